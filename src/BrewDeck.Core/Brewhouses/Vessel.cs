@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Brewhouses;
+
+/// <summary>What a vessel does on a brew day; one vessel may do several of these.</summary>
+[Flags]
+public enum VesselRoles
+{
+    None = 0,
+    HotLiquor = 1,
+    Mash = 2,
+    Boil = 4,
+}
+
+/// <summary>One vessel with its heat, its losses and what it keeps back.</summary>
+public sealed record Vessel
+{
+    /// <summary>Short name used in files and on the deck, such as <c>liquor</c>, <c>tun</c>, <c>kettle</c>.</summary>
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required VesselRoles Roles { get; init; }
+
+    /// <summary>To the brim, extension rings included, in litres.</summary>
+    public required double CapacityL { get; init; }
+
+    /// <summary>Kept free below the brim: foam and stirring, in litres.</summary>
+    public required double HeadroomL { get; init; }
+
+    /// <summary>Stays behind below the outlet, in litres.</summary>
+    public required double DeadSpaceL { get; init; }
+
+    /// <summary>Inside diameter in metres, for readings by depth; null when the vessel has its own scale only.</summary>
+    public double? DiameterM { get; init; }
+
+    /// <summary>Of the empty vessel with its fittings, J/K.</summary>
+    public required double HeatCapacityJPerK { get; init; }
+
+    /// <summary>Heat lost to the room with the lid on, W/K.</summary>
+    public required double LossWPerK { get; init; }
+
+    public ImmutableArray<Element> Elements { get; init; } = [];
+
+    public FalseBottom? FalseBottom { get; init; }
+
+    /// <summary>Most liquid or mash that may stand in it, in litres.</summary>
+    public double WorkingL => CapacityL - HeadroomL;
+
+    /// <summary>Sum of the ratings of its elements, W.</summary>
+    public double RatedW => Elements.Sum(e => e.PowerW);
+
+    /// <summary>Litres that cover every element; 0 without elements.</summary>
+    public double CoverL => Elements.IsEmpty ? 0 : Elements.Max(e => e.CoverL);
+}
+
+/// <summary>An electric element.</summary>
+/// <param name="PowerW">Rating at the circuit's voltage, W.</param>
+/// <param name="NetFraction">Share of the rating that reaches the liquid, 0..1.</param>
+/// <param name="CoverL">Litres in the vessel that cover it; it is never on below that.</param>
+/// <param name="CircuitId">The circuit that it is plugged into.</param>
+public sealed record Element(double PowerW, double NetFraction, double CoverL, string CircuitId);
+
+/// <summary>The perforated plate under the grain bed.</summary>
+/// <param name="DiameterM">Diameter, m.</param>
+/// <param name="RatedLoadKg">Load it is rated for, kg.</param>
+public sealed record FalseBottom(double DiameterM, double RatedLoadKg);

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>What stands in a vessel at <see cref="AtS"/>. Volumes follow from the masses and the temperature.</summary>
+/// <param name="AtS">Seconds since the start of the day up to which this vessel is known; it is free from then on.</param>
+/// <param name="WaterKg">All water, that held by the grain included, kg.</param>
+/// <param name="ExtractKg">Dissolved extract, kg.</param>
+/// <param name="TempC">Well mixed, °C.</param>
+/// <param name="GrainKg">Grist as weighed in the vessel, kg.</param>
+/// <param name="GrainDryKg">Dry grain in the vessel, the extract that has dissolved not subtracted, kg.</param>
+/// <param name="UndissolvedKg">Extract that the mash can still dissolve, kg.</param>
+/// <param name="HoldC">Kept at this temperature by its thermostat; NaN when the heat is off.</param>
+public readonly record struct VesselState(
+    double AtS,
+    double WaterKg,
+    double ExtractKg,
+    double TempC,
+    double GrainKg = 0,
+    double GrainDryKg = 0,
+    double UndissolvedKg = 0,
+    double HoldC = double.NaN)
+{
+    public double LiquidKg => WaterKg + ExtractKg;
+
+    /// <summary>Extract by mass of the liquid, degrees Plato.</summary>
+    public double Plato => LiquidKg > 0 ? 100 * ExtractKg / LiquidKg : 0;
+
+    public bool HoldsTemperature => !double.IsNaN(HoldC);
+}
+
+/// <summary>One hop addition in the wort.</summary>
+/// <param name="AlphaG">Alpha acids added, g.</param>
+/// <param name="BoilMinutes">Exposure so far, as minutes at 100 °C: the isomerisation rate integrated over the temperature really seen.</param>
+public sealed record HopDose(string Name, double AlphaG, double BoilMinutes, bool Cone, bool FirstWort);
+
+/// <summary>The whole plant, each vessel up to its own time.</summary>
+public sealed record PlantState
+{
+    /// <summary>In the order of <see cref="Brewhouses.Brewhouse.Vessels"/>; the fermenter is last.</summary>
+    public required ImmutableArray<VesselState> Vessels { get; init; }
+
+    public ImmutableArray<HopDose> Hops { get; init; } = [];
+
+    /// <summary>Hops in the kettle as weighed, kg: they soak up wort.</summary>
+    public double HopsKg { get; init; }
+
+    /// <summary>Malt colour units brought in so far, kg·°EBC.</summary>
+    public double ColourKgEbc { get; init; }
+
+    /// <summary>Wort gravity over the boil for the bitterness formula: sum of SG·minutes and of minutes.</summary>
+    public double BoilGravityMinutes { get; init; }
+
+    public double BoiledMinutes { get; init; }
+
+    /// <summary>Seconds since the start of the day from which the hands are free.</summary>
+    public double HandsFreeS { get; init; }
+
+    /// <summary>Seconds from which each circuit is free, in the order of the circuits in use.</summary>
+    public ImmutableArray<double> CircuitFreeS { get; init; } = [];
+}

@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Unit procedures of a batch in the sense of ISA-88, in the order of a day.</summary>
+public enum UnitProcedure
+{
+    SetUp,
+    HotLiquor,
+    Mash,
+    Lauter,
+    Boil,
+    Cool,
+    Pitch,
+    CleanDown,
+}
+
+/// <summary>What is done in a step. Each kind has its effect in <see cref="PlantModel"/> and its words in the deck.</summary>
+public enum StepKind
+{
+    CheckFittings,
+    WeighIn,
+    TreatWater,
+    Fill,
+    HeatStrike,
+    PrimePump,
+    TransferStrike,
+    HeatSparge,
+    DoughIn,
+    Rest,
+    Ramp,
+    Infuse,
+    Vorlauf,
+    Lauter,
+    RunOff,
+    BatchSparge,
+    AddFirstWortHops,
+    HeatToBoil,
+    HotBreak,
+    Boil,
+    AddToBoil,
+    SanitiseChiller,
+    KnockOut,
+    Whirlpool,
+    AddToWhirlpool,
+    Stand,
+    ChillInKettle,
+    CastOut,
+    Aerate,
+    Pitch,
+    Clean,
+    /// <summary>Put on the run sheet by a remedy: heat the mash.</summary>
+    HeatMash,
+    /// <summary>Put on the run sheet by a remedy: water into the mash or the kettle.</summary>
+    AddWater,
+    /// <summary>Put on the run sheet by a remedy: dried malt extract into the kettle.</summary>
+    AddExtract,
+}
+
+/// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
+[Flags]
+public enum Cautions
+{
+    None = 0,
+    Scald = 1,
+    BoilOver = 2,
+    MainsNearWater = 4,
+    DryFire = 8,
+    Caustic = 16,
+    Lifting = 32,
+    Pressure = 64,
+    Steam = 128,
+}
+
+/// <summary>
+/// One step as asked for: what is to be reached, not what it will give. Numbers that follow from the plant's state (a strike
+/// temperature, the minutes of a heat-up) are left to <see cref="PlantModel"/>.
+/// </summary>
+public sealed record StepSpec
+{
+    /// <summary>Stable within a run sheet, such as <c>mash.rest-2</c>.</summary>
+    public required string Id { get; init; }
+
+    public required StepKind Kind { get; init; }
+
+    public required UnitProcedure Unit { get; init; }
+
+    /// <summary>Vessel worked in or drawn from; empty when the hands alone are busy.</summary>
+    public string Vessel { get; init; } = "";
+
+    /// <summary>Vessel filled by the step; empty when nothing moves.</summary>
+    public string To { get; init; } = "";
+
+    /// <summary>Temperature to reach or keep, °C; for strike liquor the mash temperature that it must give.</summary>
+    public double? TargetC { get; init; }
+
+    /// <summary>Volume to move or to reach, litres at 20 °C.</summary>
+    public double? VolumeL { get; init; }
+
+    /// <summary>Sparge liquor of a lauter, litres at 20 °C.</summary>
+    public double? SpargeL { get; init; }
+
+    /// <summary>Length of a step that ends by the clock, minutes.</summary>
+    public double? Minutes { get; init; }
+
+    /// <summary>What goes in.</summary>
+    public ImmutableArray<Charge> Charges { get; init; } = [];
+
+    /// <summary>A rest's or an addition's own name, for the words.</summary>
+    public string Label { get; init; } = "";
+
+    /// <summary>Seconds for which the hands are busy, from the start of the step.</summary>
+    public double HandsS { get; init; }
+
+    /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
+    public bool Background { get; init; }
+
+    public Cautions Cautions { get; init; }
+}
+
+public enum ChargeKind
+{
+    Grist,
+    Hop,
+    Extract,
+    Other,
+}
+
+/// <summary>Something weighed that goes in at a step.</summary>
+/// <param name="Amount">In <paramref name="Unit"/>.</param>
+/// <param name="Unit">kg for grist and extract, g for hops, as written for the rest.</param>
+/// <param name="ExtractKg">Extract that it brings, kg.</param>
+/// <param name="WaterKg">Water that it brings, kg.</param>
+/// <param name="AlphaG">Alpha acids that it brings, g.</param>
+/// <param name="Minutes">Before knock-out or cast-out, for hops.</param>
+public sealed record Charge(
+    ChargeKind Kind,
+    string Name,
+    double Amount,
+    string Unit,
+    double ExtractKg = 0,
+    double WaterKg = 0,
+    double AlphaG = 0,
+    double Minutes = 0,
+    bool Cone = false);

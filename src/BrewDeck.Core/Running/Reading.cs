@@ -1,0 +1,29 @@
+namespace BrewDeck.Core.Running;
+
+public enum ReadingKind
+{
+    /// <summary>°C.</summary>
+    Temperature,
+
+    /// <summary>Litres as they stand in the vessel, at its temperature.</summary>
+    Volume,
+
+    /// <summary>SG at 20 °C, after the instrument's correction.</summary>
+    Gravity,
+
+    /// <summary>pH at room temperature.</summary>
+    Ph,
+
+    /// <summary>kg.</summary>
+    Weight,
+}
+
+/// <summary>One measured value with its place.</summary>
+/// <param name="Vessel">Vessel id, or <c>grain</c>, <c>fermenter</c>, <c>source</c>.</param>
+/// <param name="Value">In the canonical unit of its kind.</param>
+/// <param name="AsTyped">What the brewer typed, kept for the record.</param>
+public sealed record Reading(ReadingKind Kind, string Vessel, double Value, string AsTyped)
+{
+    /// <summary>Volume readings: temperature of the liquid when it was read, °C; null: the vessel's.</summary>
+    public double? AtC { get; init; }
+}

@@ -1,0 +1,32 @@
+namespace BrewDeck.Core.Running;
+
+/// <summary>What the brewer wants; <see cref="RunDesk"/> decides what of it happens.</summary>
+public abstract record RunCommand
+{
+    private RunCommand()
+    {
+    }
+
+    /// <summary>Start a step that is due.</summary>
+    public sealed record Start(string StepId) : RunCommand;
+
+    public sealed record Finish(string StepId) : RunCommand;
+
+    public sealed record Hold(string StepId, string Reason) : RunCommand;
+
+    public sealed record Resume(string StepId) : RunCommand;
+
+    public sealed record Skip(string StepId, string Reason) : RunCommand;
+
+    /// <param name="Confirmed">The brewer has seen that the value is implausible and says it is right.</param>
+    public sealed record Take(Reading Reading, bool Confirmed = false) : RunCommand;
+
+    public sealed record Choose(Remedy Remedy) : RunCommand;
+
+    public sealed record Write(string Text) : RunCommand;
+
+    public sealed record Abort(string Reason) : RunCommand;
+
+    /// <summary>Take back the last act that can be taken back.</summary>
+    public sealed record Undo : RunCommand;
+}

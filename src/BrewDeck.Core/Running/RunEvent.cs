@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>
+/// What happened, in the order in which it happened: the truth of a batch. The place in the list is an event's sequence number.
+/// </summary>
+/// <param name="AtMs">Unix time, milliseconds, UTC.</param>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(BatchOpened), "batch_opened")]
+[JsonDerivedType(typeof(StepStarted), "step_started")]
+[JsonDerivedType(typeof(StepFinished), "step_finished")]
+[JsonDerivedType(typeof(StepHeld), "step_held")]
+[JsonDerivedType(typeof(StepResumed), "step_resumed")]
+[JsonDerivedType(typeof(StepSkipped), "step_skipped")]
+[JsonDerivedType(typeof(ReadingTaken), "reading_taken")]
+[JsonDerivedType(typeof(RemedyChosen), "remedy_chosen")]
+[JsonDerivedType(typeof(NoteWritten), "note_written")]
+[JsonDerivedType(typeof(RunAborted), "run_aborted")]
+[JsonDerivedType(typeof(Undone), "undone")]
+public abstract record RunEvent(long AtMs);
+
+/// <summary>The batch with its plan as drawn; always the first event, and only that.</summary>
+public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs);
+
+public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);
+
+public sealed record StepFinished(long AtMs, string StepId) : RunEvent(AtMs);
+
+public sealed record StepHeld(long AtMs, string StepId, string Reason) : RunEvent(AtMs);
+
+public sealed record StepResumed(long AtMs, string StepId) : RunEvent(AtMs);
+
+public sealed record StepSkipped(long AtMs, string StepId, string Reason) : RunEvent(AtMs);
+
+/// <param name="Moved">What the reading changed, as the brewer was told it: kept so that a replay shows the same words later.</param>
+public sealed record ReadingTaken(long AtMs, Reading Reading, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
+
+public sealed record RemedyChosen(long AtMs, Remedy Remedy, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
+
+public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
+
+public sealed record RunAborted(long AtMs, string Reason) : RunEvent(AtMs);
+
+/// <summary>Takes back the event with that sequence number; the original stays in the log.</summary>
+public sealed record Undone(long AtMs, int Seq) : RunEvent(AtMs);
+
+/// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
+/// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>
+public sealed record Shift(string Figure, double Before, double After);

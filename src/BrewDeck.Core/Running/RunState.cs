@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>ISA-88 states of a run and of a step.</summary>
+public enum RunStatus
+{
+    Idle,
+    Running,
+    Held,
+    Complete,
+    Skipped,
+    Aborted,
+}
+
+/// <summary>A step of the live run sheet.</summary>
+/// <param name="Spec">As it stands now; remedies change it.</param>
+/// <param name="StartedMs">Unix ms; null before.</param>
+/// <param name="EndedMs">Unix ms; null before.</param>
+/// <param name="HeldMs">Since when it is held; null when it is not.</param>
+public sealed record RunStep(
+    StepSpec Spec, RunStatus Status, long? StartedMs = null, long? EndedMs = null, long? HeldMs = null)
+{
+    public bool Open => Status is RunStatus.Idle or RunStatus.Running or RunStatus.Held;
+}
+
+/// <summary>A reading as it was taken.</summary>
+/// <param name="StepId">The step in whose time it fell; empty before the first.</param>
+/// <param name="Expected">What the model said just before, same unit.</param>
+public sealed record TakenReading(int Seq, long AtMs, string StepId, Reading Reading, double Expected, ImmutableArray<Shift> Moved);
+
+public sealed record WrittenNote(int Seq, long AtMs, string Text);
+
+public sealed record TakenRemedy(int Seq, long AtMs, Remedy Remedy);
+
+/// <summary>Everything the events say: a pure fold, valid after any prefix of them.</summary>
+public sealed record RunState
+{
+    /// <summary>Plan as drawn; null before the batch is opened.</summary>
+    public Plan? Plan { get; init; }
+
+    public bool Rehearsed { get; init; }
+
+    public RunStatus Status { get; init; } = RunStatus.Idle;
+
+    /// <summary>Unix ms of second 0 of the day: when the first step was started; null before.</summary>
+    public long? DayStartMs { get; init; }
+
+    public ImmutableArray<RunStep> Steps { get; init; } = [];
+
+    public ImmutableArray<TakenReading> Readings { get; init; } = [];
+
+    public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
+
+    public ImmutableArray<WrittenNote> Notes { get; init; } = [];
+
+    /// <summary>Number of events folded.</summary>
+    public int Count { get; init; }
+
+    /// <summary>Sequence number of the event that undo would take back; null when there is none.</summary>
+    public int? UndoSeq { get; init; }
+
+    public string AbortReason { get; init; } = "";
+}

@@ -1,0 +1,46 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck;
+
+/// <summary>Where batches are kept.</summary>
+public interface IBatchStore
+{
+    /// <summary>Newest first.</summary>
+    IReadOnlyList<BatchHead> List();
+
+    /// <summary>Opens a batch; returns its number once the event is on disk.</summary>
+    int Open(BatchOpened opened);
+
+    /// <summary>Returns once the event is on disk.</summary>
+    void Append(int batch, RunEvent happened);
+
+    /// <summary>All events of a batch in order.</summary>
+    IReadOnlyList<RunEvent> Read(int batch);
+}
+
+/// <param name="Number">Counts up from 1.</param>
+/// <param name="OpenedMs">Unix ms.</param>
+/// <param name="Events">Number of events.</param>
+public sealed record BatchHead(int Number, string Recipe, string Brewhouse, long OpenedMs, int Events, RunStatus Status, bool Rehearsed);
+
+/// <summary>What the brewer owns and wants to brew.</summary>
+public interface IProfiles
+{
+    IReadOnlyList<ProfileEntry> Brewhouses();
+
+    IReadOnlyList<ProfileEntry> Recipes();
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    Brewhouse Brewhouse(ProfileEntry entry);
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    Recipe Recipe(ProfileEntry entry);
+}
+
+/// <param name="Path">Where it was found.</param>
+public sealed record ProfileEntry(string Name, string Path);
+
+/// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
+public sealed class ProfileException(string message) : Exception(message);
