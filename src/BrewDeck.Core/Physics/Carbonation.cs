@@ -25,6 +25,9 @@ public static class Carbonation
 
     public const double MonohydrateYield = GlucoseYield * MonohydrateSolids;
 
+    /// <summary>Glucose in g/L for one volume as Draper's priming guide rounds it (a volume at about 20 °C).</summary>
+    public const double DraperGlucoseGPerLVolume = 3.7;
+
     /// <summary>CO2 in g from 1 g of sucrose: 4 CO2.</summary>
     public const double SucroseYield = 4.0 * Co2GPerMol / SugarSolution.SucroseGPerMol;
 

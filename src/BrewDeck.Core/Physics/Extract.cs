@@ -21,11 +21,8 @@ public static class Extract
     /// Points·gal/lb of 1 lb sucrose in 1 US gal of solution with the trade's 60 °F basis: P = 259 − 259/SG and water of
     /// 8.338 lb/gal (Manning 1993): 46.31.
     /// </summary>
-    public static double SucrosePointsSixtyFahrenheit()
-    {
-        // m/V = P/100 · SG · 8.338 with P SG = 259 (SG − 1), so SG − 1 = 100/(259 · 8.338) exactly
-        return 1000.0 * 100.0 / (259.0 * 8.338);
-    }
+    // m/V = P/100 · SG · 8.338 with P SG = 259 (SG − 1), so that SG − 1 = 100/(259 · 8.338)
+    public const double SucrosePointsSixtyFahrenheit = 1000.0 * 100.0 / (259.0 * 8.338);
 
     /// <summary>Points·L/kg from points·gal/lb.</summary>
     public static double PointsLPerKg(double pointsGalPerLb) => pointsGalPerLb * UsUnits.LitresPerKgFromGallonsPerPound;
