@@ -14,9 +14,12 @@ internal static class ReferenceTopics
             ["04_mash_heat"] = MashRows.Kernels,
             ["05_hops"] = HopRows.Kernels,
             ["06_colour"] = ColourRows.Kernels,
+            ["07_water_chemistry"] = ChemistryRows.Kernels,
             ["08_boil"] = BoilRows.Kernels,
             ["09_heat"] = HeatRows.Kernels,
+            ["10_hydraulics"] = HydraulicRows.Kernels,
             ["11_yeast_carbonation"] = YeastRows.Kernels,
+            ["12_electrical"] = ElectricalRows.Kernels,
             ["13_recipes"] = RecipeRows.Kernels,
         };
 
