@@ -41,7 +41,9 @@ public static class Carbonation
         return 3.0378 + f * (-0.050062 + 0.00026555 * f);
     }
 
-    /// <summary>Sugar in g to reach a carbonation; <paramref name="co2PerGram"/> from the yields here. 0 if already there.</summary>
+    /// <summary>
+    /// Sugar in g to reach a carbonation; <paramref name="co2PerGram"/> from the yields here. 0 if already there.
+    /// </summary>
     public static double PrimingSugarG(double targetVolumes, double residualVolumes, double beerL, double co2PerGram) =>
         Math.Max(0.0, targetVolumes - residualVolumes) * GramsPerVolumeL * beerL / co2PerGram;
 

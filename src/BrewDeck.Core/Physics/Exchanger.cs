@@ -44,7 +44,9 @@ public static class Exchanger
             ? StirredEffectiveness(ntu)
             : (1.0 - Math.Exp(-capacityRatio * StirredEffectiveness(ntu))) / capacityRatio;
 
-    /// <summary>NTU that gives an effectiveness in crossflow with the larger stream mixed; NaN if unreachable.</summary>
+    /// <summary>
+    /// NTU that gives an effectiveness in crossflow with the larger stream mixed; NaN if unreachable.
+    /// </summary>
     public static double CrossflowMaxMixedNtu(double effectiveness, double capacityRatio) =>
         -Math.Log(1.0 + Math.Log(1.0 - effectiveness * capacityRatio) / capacityRatio);
 

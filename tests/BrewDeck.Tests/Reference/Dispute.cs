@@ -1,6 +1,8 @@
 namespace BrewDeck.Tests.Reference;
 
-/// <summary>A row held to be wrong, or impossible to reach as printed, with the reason. The only list of such rows.</summary>
+/// <summary>
+/// A row held to be wrong, or impossible to reach as printed, with the reason. The only list of such rows.
+/// </summary>
 internal sealed record Dispute(string Topic, string Quantity, string Inputs, string Reason)
 {
     public static readonly IReadOnlyList<Dispute> All =

@@ -13,7 +13,8 @@ internal static class ReferenceData
 
     public static IEnumerable<string> TopicsOnFile() =>
         typeof(ReferenceData).Assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal) && name.EndsWith(".csv", StringComparison.Ordinal))
+            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal)
+                && name.EndsWith(".csv", StringComparison.Ordinal))
             .Select(name => name[Folder.Length..^".csv".Length])
             .Order(StringComparer.Ordinal);
 

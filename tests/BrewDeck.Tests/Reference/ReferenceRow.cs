@@ -5,7 +5,9 @@ namespace BrewDeck.Tests.Reference;
 
 /// <summary>
 /// One published check value. Inputs read "name=value unit; name=value unit" or, in some rows, a free phrase: then the
-/// numbers are taken in the order in which they stand.
+/// numbers are taken in the order in which they stand. Provenance: "read" was seen in the source, "memory" recalls a
+/// printed value, "computed-from-published-equation" checks the arithmetic but not the choice of equation, and "common
+/// practice, no source" is a fact of the trade.
 /// </summary>
 internal sealed partial record ReferenceRow(
     string Topic,

@@ -15,7 +15,13 @@ public sealed class ReferenceTally : IDisposable
         if (met.IsEmpty) return;
         Console.WriteLine("Reference rows met, by topic:");
         foreach (var (topic, count) in met.OrderBy(each => each.Key, StringComparer.Ordinal))
-            Console.WriteLine($"  {topic,-22} {count,4} of {ReferenceData.Rows(topic).Count(row => !row.IsInformational),4}");
+        {
+            var rows = ReferenceData.Rows(topic);
+            Console.WriteLine(
+                $"  {topic,-22} {count,4} of {rows.Count,4}, informational {rows.Count(row => row.IsInformational)}, "
+                + $"disputed {rows.Count(row => Dispute.Of(row) is not null)}");
+        }
+
         Console.WriteLine($"  {"total",-22} {met.Values.Sum(),4}");
         foreach (var dispute in Dispute.All)
             Console.WriteLine($"  disputed: {dispute.Topic}, {dispute.Quantity}, {dispute.Inputs}: {dispute.Reason}");

@@ -2,7 +2,9 @@ using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Tests.Reference;
 
-/// <summary>Units that the rows are written in, to SI (volumes in litres, rates of volume in litres per second).</summary>
+/// <summary>
+/// Units that the rows are written in, to SI (volumes in litres, rates of volume in litres per second).
+/// </summary>
 internal static class RowUnits
 {
     private static readonly (string Unit, double Factor)[] Factors =

@@ -13,7 +13,8 @@ internal static class HeatRows
             ["heating time with vessel heat capacity"] = row => HeatFlow.HeatingTimeS(
                 1e3 * (row["m"] * row["c"] + row["vessel"]), 0.0, 20.0, 20.0, 20.0 + row["dT"], row.Si("P")) / 60.0,
             ["heating time with losses (lumped)"] = row => HeatFlow.HeatingTimeS(
-                row.Si("heat capacity"), row["UA"], row.Celsius("ambient"), row.Number(3), row.Number(4), row["P"]) / 60.0,
+                row.Si("heat capacity"), row["UA"], row.Celsius("ambient"),
+                row.Number(3), row.Number(4), row["P"]) / 60.0,
             ["temperature after passive cooling (Newton)"] = row => HeatFlow.TempAfterC(
                 row.Si("heat capacity"), row["UA"], row.Celsius("ambient"), row.Celsius("start"), 0.0, row.Si("time")),
             ["heat exchanger effectiveness"] = row => Effectiveness(row.Text("arrangement"))(

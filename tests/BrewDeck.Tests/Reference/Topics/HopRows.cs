@@ -22,7 +22,8 @@ internal static class HopRows
             ["IBU (Rager)"] = row => Bitterness.RagerIbu(
                 row["hops"], row.Fraction("alpha"), HopTables.RagerUtilisation(row["boil"]), row["V"], Adjustment(row)),
             ["hop mass for target IBU (Rager)"] = row => Bitterness.RagerOunces(
-                row["target"], row.Fraction("alpha"), HopTables.RagerUtilisation(row["boil"]), row["V"], Adjustment(row)),
+                row["target"], row.Fraction("alpha"), HopTables.RagerUtilisation(row["boil"]), row["V"],
+                Adjustment(row)),
             ["Garetz utilisation (table)"] = row => InClass(row, HopTables.GaretzUtilisation),
             ["Daniels utilisation, whole hops (table)"] = row =>
                 InClass(row, minutes => HopTables.DanielsUtilisation(minutes, pellets: false)),

@@ -25,7 +25,8 @@ internal static class MashRows
             ["strike temperature (0.382 worksheet)"] = row => MashConventions.StrikeTemp(
                 MashConventions.WorksheetRelativeHeat, row["water"] / row["grain"], row.Number(1), row["target"]),
             ["boiling water mass for next rest (0.382 worksheet)"] = row => MashConventions.Infusion(
-                MashConventions.WorksheetRelativeHeat, row["grain"], row["water"], row.Number(2), row.Number(3), row["boiling"]),
+                MashConventions.WorksheetRelativeHeat, row["grain"], row["water"],
+                row.Number(2), row.Number(3), row["boiling"]),
             ["water density used in the worksheet"] = _ =>
                 Water.DensityKgPerM3(20.0) / 1000.0 * UsUnits.LitresPerGallon / UsUnits.KgPerPound,
             ["infusion water mass for a step"] = row => MashConventions.Infusion(
@@ -69,8 +70,9 @@ internal static class MashRows
     {
         // through the energy that plans use, back to a rise in the mash for which the table is read
         var moisture = row.Fraction("moisture");
-        return MashHeat.SlakingHeatJPerKg(moisture) / (MashHeat.SlakingTableLiquorKgPerKg * MashHeat.ReferenceWaterJPerKgK
-            + MashHeat.MaltSpecificHeatJPerKgK(moisture));
+        var mashJPerK = MashHeat.SlakingTableLiquorKgPerKg * MashHeat.ReferenceWaterJPerKgK
+            + MashHeat.MaltSpecificHeatJPerKgK(moisture);
+        return MashHeat.SlakingHeatJPerKg(moisture) / mashJPerK;
     }
 
     private static double PalmerInfusionQuarts(ReferenceRow row) => MashConventions.Infusion(
@@ -82,7 +84,8 @@ internal static class MashRows
     {
         const double poundsOfGrain = 8.0;
         var first = poundsOfGrain;
-        var second = MashConventions.Infusion(MashConventions.PalmerQuartsPerPound, poundsOfGrain, first, 104, 140, 210);
+        var second = MashConventions.Infusion(
+            MashConventions.PalmerQuartsPerPound, poundsOfGrain, first, 104, 140, 210);
         var third = MashConventions.Infusion(
             MashConventions.PalmerQuartsPerPound, poundsOfGrain, first + second, 140, 158, 210);
         return first + second + third;

@@ -43,5 +43,7 @@ internal sealed record PrintedRecipe(
 
     // a figure that the source does not print is null: NaN, so that no check can pass on it
     private static double Number(JsonElement owner, string name) =>
-        owner.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number ? value.GetDouble() : double.NaN;
+        owner.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number
+            ? value.GetDouble()
+            : double.NaN;
 }

@@ -2,7 +2,9 @@ using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Tests.Reference.Topics;
 
-/// <summary>Printed recipes: their figures from their ingredients, by the conventions that their sources name.</summary>
+/// <summary>
+/// Printed recipes: their figures from their ingredients, by the conventions that their sources name.
+/// </summary>
 internal static class RecipeRows
 {
     // the guild course's two worked examples: 0.5 L each stay in the kettle and at packaging, and the first counts
@@ -68,7 +70,8 @@ internal static class RecipeRows
     }
 
     private static double HopMassG(PrintedRecipe recipe) => Bitterness.MassG(
-        recipe.Printed("IBU"), recipe.Hops.Single().AlphaPercent / 100.0, recipe.Printed("hop_utilisation"), recipe.VolumeL);
+        recipe.Printed("IBU"), recipe.Hops.Single().AlphaPercent / 100.0, recipe.Printed("hop_utilisation"),
+        recipe.VolumeL);
 
     // the course takes °P as a quarter of the points
     private static double GristKg(PrintedRecipe recipe)

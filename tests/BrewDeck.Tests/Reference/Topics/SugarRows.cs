@@ -26,7 +26,8 @@ internal static class SugarRows
                 SugarSolution.DensityKgPerM3(row["w"], row.Celsius("t")),
             ["apparent SG 20/20 of sucrose solution (weighed in air 1.2 kg/m3)"] = row =>
                 SugarSolution.SgFromPlato(row["w"]),
-            ["relative density 20/20 of sucrose solution (in vacuo)"] = row => SugarSolution.RelativeDensity20(row["w"]),
+            ["relative density 20/20 of sucrose solution (in vacuo)"] = row =>
+                SugarSolution.RelativeDensity20(row["w"]),
             ["1000 x relative density 20/20 of sucrose solution (printed table)"] = row =>
                 1000.0 * SugarSolution.RelativeDensity20(row["w"]),
             ["volume shrinkage on cooling sucrose solution to 20 degC"] = row => 100.0

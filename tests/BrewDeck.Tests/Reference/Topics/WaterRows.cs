@@ -8,7 +8,8 @@ internal static class WaterRows
         new Dictionary<string, Func<ReferenceRow, double>>
         {
             ["water density (liquid, 1 atm)"] = row => Water.DensityKgPerM3(row.Celsius("t")),
-            ["water density (Tanaka 2001, ITS-90, air-free SMOW)"] = row => Water.DensityTanakaKgPerM3(row.Celsius("t")),
+            ["water density (Tanaka 2001, ITS-90, air-free SMOW)"] = row =>
+                Water.DensityTanakaKgPerM3(row.Celsius("t")),
             ["water maximum density temperature"] = _ => Bisect(Water.ThermalExpansionPerK, 0.0, 10.0),
             ["saturation pressure"] = row => Water.SaturationPressurePa(row.Celsius("T")) / 1e6,
             ["saturation temperature"] = row => Temperature.Kelvin(Water.SaturationTempC(row.Si("p"))),
