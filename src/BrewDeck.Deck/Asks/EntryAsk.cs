@@ -10,12 +10,12 @@ namespace BrewDeck.Deck.Asks;
 internal sealed class EntryAsk(
     Page page, string question, string initial, Func<string, Line> hint, Func<string, DateTimeOffset, string?> take) : Ask
 {
-    private string _text = initial;
+    private string? _text;
     private Line? _fault;
 
     public override KeyContext Context => KeyContext.Entry;
 
-    public override Overlay Show() => new EntryOverlay(question, initial, hint(_text), _fault);
+    public override Overlay Show() => new EntryOverlay(question, initial, hint(_text ?? initial), _fault);
 
     public override void Typed(string text) => (_text, _fault) = (text, null);
 

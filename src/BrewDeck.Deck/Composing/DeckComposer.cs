@@ -50,8 +50,7 @@ public static class DeckComposer
 
     private static string Corner(DeckMoment moment, string aside)
     {
-        var batch = $"{moment.Plan.Recipe.Name}, {Notation.Number(moment.Batch, "0")}";
-        string[] parts = [batch, aside, moment.Notation.Clock(moment.NowMs), .. Day(moment)];
+        string[] parts = [moment.Plan.Recipe.Name, aside, moment.Notation.Clock(moment.NowMs), .. Day(moment)];
         return string.Join(" · ", parts.Where(p => p.Length > 0));
     }
 

@@ -8,7 +8,7 @@ namespace BrewDeck.Deck.Composing;
 /// <param name="NowMs">Unix ms.</param>
 /// <param name="Events">In order; the log shows the last ones.</param>
 public sealed record DeckMoment(
-    int Batch, RunState State, Forecast Forecast, RunFocus Focus, IReadOnlyList<RunEvent> Events, long NowMs, Notation Notation)
+    RunState State, Forecast Forecast, RunFocus Focus, IReadOnlyList<RunEvent> Events, long NowMs, Notation Notation)
 {
     public Plan Plan => State.Plan ?? throw new InvalidOperationException("the batch is not open");
 

@@ -45,8 +45,8 @@ public static class KeyMap
         new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
         new(Scrolled, Command.PageDown, "page down", Named(KeyName.PageDown), "", "One page down."),
-        new(Screens, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
-        new(Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
+        new(KeyContext.Screens, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
+        new(KeyContext.Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
 
         new(Choice, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
         new(Choice, Command.PickRow, "1-9", Digits, "", "Move to that row."),
@@ -56,8 +56,8 @@ public static class KeyMap
         new(Entry, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
-        new(KeyContext.Deck | Screens, Command.Help, "?", [KeyStroke.Of('?'), KeyStroke.Of('/')], "keys", "All keys."),
-        new(KeyContext.Deck | Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
+        new(KeyContext.Deck | KeyContext.Screens, Command.Help, "?", [KeyStroke.Of('?'), KeyStroke.Of('/')], "keys", "All keys."),
+        new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];
 
     /// <summary>What a key asks for there; null: nothing, and it is ignored.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Composing;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Runs;
 
@@ -30,6 +32,9 @@ internal sealed class BrewDay
 
     public RunState State { get; private set; }
 
+    /// <summary>As it was drawn; there always is one, see <see cref="GoOn"/>.</summary>
+    public Plan Plan => State.Plan!;
+
     public bool Over => State.Status is RunStatus.Complete or RunStatus.Aborted;
 
     public static BrewDay Open(IBatchStore store, BatchOpened opened) => new(store, store.Open(opened), [opened]);
@@ -52,6 +57,9 @@ internal sealed class BrewDay
     }
 
     public RunFocus Focus(DateTimeOffset now) => RunFocus.Of(State, Forecast(now), Ms(now));
+
+    public DeckMoment Moment(DateTimeOffset now, Notation notation) =>
+        new(State, Forecast(now), Focus(now), Events, Ms(now), notation);
 
     public ImmutableArray<Remedy> Remedies(DateTimeOffset now) => Core.Running.Remedies.For(State, Ms(now));
 

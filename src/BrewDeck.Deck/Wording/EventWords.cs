@@ -23,6 +23,21 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => Names.Plainly(happened.GetType().Name),
     };
 
+    /// <summary>One or two words for the key that would take it back.</summary>
+    public static string Short(RunEvent happened) => happened switch
+    {
+        StepStarted => "start",
+        StepFinished => "finish",
+        StepHeld => "hold",
+        StepResumed => "resume",
+        StepSkipped => "skip",
+        ReadingTaken e => Names.Kind(e.Reading.Kind),
+        RemedyChosen => "remedy",
+        NoteWritten => "note",
+        RunAborted => "abort",
+        _ => "",
+    };
+
     private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
         seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Of(all[seq], all)}" : "taken back";
 

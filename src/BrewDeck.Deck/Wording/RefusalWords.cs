@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -26,6 +28,13 @@ public static class RefusalWords
             _ => $"{Names.Sentence(Names.Plainly(mend.Code))}: {value}.",
         };
     }
+
+    public static ImmutableArray<Line> Lines(ImmutableArray<Refusal> refusals, Notation notation) =>
+    [
+        .. refusals.SelectMany(r => r.Mends
+            .Select(m => Line.Of("  " + Mend(m, notation)))
+            .Prepend(Line.Of(Of(r, notation), Tone.Warning))),
+    ];
 
     /// <summary>All mends in one line; empty when there is none.</summary>
     public static string Mends(Refusal refusal, Notation notation) =>
