@@ -2,22 +2,21 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck;
 
-/// <summary>What a terminal drives: inputs go in, a screen comes out. Called from one thread only.</summary>
+/// <summary>The deck as the terminal sees it: keys go in at one door, a screen comes out.</summary>
 public interface ISession
 {
-    /// <summary>What is to be seen now; changes only within <see cref="Receive"/>.</summary>
+    /// <summary>What to show after the last input.</summary>
     Screen Screen { get; }
 
-    /// <param name="input">What happened.</param>
-    /// <param name="now">When, with the local offset; may step back when the wall clock is set.</param>
+    /// <summary>Takes one input together with the only clock reading there is.</summary>
     void Receive(Input input, DateTimeOffset now);
 
-    /// <summary>When <see cref="Input.Tick"/> is wanted next; null: the screen stays true until a key is struck.</summary>
+    /// <summary>When the screen changes next without an input; null: it does not.</summary>
     DateTimeOffset? NextTick { get; }
 
-    /// <summary>The program is to be left.</summary>
+    /// <summary>The brewer has left the program.</summary>
     bool Ended { get; }
 
-    /// <summary>The last <see cref="Receive"/> wants the bell rung once.</summary>
-    bool BellWanted { get; }
+    /// <summary>True once for each time that the bell should ring.</summary>
+    bool TakeBell();
 }
