@@ -34,7 +34,7 @@ public static class QuantityUnits
     /// <summary>
     /// Twelve significant digits: what a conversion adds in the last bits goes, so that 152.6 °F is 67 °C and both give one plan.
     /// </summary>
-    internal static double Tidy(double value)
+    public static double Tidy(double value)
     {
         if (value == 0 || !double.IsFinite(value))
             return value;
