@@ -21,6 +21,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     private readonly SortedDictionary<int, BatchHeader> _headers = [];
     private readonly SortedDictionary<int, LiveBatch> _live = [];
     private readonly List<string> _notices = [];
+    private int _lastNumber;
     private bool _databaseLost;
 
     private Journal(LogbookDisk disk, BatchDatabase database, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf) =>
@@ -67,7 +68,7 @@ internal sealed class Journal : IBatchStore, IDisposable
         lock (_gate)
         {
             RequireWritable();
-            var number = Math.Max(_headers.Keys.LastOrDefault(), _disk.Tapes().LastOrDefault().Batch) + 1;
+            var number = _lastNumber + 1;
             var live = Explain(number, () => new LiveBatch(number, Tape.Open(_disk, number, TapeScan.Of([])), [], followed: 0));
             try
             {
@@ -81,6 +82,7 @@ internal sealed class Journal : IBatchStore, IDisposable
             }
 
             _live[number] = live;
+            _lastNumber = number;
             Follow(live);
             return number;
         }
@@ -144,13 +146,15 @@ internal sealed class Journal : IBatchStore, IDisposable
             _headers[header.Number] = header;
         if (_database.FormatFound > BatchDatabase.Format)
             GoReadOnly("the logbook");
-        foreach (var (batch, bytes) in _disk.Tapes())
+        var tapes = _disk.Tapes().ToList();
+        _lastNumber = _headers.Keys.Concat(tapes.Select(t => t.Batch)).DefaultIfEmpty().Max();
+        foreach (var (batch, bytes) in tapes)
         {
             if (!ReadOnly && _headers.GetValueOrDefault(batch)?.TapeBytes != bytes)
                 CatchUp(batch);
         }
 
-        foreach (var missing in _headers.Keys.Except(_disk.Tapes().Select(t => t.Batch)))
+        foreach (var missing in _headers.Keys.Except(tapes.Select(t => t.Batch)))
             Notice(missing, "its tape is missing; \"brewdeck log repair\" writes it again from the database");
         if (!ReadOnly)
             Ballast.Keep(_disk, _disk.Files());
