@@ -29,7 +29,6 @@ public enum StepKind
     DoughIn,
     Rest,
     Ramp,
-    Infuse,
     Vorlauf,
     Lauter,
     RunOff,
