@@ -13,7 +13,9 @@ public static class Atmosphere
     // g0 M / (R* L) with g0 = 9.80665 m/s², specific gas constant 287.05287 J/(kg K)
     private const double Exponent = 9.80665 / (287.05287 * LapseKPerM);
 
-    /// <summary>Geopotential height in m of a geometric altitude (what a map gives); the difference is 0.03 % at 2 km.</summary>
+    /// <summary>
+    /// Geopotential height in m of a geometric altitude (what a map gives); the difference is 0.03 % at 2 km.
+    /// </summary>
     public static double GeopotentialM(double geometricAltitudeM) =>
         EarthRadiusM * geometricAltitudeM / (EarthRadiusM + geometricAltitudeM);
 

@@ -1,12 +1,14 @@
 namespace BrewDeck.Core.Physics;
 
 /// <summary>
-/// Bitterness of boiled hops by the trade's empirical utilisations. Utilisation is the fraction of alpha acids that ends
-/// as bitterness; 1 IBU is taken as 1 mg/L.
+/// Bitterness of boiled hops by the trade's empirical utilisations. Utilisation is the fraction of alpha acids that
+/// ends as bitterness; 1 IBU is taken as 1 mg/L.
 /// </summary>
 public static class Bitterness
 {
-    /// <summary>IBU·US gal per AAU at full utilisation as the trade rounds it (exact: <see cref="ExactAauConstant"/>).</summary>
+    /// <summary>
+    /// IBU·US gal per AAU at full utilisation as the trade rounds it (exact: <see cref="ExactAauConstant"/>).
+    /// </summary>
     public const double RoundedAauConstant = 75.0;
 
     /// <summary>IBU·US gal per AAU (oz times % alpha) at full utilisation: 74.89.</summary>
@@ -38,7 +40,9 @@ public static class Bitterness
     public static double RagerUtilisation(double minutes) =>
         (18.11 + 13.86 * Math.Tanh((minutes - 31.32) / 18.27)) / 100.0;
 
-    /// <summary>Rager's gravity adjustment: (SG − 1.050)/0.2 above 1.050, else 0. Rager 1990, Zymurgy Special.</summary>
+    /// <summary>
+    /// Rager's gravity adjustment: (SG − 1.050)/0.2 above 1.050, else 0. Rager 1990, Zymurgy Special.
+    /// </summary>
     public static double RagerGravityAdjustment(double sg) => Math.Max(0.0, (sg - 1.050) / 0.2);
 
     /// <summary>IBU of an addition: mass in g, alpha and utilisation as fractions, volume in L of cold wort.</summary>

@@ -3,12 +3,15 @@ namespace BrewDeck.Core.Physics;
 /// <summary>Evaporation and concentration in the kettle.</summary>
 public static class Boil
 {
-    /// <summary>Evaporation per hour of an ordinary atmospheric kettle as a fraction of the volume. Common practice: 4 to 12 %.</summary>
+    /// <summary>
+    /// Evaporation per hour of an ordinary atmospheric kettle as a fraction of the volume. Common practice: 4 to 12
+    /// %.
+    /// </summary>
     public const double UsualEvaporationFractionPerH = 0.08;
 
     /// <summary>
-    /// The most water that a net power (element less wall losses) can boil off, in kg/s: P/h_fg. Real kettles reach less
-    /// while vapour drips back. Zero for no power left.
+    /// The most water that a net power (element less wall losses) can boil off, in kg/s: P/h_fg. Real kettles reach
+    /// less while vapour drips back. Zero for no power left.
     /// </summary>
     public static double EvaporationKgPerS(double netWatts, double boilingC) =>
         Math.Max(0.0, netWatts) / Water.LatentHeatJPerKg(boilingC);

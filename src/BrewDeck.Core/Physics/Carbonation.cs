@@ -25,6 +25,9 @@ public static class Carbonation
 
     public const double MonohydrateYield = GlucoseYield * MonohydrateSolids;
 
+    /// <summary>Glucose in g/L for one volume as Draper's priming guide rounds it (a volume at about 20 °C).</summary>
+    public const double DraperGlucoseGPerLVolume = 3.7;
+
     /// <summary>CO2 in g from 1 g of sucrose: 4 CO2.</summary>
     public const double SucroseYield = 4.0 * Co2GPerMol / SugarSolution.SucroseGPerMol;
 
@@ -38,7 +41,9 @@ public static class Carbonation
         return 3.0378 + f * (-0.050062 + 0.00026555 * f);
     }
 
-    /// <summary>Sugar in g to reach a carbonation; <paramref name="co2PerGram"/> from the yields here. 0 if already there.</summary>
+    /// <summary>
+    /// Sugar in g to reach a carbonation; <paramref name="co2PerGram"/> from the yields here. 0 if already there.
+    /// </summary>
     public static double PrimingSugarG(double targetVolumes, double residualVolumes, double beerL, double co2PerGram) =>
         Math.Max(0.0, targetVolumes - residualVolumes) * GramsPerVolumeL * beerL / co2PerGram;
 

@@ -1,6 +1,8 @@
 namespace BrewDeck.Core.Physics;
 
-/// <summary>Wort chillers by effectiveness and transfer units; capacities are mass flow times specific heat, in W/K.</summary>
+/// <summary>
+/// Wort chillers by effectiveness and transfer units; capacities are mass flow times specific heat, in W/K.
+/// </summary>
 public static class Chiller
 {
     /// <summary>Wort outlet in °C of a counterflow (or plate) chiller.</summary>
@@ -14,17 +16,27 @@ public static class Chiller
     }
 
     /// <summary>
-    /// Seconds to cool a stirred kettle with an immersion coil: M c dT/dt = −ε ṁ c_w (T − Tc), ε = 1 − exp(−UA/(ṁ c_w)).
-    /// 0 if already there, +Infinity if the water is too warm.
+    /// Seconds to cool a stirred kettle with an immersion coil: M c dT/dt = −ε ṁ c_w (T − Tc), ε = 1 − exp(−UA/(ṁ
+    /// c_w)). 0 if already there, +Infinity if the water is too warm.
     /// </summary>
     public static double CoilTimeS(
-        double wortHeatCapacityJPerK, double waterWPerK, double waterInC, double transferWPerK, double fromC, double toC) =>
+        double wortHeatCapacityJPerK,
+        double waterWPerK,
+        double waterInC,
+        double transferWPerK,
+        double fromC,
+        double toC) =>
         HeatFlow.CoolingTimeS(
             wortHeatCapacityJPerK, CoilWPerK(waterWPerK, transferWPerK), waterInC, fromC, toC);
 
     /// <summary>Temperature in °C of a stirred kettle after a time in s with an immersion coil.</summary>
     public static double CoilTempAfterC(
-        double wortHeatCapacityJPerK, double waterWPerK, double waterInC, double transferWPerK, double fromC, double seconds) =>
+        double wortHeatCapacityJPerK,
+        double waterWPerK,
+        double waterInC,
+        double transferWPerK,
+        double fromC,
+        double seconds) =>
         HeatFlow.TempAfterC(
             wortHeatCapacityJPerK, CoilWPerK(waterWPerK, transferWPerK), waterInC, fromC, 0.0, seconds);
 

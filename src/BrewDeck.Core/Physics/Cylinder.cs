@@ -1,6 +1,8 @@
 namespace BrewDeck.Core.Physics;
 
-/// <summary>Upright cylindrical vessels. Vessel expansion is neglected (steel: 0.4 % in volume from 20 to 100 °C).</summary>
+/// <summary>
+/// Upright cylindrical vessels. Vessel expansion is neglected (steel: 0.4 % in volume from 20 to 100 °C).
+/// </summary>
 public static class Cylinder
 {
     /// <summary>Cross-section in m².</summary>

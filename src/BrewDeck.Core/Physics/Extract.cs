@@ -18,14 +18,11 @@ public static class Extract
     public static double SgFromPoints(double points) => 1.0 + points / 1000.0;
 
     /// <summary>
-    /// Points·gal/lb of 1 lb sucrose in 1 US gal of solution with the trade's 60 °F basis: P = 259 − 259/SG and water of
-    /// 8.338 lb/gal (Manning 1993): 46.31.
+    /// Points·gal/lb of 1 lb sucrose in 1 US gal of solution with the trade's 60 °F basis: P = 259 − 259/SG and water
+    /// of 8.338 lb/gal (Manning 1993): 46.31.
     /// </summary>
-    public static double SucrosePointsSixtyFahrenheit()
-    {
-        // m/V = P/100 · SG · 8.338 with P SG = 259 (SG − 1), so SG − 1 = 100/(259 · 8.338) exactly
-        return 1000.0 * 100.0 / (259.0 * 8.338);
-    }
+    // m/V = P/100 · SG · 8.338 with P SG = 259 (SG − 1), so that SG − 1 = 100/(259 · 8.338)
+    public const double SucrosePointsSixtyFahrenheit = 1000.0 * 100.0 / (259.0 * 8.338);
 
     /// <summary>Points·L/kg from points·gal/lb.</summary>
     public static double PointsLPerKg(double pointsGalPerLb) => pointsGalPerLb * UsUnits.LitresPerKgFromGallonsPerPound;
@@ -34,8 +31,11 @@ public static class Extract
     public static double AsIs(double dryBasisFraction, double moistureFraction) =>
         dryBasisFraction * (1.0 - moistureFraction);
 
-    /// <summary>Coarse-grind as-is extract: fine grind dry basis less the fine-coarse difference, then moisture off.</summary>
-    public static double CoarseGrindAsIs(double fineGrindDryBasis, double fineCoarseDifference, double moistureFraction) =>
+    /// <summary>
+    /// Coarse-grind as-is extract: fine grind dry basis less the fine-coarse difference, then moisture off.
+    /// </summary>
+    public static double CoarseGrindAsIs(
+        double fineGrindDryBasis, double fineCoarseDifference, double moistureFraction) =>
         AsIs(fineGrindDryBasis - fineCoarseDifference, moistureFraction);
 
     /// <summary>Potential in points·gal/lb of an extract fraction.</summary>
@@ -62,14 +62,16 @@ public static class Extract
     public static double PointsAfter(double volume, double points, double newVolume) => points * volume / newVolume;
 
     /// <summary>Boil time in h to reach other points at an evaporation per h, volume in its unit.</summary>
-    public static double BoilHoursForPoints(double volume, double points, double targetPoints, double evaporationPerH) =>
+    public static double BoilHoursForPoints(
+        double volume, double points, double targetPoints, double evaporationPerH) =>
         (volume - VolumeForPoints(volume, points, targetPoints)) / evaporationPerH;
 
     /// <summary>
     /// Fraction by which points times volume misses when wort goes from one gravity to another by boiling or watering:
     /// extract per litre and point at the second against the first. 0.4 % from 1.050 to 1.090.
     /// </summary>
-    public static double PointsErrorFraction(double fromSg, double toSg) => ExtractPerPoint(toSg) / ExtractPerPoint(fromSg) - 1.0;
+    public static double PointsErrorFraction(double fromSg, double toSg) =>
+        ExtractPerPoint(toSg) / ExtractPerPoint(fromSg) - 1.0;
 
     /// <summary>Extract in kg in a volume of wort in L measured at a temperature.</summary>
     public static double MassKg(double wortL, double plato, double celsius = 20.0) =>

@@ -21,8 +21,11 @@ public static class Fermentation
     public static double ApparentAttenuationSg(double originalSg, double finalSg) =>
         (originalSg - finalSg) / (originalSg - 1.0);
 
-    /// <summary>Final gravity from an apparent attenuation: the inverse of <see cref="ApparentAttenuationSg"/>.</summary>
-    public static double FinalSg(double originalSg, double attenuation) => originalSg - attenuation * (originalSg - 1.0);
+    /// <summary>
+    /// Final gravity from an apparent attenuation: the inverse of <see cref="ApparentAttenuationSg"/>.
+    /// </summary>
+    public static double FinalSg(double originalSg, double attenuation) =>
+        originalSg - attenuation * (originalSg - 1.0);
 
     /// <summary>Real extract in °P: 0.1808 OE + 0.8192 AE (Balling, ASBC).</summary>
     public static double RealExtract(double originalPlato, double apparentPlato) =>
@@ -45,14 +48,19 @@ public static class Fermentation
         Abw(originalPlato, RealExtract(originalPlato, apparentPlato))
         * SugarSolution.SgFromPlato(apparentPlato) / EthanolSg;
 
-    /// <summary>Original extract in °P from alcohol by weight in % and real extract: 100 (2.0665 A + RE)/(100 + 1.0665 A).</summary>
+    /// <summary>
+    /// Original extract in °P from alcohol by weight in % and real extract: 100 (2.0665 A + RE)/(100 + 1.0665 A).
+    /// </summary>
     public static double OriginalExtract(double abw, double realExtractPlato) =>
         100.0 * (ExtractPerAlcohol * abw + realExtractPlato) / (100.0 + 1.0665 * abw);
 
     /// <summary>CO2 in g from fermented extract in g (Balling).</summary>
-    public static double Co2FromExtract(double fermentedExtract) => fermentedExtract * Co2PerAlcohol / ExtractPerAlcohol;
+    public static double Co2FromExtract(double fermentedExtract) =>
+        fermentedExtract * Co2PerAlcohol / ExtractPerAlcohol;
 
-    /// <summary>Alcohol by weight in %: (0.372 + 0.00357 OE)(OE − AE), Cutaia, Reid and Speers 2009, J. Inst. Brew. 115(4).</summary>
+    /// <summary>
+    /// Alcohol by weight in %: (0.372 + 0.00357 OE)(OE − AE), Cutaia, Reid and Speers 2009, J. Inst. Brew. 115(4).
+    /// </summary>
     public static double CutaiaAbw(double originalPlato, double apparentPlato) =>
         (0.372 + 0.00357 * originalPlato) * (originalPlato - apparentPlato);
 

@@ -3,7 +3,9 @@ namespace BrewDeck.Core.Physics;
 /// <summary>What the grist does to volumes.</summary>
 public static class Grain
 {
-    /// <summary>Liquid held by drained spent grain, L per kg of dry grain: about 1 (0.8 pressed to 1.2 fly-sparged).</summary>
+    /// <summary>
+    /// Liquid held by drained spent grain, L per kg of dry grain: about 1 (0.8 pressed to 1.2 fly-sparged).
+    /// </summary>
     public const double AbsorptionLPerKg = 1.0;
 
     /// <summary>Space taken by wetted grain in the mash, L per kg of dry grain. Common practice.</summary>
@@ -31,7 +33,8 @@ public static class Grain
     /// Share of the mash's extract that runs off when the bed is drained and refilled: after each drain the retained
     /// wort keeps its share. Well-mixed batches, all in L; volumes of wort first in the mash and then of each sparge.
     /// </summary>
-    public static double BatchRecoveredFraction(double mashWortL, double retainedL, params ReadOnlySpan<double> spargesL)
+    public static double BatchRecoveredFraction(
+        double mashWortL, double retainedL, params ReadOnlySpan<double> spargesL)
     {
         var left = retainedL / mashWortL;
         foreach (var spargeL in spargesL) left *= retainedL / (retainedL + spargeL);

@@ -6,7 +6,9 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class GravityScales
 {
-    /// <summary>ASBC cubic fit to the ASBC table, apparent SG 20/20; up to SG 1.083. Gives −0.003 °P at 1.000.</summary>
+    /// <summary>
+    /// ASBC cubic fit to the ASBC table, apparent SG 20/20; up to SG 1.083. Gives −0.003 °P at 1.000.
+    /// </summary>
     public static double AsbcPlato(double sg) => ((135.997 * sg - 630.272) * sg + 1111.14) * sg - 616.868;
 
     /// <summary>Apparent SG 20/20 of a °P by the ASBC cubic (Newton's inverse); up to about 20 °P.</summary>

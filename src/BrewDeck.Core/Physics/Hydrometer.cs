@@ -17,7 +17,9 @@ public static class Hydrometer
     public static double TrueSg20(double readingSg, double sampleCelsius, double calibrationCelsius = 20.0) =>
         SugarSolution.SgFromPlato(Plato(readingSg, sampleCelsius, calibrationCelsius));
 
-    /// <summary>What the hydrometer will read in a sample of this SG 20/20: the inverse of <see cref="TrueSg20"/>.</summary>
+    /// <summary>
+    /// What the hydrometer will read in a sample of this SG 20/20: the inverse of <see cref="TrueSg20"/>.
+    /// </summary>
     public static double ReadingSg(double sg20, double sampleCelsius, double calibrationCelsius = 20.0)
     {
         var density = SugarSolution.DensityKgPerM3(SugarSolution.PlatoFromSg(sg20), sampleCelsius);
@@ -33,7 +35,9 @@ public static class Hydrometer
             indicated / GlassGrowth(sampleCelsius, calibrationCelsius), sampleCelsius);
     }
 
-    /// <summary>What it would read with the sample at the calibration temperature (the figure older tables give).</summary>
+    /// <summary>
+    /// What it would read with the sample at the calibration temperature (the figure older tables give).
+    /// </summary>
     public static double SgAtCalibration(double readingSg, double sampleCelsius, double calibrationCelsius)
     {
         var plato = Plato(readingSg, sampleCelsius, calibrationCelsius);
@@ -41,7 +45,8 @@ public static class Hydrometer
     }
 
     /// <summary>
-    /// SG to add to a 60 °F hydrometer's reading: Lyons 1992 cubic in °F, as widely printed; 32..160 °F, made for 1.000.
+    /// SG to add to a 60 °F hydrometer's reading: Lyons 1992 cubic in °F, as widely printed; 32..160 °F, made for
+    /// 1.000.
     /// </summary>
     public static double LyonsCorrectionSg(double sampleCelsius)
     {

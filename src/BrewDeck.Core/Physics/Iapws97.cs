@@ -59,7 +59,9 @@ public static class Iapws97
         return GasConstantJPerKgK * Region1Kelvin * slope;
     }
 
-    /// <summary>Isobaric specific heat of compressed liquid in J/(kg K), region 1; 273.15..623.15 K, to 100 MPa.</summary>
+    /// <summary>
+    /// Isobaric specific heat of compressed liquid in J/(kg K), region 1; 273.15..623.15 K, to 100 MPa.
+    /// </summary>
     public static double LiquidSpecificHeatJPerKgK(double kelvin, double pascals)
     {
         var pi = 7.1 - pascals / Region1Pascals;
@@ -71,7 +73,9 @@ public static class Iapws97
         return -GasConstantJPerKgK * ratio * ratio * curve;
     }
 
-    /// <summary>Specific enthalpy of steam in J/kg, region 2; here for 273.15..623.15 K at or below saturation.</summary>
+    /// <summary>
+    /// Specific enthalpy of steam in J/kg, region 2; here for 273.15..623.15 K at or below saturation.
+    /// </summary>
     public static double SteamEnthalpyJPerKg(double kelvin, double pascals)
     {
         var pi = pascals / Region2Pascals;

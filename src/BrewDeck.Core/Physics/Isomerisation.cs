@@ -1,8 +1,8 @@
 namespace BrewDeck.Core.Physics;
 
 /// <summary>
-/// Alpha acids turn into iso-alpha acids (k1), which degrade (k2): two first-order steps. Malowicki and Shellhammer 2005,
-/// J. Agric. Food Chem. 53:4434-4439, buffered water pH 5.2, measured 90..130 °C; used down to about 70 °C by
+/// Alpha acids turn into iso-alpha acids (k1), which degrade (k2): two first-order steps. Malowicki and Shellhammer
+/// 2005, J. Agric. Food Chem. 53:4434-4439, buffered water pH 5.2, measured 90..130 °C; used down to about 70 °C by
 /// extrapolation. Rates per minute.
 /// </summary>
 public static class Isomerisation
@@ -28,11 +28,15 @@ public static class Isomerisation
     public static double K2PerMin(double celsius) =>
         K2FactorPerMin * Math.Exp(-K2Kelvin / Temperature.Kelvin(celsius));
 
-    /// <summary>k1 at a temperature over k1 at 100 °C: how much slower hops give bitterness below a sea-level boil.</summary>
+    /// <summary>
+    /// k1 at a temperature over k1 at 100 °C: how much slower hops give bitterness below a sea-level boil.
+    /// </summary>
     public static double RelativeRate(double celsius) =>
         Math.Exp(-K1Kelvin * (1.0 / Temperature.Kelvin(celsius) - 1.0 / Temperature.Kelvin(100.0)));
 
-    /// <summary>Iso-alpha acids as a fraction of the alpha acids at the start, after minutes at one temperature.</summary>
+    /// <summary>
+    /// Iso-alpha acids as a fraction of the alpha acids at the start, after minutes at one temperature.
+    /// </summary>
     public static double IsoFraction(double celsius, double minutes) =>
         After(1.0, 0.0, K1PerMin(celsius), K2PerMin(celsius), minutes).Iso;
 

@@ -1,12 +1,14 @@
 namespace BrewDeck.Core.Physics;
 
 /// <summary>
-/// The trade's short mash formulas: constant specific heat, no slaking heat. The temperatures may be in any one scale and
-/// the masses in any one unit. BrewDeck plans with <see cref="MashHeat"/>; these are for printed worksheets.
+/// The trade's short mash formulas: constant specific heat, no slaking heat. The temperatures may be in any one scale
+/// and the masses in any one unit. BrewDeck plans with <see cref="MashHeat"/>; these are for printed worksheets.
 /// </summary>
 public static class MashConventions
 {
-    /// <summary>Palmer's grain constant with the ratio in qt/lb: Tw = (0.2/r)(T2 − T1) + T2. Palmer, How to Brew, ch. 16.</summary>
+    /// <summary>
+    /// Palmer's grain constant with the ratio in qt/lb: Tw = (0.2/r)(T2 − T1) + T2. Palmer, How to Brew, ch. 16.
+    /// </summary>
     public const double PalmerQuartsPerPound = 0.2;
 
     /// <summary>Palmer's grain constant with water and grain in the same mass unit.</summary>
@@ -45,7 +47,9 @@ public static class MashConventions
         targetC + (grainHeatCapacityJPerK * (targetC - grainTempC)
             + vesselHeatCapacityJPerK * (targetC - vesselTempC)) / waterHeatCapacityJPerK;
 
-    /// <summary>Water to add for the next rest: (T2 − T1)(c G + W)/(Tw − T2), in the unit of the water in the mash.</summary>
+    /// <summary>
+    /// Water to add for the next rest: (T2 − T1)(c G + W)/(Tw − T2), in the unit of the water in the mash.
+    /// </summary>
     public static double Infusion(
         double grainConstant, double grain, double waterInMash, double from, double to, double added) =>
         (to - from) * (grainConstant * grain + waterInMash) / (added - to);

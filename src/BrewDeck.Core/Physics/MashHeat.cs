@@ -25,7 +25,9 @@ public static class MashHeat
     /// </summary>
     public static double MaltRelativeHeat(double moistureFraction) => 0.3793 + 0.5258 * moistureFraction;
 
-    /// <summary>Specific heat of malt in J/(kg K); moisture as a mass fraction, 0..0.10. See <see cref="MaltRelativeHeat"/>.</summary>
+    /// <summary>
+    /// Specific heat of malt in J/(kg K); moisture as a mass fraction, 0..0.10. See <see cref="MaltRelativeHeat"/>.
+    /// </summary>
     public static double MaltSpecificHeatJPerKgK(double moistureFraction) =>
         ReferenceWaterJPerKgK * MaltRelativeHeat(moistureFraction);
 
@@ -36,8 +38,8 @@ public static class MashHeat
     public static double SlakingRiseK(double moistureFraction) => 3.12 * Math.Exp(-14.52 * moistureFraction);
 
     /// <summary>
-    /// Heat in J given off by each kg of malt when wetted: <see cref="SlakingRiseK"/> times the heat capacity of a mash of
-    /// <see cref="SlakingTableLiquorKgPerKg"/>. About 21 kJ/kg at 4 % moisture.
+    /// Heat in J given off by each kg of malt when wetted: <see cref="SlakingRiseK"/> times the heat capacity of a
+    /// mash of <see cref="SlakingTableLiquorKgPerKg"/>. About 21 kJ/kg at 4 % moisture.
     /// </summary>
     public static double SlakingHeatJPerKg(double moistureFraction) =>
         SlakingRiseK(moistureFraction)
@@ -45,7 +47,11 @@ public static class MashHeat
 
     /// <summary>Heat capacity in J/K of water, malt and vessel together at a temperature.</summary>
     public static double MashHeatCapacityJPerK(
-        double waterKg, double grainKg, double moistureFraction, double celsius, double vesselHeatCapacityJPerK = 0.0) =>
+        double waterKg,
+        double grainKg,
+        double moistureFraction,
+        double celsius,
+        double vesselHeatCapacityJPerK = 0.0) =>
         waterKg * Water.SpecificHeatJPerKgK(celsius)
         + grainKg * MaltSpecificHeatJPerKgK(moistureFraction) + vesselHeatCapacityJPerK;
 
@@ -121,13 +127,15 @@ public static class MashHeat
     }
 
     /// <summary>
-    /// Share of the mash to boil and return so that the whole moves from one temperature to another (the brewers' cross,
-    /// no losses): (to − from)/(returned − from).
+    /// Share of the mash to boil and return so that the whole moves from one temperature to another (the brewers'
+    /// cross, no losses): (to − from)/(returned − from).
     /// </summary>
     public static double DecoctionFraction(double fromC, double toC, double returnedC) =>
         (toC - fromC) / (returnedC - fromC);
 
-    /// <summary>Decoction volume in L; see <see cref="DecoctionFraction"/>. Real decoctions lose heat and need more.</summary>
+    /// <summary>
+    /// Decoction volume in L; see <see cref="DecoctionFraction"/>. Real decoctions lose heat and need more.
+    /// </summary>
     public static double DecoctionVolumeL(double mashL, double fromC, double toC, double returnedC) =>
         mashL * DecoctionFraction(fromC, toC, returnedC);
 }

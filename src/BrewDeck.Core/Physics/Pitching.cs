@@ -3,7 +3,9 @@ namespace BrewDeck.Core.Physics;
 /// <summary>Yeast to pitch, in cells per mL and °P.</summary>
 public static class Pitching
 {
-    /// <summary>Million cells per mL and °P: ale and lager after Fix and Fix 1997, and the textbooks' round figure.</summary>
+    /// <summary>
+    /// Million cells per mL and °P: ale and lager after Fix and Fix 1997, and the textbooks' round figure.
+    /// </summary>
     public const double AleMillionPerMlPlato = 0.75;
     public const double LagerMillionPerMlPlato = 1.5;
     public const double TextbookMillionPerMlPlato = 1.0;

@@ -3,7 +3,9 @@ namespace BrewDeck.Core.Physics;
 /// <summary>Refractometer readings in °Bx (temperature-compensated, sodium D line).</summary>
 public static class Refractometer
 {
-    /// <summary>Usual wort correction factor (literature 1.02..1.06): wort refracts a little more than sucrose.</summary>
+    /// <summary>
+    /// Usual wort correction factor (literature 1.02..1.06): wort refracts a little more than sucrose.
+    /// </summary>
     public const double UsualWortCorrectionFactor = 1.04;
 
     // Least-squares cubic through the ICUMSA 1974 scale, every whole °Bx 0..40: largest difference 5.3e-6, one unit in
@@ -35,8 +37,8 @@ public static class Refractometer
     public static double RefractiveIndex(double brix) => Polynomial.At(IndexCoefficients, brix);
 
     /// <summary>
-    /// °Bx from the refractive index nD at 20 °C: the widely printed ICUMSA quintic, whose rounded coefficients leave it
-    /// about 0.02 °Bx low at 20 °Bx.
+    /// °Bx from the refractive index nD at 20 °C: the widely printed ICUMSA quintic, whose rounded coefficients leave
+    /// it about 0.02 °Bx low at 20 °Bx.
     /// </summary>
     public static double BrixFromIndex(double index) =>
         ((((11758.74 * index - 88885.21) * index + 270177.93) * index - 413145.80) * index + 318417.95) * index

@@ -2,11 +2,11 @@ namespace BrewDeck.Core.Physics;
 
 /// <summary>
 /// Wort taken as a sucrose solution, as the Plato scale does. °P is grams of extract in 100 g; SG is the apparent
-/// specific gravity 20 °C/20 °C (weighed in air), as hydrometers and the trade's tables read. Density is the ICUMSA SPS-4
-/// polynomial of pure sucrose solutions (Bubnik, Kadlec, Urban, Bruhns 1995); SG and °P follow from it, so that mass,
-/// volume and gravity always agree. It stays good far above the 1.083 where the usual cubic ends: against the NBS C440
-/// fit it is 0.001 °P away at 1.040 and 0.016 °P at 1.110. Valid 0..60 °P and 0..100 °C; smooth for slightly negative °P
-/// (finished beer reads below water).
+/// specific gravity 20 °C/20 °C (weighed in air), as hydrometers and the trade's tables read. Density is the ICUMSA
+/// SPS-4 polynomial of pure sucrose solutions (Bubnik, Kadlec, Urban, Bruhns 1995); SG and °P follow from it, so that
+/// mass, volume and gravity always agree. It stays good far above the 1.083 where the usual cubic ends: against the
+/// NBS C440 fit it is 0.001 °P away at 1.040 and 0.016 °P at 1.110. Valid 0..60 °P and 0..100 °C; smooth for slightly
+/// negative °P (finished beer reads below water).
 /// </summary>
 public static class SugarSolution
 {

@@ -1,6 +1,8 @@
 namespace BrewDeck.Core.Physics;
 
-/// <summary>Temperature scales. Kernels take °C; absolute equations and older printed formulas need the others.</summary>
+/// <summary>
+/// Temperature scales. Kernels take °C; absolute equations and older printed formulas need the others.
+/// </summary>
 public static class Temperature
 {
     /// <summary>0 °C in kelvin (definition, SI brochure).</summary>

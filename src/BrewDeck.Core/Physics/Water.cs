@@ -37,7 +37,9 @@ public static class Water
     public static double DensityTanakaKgPerM3(double celsius) =>
         999.974950 * (1.0 - Square(celsius - 3.983035) * (celsius + 301.797) / (522528.9 * (celsius + 69.34881)));
 
-    /// <summary>Volume expansion coefficient in 1/K: −(dρ/dt)/ρ of <see cref="DensityKgPerM3"/>; negative below 3.98 °C.</summary>
+    /// <summary>
+    /// Volume expansion coefficient in 1/K: −(dρ/dt)/ρ of <see cref="DensityKgPerM3"/>; negative below 3.98 °C.
+    /// </summary>
     public static double ThermalExpansionPerK(double celsius) =>
         KellDenominator / (1.0 + KellDenominator * celsius)
         - Polynomial.SlopeAt(KellNumerator, celsius) / Polynomial.At(KellNumerator, celsius);
@@ -61,7 +63,9 @@ public static class Water
     /// </summary>
     public static double SpecificHeatJPerKgK(double celsius) => Polynomial.SlopeAt(EnthalpyCoefficients, celsius);
 
-    /// <summary>Temperature in °C at which liquid water has this enthalpy: the inverse of <see cref="EnthalpyJPerKg"/>.</summary>
+    /// <summary>
+    /// Temperature in °C at which liquid water has this enthalpy: the inverse of <see cref="EnthalpyJPerKg"/>.
+    /// </summary>
     public static double TempFromEnthalpyC(double joulesPerKg)
     {
         var celsius = joulesPerKg / 4186.0;

@@ -6,10 +6,15 @@ namespace BrewDeck.Tests.Physics;
 
 public class HeatTests
 {
-    private static readonly Gen<(double WaterKg, double GrainKg, double GrainC, double Moisture, double VesselJ, double VesselC)> Mash =
+    private static readonly Gen<MashIn> Mash =
         Gen.Select(
             Gen.Double[5.0, 60.0], Gen.Double[0.5, 20.0], Gen.Double[5.0, 35.0], Gen.Double[0.0, 0.1],
-            Gen.Double[0.0, 30e3], Gen.Double[5.0, 80.0]);
+            Gen.Double[0.0, 30e3], Gen.Double[5.0, 80.0],
+            (waterKg, grainKg, grainC, moisture, vesselJ, vesselC) =>
+                new MashIn(waterKg, grainKg, grainC, moisture, vesselJ, vesselC));
+
+    private sealed record MashIn(
+        double WaterKg, double GrainKg, double GrainC, double Moisture, double VesselJ, double VesselC);
 
     [Fact]
     public void Strike_and_mash_temperature_are_inverse() =>
@@ -45,13 +50,14 @@ public class HeatTests
 
     [Fact]
     public void Infusion_reaches_its_target() =>
-        Gen.Select(Gen.Double[20e3, 400e3], Gen.Double[40.0, 70.0], Gen.Double[-10.0, 10.0]).Sample((capacity, from, step) =>
-        {
-            var added = step > 0 ? 98.0 : 10.0;
-            var kg = MashHeat.InfusionKg(capacity, from, from + step, added);
-            Assert.True(kg >= 0.0);
-            Assert.Equal(from + step, MashHeat.AfterInfusionC(capacity, from, kg, added), 1e-8);
-        });
+        Gen.Select(Gen.Double[20e3, 400e3], Gen.Double[40.0, 70.0], Gen.Double[-10.0, 10.0])
+            .Sample((capacity, from, step) =>
+            {
+                var added = step > 0 ? 98.0 : 10.0;
+                var kg = MashHeat.InfusionKg(capacity, from, from + step, added);
+                Assert.True(kg >= 0.0);
+                Assert.Equal(from + step, MashHeat.AfterInfusionC(capacity, from, kg, added), 1e-8);
+            });
 
     [Fact]
     public void Infusion_says_when_it_cannot() =>
@@ -68,15 +74,18 @@ public class HeatTests
 
     [Fact]
     public void Cooling_time_and_temperature_after_are_inverse() =>
-        Gen.Select(Gen.Double[10e3, 500e3], Gen.Double[0.5, 20.0], Gen.Double[30.0, 100.0]).Sample((capacity, loss, from) =>
-        {
-            var seconds = HeatFlow.CoolingTimeS(capacity, loss, 18.0, from, 25.0);
-            Assert.Equal(25.0, HeatFlow.TempAfterC(capacity, loss, 18.0, from, 0.0, seconds), 1e-8);
-        });
+        Gen.Select(Gen.Double[10e3, 500e3], Gen.Double[0.5, 20.0], Gen.Double[30.0, 100.0])
+            .Sample((capacity, loss, from) =>
+            {
+                var seconds = HeatFlow.CoolingTimeS(capacity, loss, 18.0, from, 25.0);
+                Assert.Equal(25.0, HeatFlow.TempAfterC(capacity, loss, 18.0, from, 0.0, seconds), 1e-8);
+            });
 
     [Fact]
     public void More_power_is_never_slower() =>
-        Gen.Select(Gen.Double[10e3, 500e3], Gen.Double[0.0, 60.0], Gen.Double[10.0, 80.0], Gen.Double[0.0, 30.0], Gen.Double[0.0, 6e3], Gen.Double[1.0, 3e3])
+        Gen.Select(
+                Gen.Double[10e3, 500e3], Gen.Double[0.0, 60.0], Gen.Double[10.0, 80.0], Gen.Double[0.0, 30.0],
+                Gen.Double[0.0, 6e3], Gen.Double[1.0, 3e3])
             .Sample((capacity, loss, from, rise, watts, more) => Assert.True(
                 HeatFlow.HeatingTimeS(capacity, loss, 18.0, from, from + rise, watts + more)
                 <= HeatFlow.HeatingTimeS(capacity, loss, 18.0, from, from + rise, watts)));
@@ -117,6 +126,7 @@ public class HeatTests
 
     [Fact]
     public void A_chiller_never_undercuts_its_water() =>
-        Gen.Select(Gen.Double[50.0, 2000.0], Gen.Double[50.0, 2000.0], Gen.Double[10.0, 5000.0]).Sample((wort, water, transfer) =>
-            Assert.InRange(Chiller.CounterflowOutletC(wort, 98.0, water, 12.0, transfer), 12.0 - 1e-9, 98.0));
+        Gen.Select(Gen.Double[50.0, 2000.0], Gen.Double[50.0, 2000.0], Gen.Double[10.0, 5000.0])
+            .Sample((wort, water, transfer) => Assert.InRange(
+                Chiller.CounterflowOutletC(wort, 98.0, water, 12.0, transfer), 12.0 - 1e-9, 98.0));
 }
