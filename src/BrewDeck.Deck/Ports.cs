@@ -51,9 +51,6 @@ public sealed record ProfileEntry(string Name, string Path);
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
 
-/// <summary>The batch could not be written or read. The message is one clear line for the brewer.</summary>
-public sealed class BatchStoreException(string message, Exception? cause = null) : Exception(message, cause);
-
 /// <summary>Understands quantities as people type them.</summary>
 public interface IReadingReader
 {

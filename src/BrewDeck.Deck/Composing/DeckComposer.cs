@@ -71,7 +71,7 @@ public static class DeckComposer
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
-        : [new Line([new Span("Read: ", Tone.Muted), new Span(string.Join(", ", step.Expected.Select(e => Expected(e, moment))))])];
+        : [Line.Of("Expected: " + string.Join(", ", step.Expected.Select(e => Expected(e, moment))) + ".", Tone.Muted)];
 
     private static string Expected(ExpectedReading e, DeckMoment moment) =>
         $"{ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse)} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";

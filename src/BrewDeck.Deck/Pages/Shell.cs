@@ -60,7 +60,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             act();
             return true;
         }
-        catch (Exception trouble) when (trouble is BatchStoreException or ProfileException)
+        catch (Exception trouble) when (trouble is LogbookException or ProfileException)
         {
             Say(trouble.Message, Tone.Alarm);
             return false;

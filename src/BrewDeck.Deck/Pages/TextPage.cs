@@ -9,6 +9,7 @@ internal abstract class TextPage(Shell shell) : Page(shell)
 {
     private const int Frame = 4;
     private const int WidestText = 100;
+    private const int Margin = 4;
     private int _offset;
 
     public override KeyContext Context => KeyContext.Text;
@@ -21,7 +22,7 @@ internal abstract class TextPage(Shell shell) : Page(shell)
 
     protected override Screen Compose(DateTimeOffset now)
     {
-        var lines = Wrap.Lines(Lines(now), Math.Min(WidestText, Shell.Columns) - 2);
+        var lines = Wrap.Lines(Lines(now), Math.Min(WidestText, Shell.Columns - Margin));
         _offset = Math.Clamp(_offset, 0, Math.Max(0, lines.Length - Page));
         return new TextScreen(Title, Corner(now), lines, _offset, KeyMap.Hints(Context));
     }

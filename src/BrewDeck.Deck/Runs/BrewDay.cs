@@ -78,7 +78,7 @@ internal sealed class BrewDay
             }
             return new ActOutcome(decision);
         }
-        catch (BatchStoreException trouble)
+        catch (LogbookException trouble)
         {
             return new ActOutcome(decision, trouble.Message);
         }

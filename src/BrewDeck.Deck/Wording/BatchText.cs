@@ -24,13 +24,13 @@ public static class BatchText
             yield return Line.Of($"took {Durations.Short(s)}");
     }
 
-    private static double? Took(RunState state) =>
-        state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;
+    private static double? Took(RunState state) => state.Status is RunStatus.Complete or RunStatus.Aborted
+        && state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;
 
     private static IEnumerable<Line> Steps(RunState state, Plan plan, Notation notation)
     {
         yield return Line.Of("");
-        yield return Line.Of("Steps      planned          done            ", Tone.Strong);
+        yield return Line.Of("  planned          done              step", Tone.Strong);
         foreach (var run in state.Steps)
             yield return Step(run, state, plan, notation);
     }

@@ -9,14 +9,21 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
 {
     public string Of(RunEvent happened, IReadOnlyList<RunEvent> all) => happened switch
     {
+        ReadingTaken e => With(Plain(e, all), FigureWords.Moved(e.Moved, Notation)),
+        RemedyChosen e => With(Plain(e, all), FigureWords.Moved(e.Moved, Notation)),
+        _ => Plain(happened, all),
+    };
+
+    private string Plain(RunEvent happened, IReadOnlyList<RunEvent> all) => happened switch
+    {
         BatchOpened opened => $"batch opened: {opened.Plan.Recipe.Name}",
         StepStarted e => $"started: {TitleOf(e.StepId)}",
         StepFinished e => $"done: {TitleOf(e.StepId)}",
         StepHeld e => With($"held: {TitleOf(e.StepId)}", e.Reason),
         StepResumed e => $"resumed: {TitleOf(e.StepId)}",
         StepSkipped e => With($"skipped: {TitleOf(e.StepId)}", e.Reason),
-        ReadingTaken e => Moved(ReadingWords.One(e.Reading, Brewhouse, Notation), e.Moved),
-        RemedyChosen e => Moved(Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)), e.Moved),
+        ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation),
+        RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
         NoteWritten e => $"note: {e.Text}",
         RunAborted e => With("aborted", e.Reason),
         Undone e => Undo(e.Seq, all),
@@ -39,9 +46,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
     };
 
     private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
-        seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Of(all[seq], all)}" : "taken back";
-
-    private string Moved(string text, IEnumerable<Shift> moved) => With(text, FigureWords.Moved(moved, Notation));
+        seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Plain(all[seq], all)}" : "taken back";
 
     private static string With(string text, string more) => more.Length == 0 ? text : $"{text} ({more})";
 

@@ -83,14 +83,14 @@ public static class PlanLines
             var words = StepWords.Of(step, plan, notation);
             yield return new Line([
                 new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
-                new Span($"{Durations.Short(step.DurationS),9}  ", Tone.Muted),
+                new Span($"{Durations.Short(step.DurationS),10}  ", Tone.Muted),
                 new Span(words.Title)]);
             foreach (var sentence in words.Hands)
                 yield return Line.Of(Indent + sentence, Tone.Muted);
             foreach (var caution in words.Cautions)
-                yield return Line.Of(Indent + "! " + caution, Tone.Warning);
+                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(caution, Tone.Warning)]);
         }
     }
 
-    private const string Indent = "                    ";
+    private const string Indent = "                     ";
 }

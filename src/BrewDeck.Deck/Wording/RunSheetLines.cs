@@ -23,7 +23,7 @@ public static class RunSheetLines
         return new Line([
             new Span(current ? "> " : "  ", Tone.Strong),
             new Span($"{Start(run, moment),5}  ", Tone.Muted),
-            new Span($"{Length(run, moment),9}  ", Tone.Muted),
+            new Span($"{Length(run, moment),10}  ", Tone.Muted),
             new Span($"{Names.Status(run.Status),-8} ", run.Status is RunStatus.Held or RunStatus.Skipped ? Tone.Warning : Tone.Muted),
             new Span(moment.Title(run.Spec.Id), current ? Tone.Strong : run.Open ? Tone.Normal : Tone.Muted)]);
     }

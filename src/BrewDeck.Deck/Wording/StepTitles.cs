@@ -51,7 +51,7 @@ public static class StepTitles
         StepKind.AddFirstWortHops => Adding("first wort hops", step, notation),
         StepKind.HeatToBoil => "Heat to the boil",
         StepKind.HotBreak => "Watch the hot break",
-        StepKind.Boil => Labelled(step.Spec.Minutes is { } m ? $"Boil {Durations.Short(m * 60)}" : "Boil", step),
+        StepKind.Boil => Labelled("Boil", step),
         StepKind.AddToBoil => Adding("the addition", step, notation),
         StepKind.SanitiseChiller => "Sanitise the chiller",
         StepKind.KnockOut => "Knock out",
