@@ -45,7 +45,7 @@ internal sealed class JsonSource(byte[] json, string file)
         {
             var member = Text(ref reader);
             if (!seen.Add(member))
-                throw ProfileError.At(file, LineOf(ref reader), $"{ProfileError.OneLine($"{node.Path}/{member}")} is given twice; keep one");
+                throw ProfileError.At(file, LineOf(ref reader), $"{node.Path}/{ProfileError.OneLine(member)} is given twice; keep one");
             reader.Read();
             var part = Node(ref reader, node, member);
             part.Label = member.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
