@@ -18,7 +18,7 @@ internal sealed class Importing(string file, Catalogue catalogue)
 
     public void Note(SourceNode at, string what) => _notes.Add($"{at.Path}: {what}");
 
-    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{at.Path} {what}");
+    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{at.Path} {what}".TrimStart());
 
     /// <summary>A number that stands as such.</summary>
     public double Number(SourceNode node) => node.Take().Number ?? throw Error(node, $"is {node.Shown}; it must be a number");

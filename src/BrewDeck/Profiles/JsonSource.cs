@@ -13,6 +13,8 @@ internal sealed class JsonSource(byte[] json, string file)
     /// <exception cref="ProfileException">Not JSON.</exception>
     public static SourceNode Read(string text, string file)
     {
+        if (string.IsNullOrWhiteSpace(text))
+            throw ProfileError.At(file, 1, "is empty; a BeerJSON document begins {\"beerjson\":");
         var bytes = Encoding.UTF8.GetBytes(text);
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = 64 });
         try
