@@ -10,7 +10,7 @@ namespace BrewDeck.SystemTests.Profiles;
 /// <summary>Whatever a file holds, it is read or refused with one short plain line, soon.</summary>
 public sealed class HostileInputTests : IDisposable
 {
-    // measured: under 0.3 s each on a quiet machine; what this must catch (2^30 entities, quadratic growth) takes many minutes
+    // generous, for the machines that test are shared; what it must catch (2^30 entities, quadratic growth) takes many minutes
     private static readonly TimeSpan Soon = TimeSpan.FromSeconds(60);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("brewdeck-hostile-").FullName;
