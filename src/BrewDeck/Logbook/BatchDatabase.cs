@@ -36,11 +36,11 @@ internal sealed class BatchDatabase : IDisposable
         }));
         _batches = _db.GetCollection("batches", BsonAutoId.Int32);
         _events = _db.GetCollection("events", BsonAutoId.Int64);
-        FormatFound = ReadFormat();
+        Newer = ReadFormat() > Format;
     }
 
-    /// <summary>As the file says.</summary>
-    public int FormatFound { get; }
+    /// <summary>Written by a newer program: to be read as far as that goes, and left as it is.</summary>
+    public bool Newer { get; }
 
     /// <exception cref="LogbookException">Another program has it open, it may not be written, or it is damaged.</exception>
     public static BatchDatabase Open(LogbookDisk disk)
@@ -58,7 +58,9 @@ internal sealed class BatchDatabase : IDisposable
             log?.Dispose();
             if (e is LogbookException)
                 throw;
-            throw DiskTrouble.IsFull(e) ? new LogbookException($"{disk.Path}: the disk is full; free some space", e) : Damaged(disk.Path, e);
+            if (DiskTrouble.IsFull(e))
+                DiskTrouble.Explain<object>(disk.Path, () => throw e);
+            throw Damaged(disk.Path, e);
         }
     }
 
@@ -72,7 +74,7 @@ internal sealed class BatchDatabase : IDisposable
         }
         catch (Exception e) // LiteDB meets damage with whatever it runs into
         {
-            throw Damaged(_path, e);
+            throw Newer ? TooNew(_path, e) : Damaged(_path, e);
         }
     }
 
@@ -111,6 +113,10 @@ internal sealed class BatchDatabase : IDisposable
             _log.Dispose();
         }
     }
+
+    /// <summary>For what must not be done to a newer program's logbook.</summary>
+    public static LogbookException TooNew(string folder, Exception? cause = null) => new(
+        $"{folder}: written by a newer brewdeck; use that one, or give --logbook PATH", cause);
 
     private static LogbookException Damaged(string folder, Exception cause) => new(
         $"{Path.Combine(folder, DataName)}: the database is damaged; \"brewdeck log repair\" makes it again from the tapes", cause);
