@@ -28,15 +28,10 @@ internal sealed class BatchDatabase : IDisposable
     private BatchDatabase(string path, DurableStream data, DurableStream log)
     {
         (_path, _data, _log) = (path, data, log);
-        _db = new LiteDatabase(new LiteEngine(new EngineSettings
-        {
-            DataStream = data,
-            LogStream = log,
-            Collation = new Collation("/Ordinal"), // otherwise that of the machine on which the file was made
-        }));
+        _db = Engine(data, log);
         _batches = _db.GetCollection("batches", BsonAutoId.Int32);
         _events = _db.GetCollection("events", BsonAutoId.Int64);
-        Newer = ReadFormat() > Format;
+        Newer = FormatOf(_db) > Format;
     }
 
     /// <summary>Written by a newer program: to be read as far as that goes, and left as it is.</summary>
@@ -45,6 +40,7 @@ internal sealed class BatchDatabase : IDisposable
     /// <exception cref="LogbookException">Another program has it open, it may not be written, or it is damaged.</exception>
     public static BatchDatabase Open(LogbookDisk disk)
     {
+        DiskTrouble.Explain(disk.Path, () => MakeWhenMissing(disk));
         var data = DiskTrouble.Explain(disk.Path, () => disk.Open(DataName));
         Stream? log = null;
         try
@@ -114,6 +110,37 @@ internal sealed class BatchDatabase : IDisposable
         }
     }
 
+    /// <summary>
+    /// Made whole and put in place at once: LiteDB writes the first page of a new file without waiting for it, and a power cut just
+    /// then left a file that it does not open.
+    /// </summary>
+    private static void MakeWhenMissing(LogbookDisk disk)
+    {
+        if (disk.Files().GetValueOrDefault(DataName) >= DurableStream.Page)
+            return; // less than a page holds nothing
+        using var data = new MemoryStream();
+        using (var log = new MemoryStream())
+        {
+            using var db = Engine(data, log);
+            db.GetCollection("meta", BsonAutoId.Int32).Insert(new BsonDocument { ["_id"] = 1, ["format"] = Format });
+        }
+
+        disk.Delete(LogName); // of a database that is gone
+        disk.Put(DataName, data.ToArray());
+    }
+
+    private static int FormatOf(LiteDatabase db) =>
+        db.GetCollection("meta").FindById(1) is { } meta
+            ? meta["format"].AsInt32
+            : throw new InvalidDataException("the database does not say its format");
+
+    private static LiteDatabase Engine(Stream data, Stream log) => new(new LiteEngine(new EngineSettings
+    {
+        DataStream = data,
+        LogStream = log,
+        Collation = new Collation("/Ordinal"), // otherwise that of the machine on which the file was made
+    }));
+
     /// <summary>For what must not be done to a newer program's logbook.</summary>
     public static LogbookException TooNew(string folder, Exception? cause = null) => new(
         $"{folder}: written by a newer brewdeck; use that one, or give --logbook PATH", cause);
@@ -157,13 +184,4 @@ internal sealed class BatchDatabase : IDisposable
             document["rehearsed"].AsBoolean),
         document["hash"].AsBinary,
         document["tape_bytes"].AsInt64);
-
-    private int ReadFormat()
-    {
-        var meta = _db.GetCollection("meta", BsonAutoId.Int32);
-        if (meta.FindById(1) is { } found)
-            return found["format"].AsInt32;
-        meta.Insert(new BsonDocument { ["_id"] = 1, ["format"] = Format });
-        return Format;
-    }
 }

@@ -66,7 +66,8 @@ internal static class LogRepair
         var own = TapeScan.Salvage(old).ToList();
         var mended = Merge(own, copy);
         byte[] text = [.. mended.SelectMany(line => line.ToUtf8())];
-        Replace(disk, name, text);
+        SetAside(disk, name);
+        disk.Put(name, text);
         var left = own.Count(line => line.Seq >= mended.Count);
         done.Add($"{Path.Combine(disk.Path, name)}: {mended.Count} entries are whole again"
             + (left > 0 ? $"; {left} after them do not link and stay in {name}.damaged" : ""));
@@ -82,19 +83,6 @@ internal static class LogRepair
         while (candidates[chain.Count].FirstOrDefault(line => line.Follows(last)) is { } next)
             chain.Add(last = next);
         return chain;
-    }
-
-    private static void Replace(LogbookDisk disk, string name, byte[] text)
-    {
-        using (var fresh = disk.Open(name + ".new"))
-        {
-            fresh.SetLength(0);
-            fresh.Write(text);
-            fresh.Flush();
-        }
-
-        SetAside(disk, name);
-        disk.Move(name + ".new", name);
     }
 
     private static void SetAside(LogbookDisk disk, string name)
