@@ -1,0 +1,42 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Acts that need something typed: a note, and the words that skip a step or give up the batch.</summary>
+internal sealed class TypedKeys(Shell shell, DeckPage page, BrewDay day, Acts acts)
+{
+    public void Ask(Command command, DateTimeOffset now)
+    {
+        var focus = day.Focus(now);
+        if (command == Command.Note)
+            Note();
+        else if (focus.Act == FocusAct.None)
+            shell.Say("The day is over; nothing is left to skip or to give up.", Tone.Warning);
+        else if (command == Command.Skip)
+            Word("skip", $"Skip: {page.Moment(now).Title(focus.StepId)}", why => new RunCommand.Skip(focus.StepId, why));
+        else
+            Word("abort", "Give up this batch", why => new RunCommand.Abort(why));
+    }
+
+    private void Note() => page.Ask(new EntryAsk(page, "Note", "", _ => Line.Of("Goes into the log with the time.", Tone.Muted), (text, at) =>
+    {
+        if (text.Trim().Length == 0)
+            return "Type the note, or Esc.";
+        acts.Do(new RunCommand.Write(text.Trim()), at);
+        return null;
+    }));
+
+    private void Word(string word, string question, Func<string, RunCommand> command) =>
+        page.Ask(new EntryAsk(page, question, "", _ => Line.Of($"Type {word}, and after it why, if you like.", Tone.Muted), (text, at) =>
+        {
+            var typed = text.Trim();
+            if (!typed.Equals(word, StringComparison.OrdinalIgnoreCase) && !typed.StartsWith(word + " ", StringComparison.OrdinalIgnoreCase))
+                return $"Type the word {word} to do it, or Esc.";
+            acts.Do(command(typed[word.Length..].Trim()), at);
+            return null;
+        }));
+}

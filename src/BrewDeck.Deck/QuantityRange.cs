@@ -1,0 +1,55 @@
+namespace BrewDeck.Deck;
+
+/// <summary>What can be believed of a quantity at all, in canonical units. A caller's own limits are narrower.</summary>
+public readonly record struct QuantityRange(double Least, double Most)
+{
+    public bool Holds(double value) => value >= Least && value <= Most;
+
+    /// <summary>The widest belief for a dimension.</summary>
+    public static QuantityRange Of(Dimension dimension) => dimension switch
+    {
+        Dimension.Volume or Dimension.Mass => new(0, 100_000),
+        Dimension.Temperature => new(-60, 300),
+        Dimension.TemperatureDifference => new(-300, 300),
+        Dimension.Gravity => new(0.95, 1.25),
+        Dimension.Time => new(0, 400 * 86_400),
+        Dimension.Power or Dimension.HeatTransfer => new(0, 1e6),
+        Dimension.Pressure or Dimension.HeatCapacity => new(0, 1e8),
+        Dimension.Length => new(0, 1000),
+        Dimension.Flow or Dimension.Evaporation => new(0, 10_000),
+        Dimension.Colour => new(0, 3000),
+        Dimension.Fraction => new(0, 1),
+        Dimension.Thickness => new(0, 1000),
+        Dimension.Voltage or Dimension.Current or Dimension.Bitterness => new(0, 1000),
+        Dimension.Acidity => new(0, 14),
+        Dimension.PitchRate => new(0, 20),
+        _ => new(-1e9, 1e9),
+    };
+
+    /// <summary>What would be right.</summary>
+    internal static string Example(Dimension dimension) => dimension switch
+    {
+        Dimension.Volume => "write a volume such as 65 L or 6.5 gal",
+        Dimension.Mass => "write a mass such as 5.2 kg, 450 g or 11 lb 4 oz",
+        Dimension.Temperature => "write a temperature such as 66 °C or 152 °F",
+        Dimension.TemperatureDifference => "write a difference such as 2 K or 4 °F",
+        Dimension.Gravity => "write a gravity such as 1.048 or 12 °P",
+        Dimension.Time => "write a time such as 60 min, 1 h 30 or 1:30",
+        Dimension.Power => "write a power such as 5.5 kW or 3500 W",
+        Dimension.Pressure => "write a pressure such as 0.8 bar or 12 psi",
+        Dimension.Length => "write a length such as 44 cm, 0.44 m or 17.3 in",
+        Dimension.Flow => "write a flow such as 6 L/min or 1.5 gal/min",
+        Dimension.Colour => "write a colour such as 8 EBC, 4 SRM or 3.5 °L",
+        Dimension.Fraction => "write a share such as 75 % or 0.75",
+        Dimension.HeatCapacity => "write a heat capacity such as 8.5 kJ/K",
+        Dimension.HeatTransfer => "write a heat transfer such as 4.5 W/K",
+        Dimension.Thickness => "write litres to a kilogram such as 3 L/kg or 1.25 qt/lb",
+        Dimension.Voltage => "write a voltage such as 240 V",
+        Dimension.Current => "write a current such as 16 A",
+        Dimension.Evaporation => "write an evaporation such as 4.5 kg/h",
+        Dimension.Bitterness => "write a bitterness such as 32 IBU",
+        Dimension.Acidity => "write a pH such as 5.4",
+        Dimension.PitchRate => "write million cells per mL and °P, such as 0.75",
+        _ => "write a plain number such as 3.5",
+    };
+}

@@ -1,0 +1,109 @@
+using System.Globalization;
+
+namespace BrewDeck.Deck;
+
+/// <summary>
+/// Reads a quantity as people write it: <c>65 L</c>, <c>6.5gal</c>, <c>11 lb 4 oz</c>, <c>154f</c>, <c>12 °P</c>, <c>1048</c>,
+/// <c>1 h 30</c>, <c>1:30</c> (hours and minutes), <c>75 %</c>. Point and comma both mark decimals; separators of thousands are
+/// refused, for 1,500 may mean 1500 or 1.5.
+/// </summary>
+public static class QuantityReader
+{
+    private const int LongestText = 64;
+
+    /// <summary>Reads into the canonical unit of the dimension.</summary>
+    /// <param name="bareUnit">Unit of a bare number; null: the canonical one.</param>
+    public static QuantityRead Read(string text, Dimension dimension, string? bareUnit = null) =>
+        ReadIn(text, dimension, QuantityUnits.Of(dimension)[0].Name, bareUnit);
+
+    /// <summary>Reads into any linear unit of the dimension; exact when the text is in that unit.</summary>
+    /// <param name="unit">Unit of the value returned.</param>
+    /// <param name="bareUnit">Unit of a bare number; null: the same.</param>
+    /// <exception cref="ArgumentException">A unit that the dimension does not have.</exception>
+    public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit = null)
+    {
+        var wanted = Known(dimension, unit);
+        var read = Parsed(text, dimension, wanted, Known(dimension, bareUnit ?? unit));
+        return read.Ok && !QuantityRange.Of(dimension).Holds(QuantityUnits.Convert(dimension, read.Value, wanted, QuantityUnits.Of(dimension)[0]))
+            ? QuantityRead.Refused($"{Shown(text)} is past belief; {QuantityRange.Example(dimension)}")
+            : read;
+    }
+
+    /// <summary>A file's text for a value: shortest digits that read back to the same double, and the unit.</summary>
+    public static string Text(double value, string unit)
+    {
+        var number = value.ToString("R", CultureInfo.InvariantCulture);
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    private static MeasureUnit Known(Dimension dimension, string unit) =>
+        QuantityUnits.Find(dimension, unit) ?? throw new ArgumentException($"{dimension} has no unit '{unit}'", nameof(unit));
+
+    private static QuantityRead Parsed(string text, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
+    {
+        if (text.Length > LongestText)
+            return QuantityRead.Refused($"{Shown(text)} is too long for a quantity; {QuantityRange.Example(dimension)}");
+        var parts = QuantityParts.Of(text, dimension);
+        if (parts.Why is not null)
+            return QuantityRead.Refused($"{Shown(text)} {parts.Why}; {QuantityRange.Example(dimension)}");
+        return parts.Items.Count == 1
+            ? One(text, parts.Items[0], dimension, wanted, bare)
+            : Mixed(text, parts.Items, dimension, wanted);
+    }
+
+    private static QuantityRead One(string text, QuantityPart part, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
+    {
+        var unit = QuantityUnits.Folded(part.Unit).Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
+        if (unit is null)
+            return QuantityRead.Refused($"'{Plain(part.Unit)}' is no unit of {Named(dimension)}; {QuantityRange.Example(dimension)}");
+        // 1048 is how many hydrometers and brewers say 1.048
+        var value = dimension == Dimension.Gravity && unit.Name == "SG" && part.Number is >= 900 and <= 1300
+            ? part.Number / 1000
+            : part.Number;
+        return QuantityRead.Of(QuantityUnits.Convert(dimension, value, unit, wanted));
+    }
+
+    /// <summary>Two or more parts, each in a smaller unit than the one before and less than one of it.</summary>
+    private static QuantityRead Mixed(string text, IReadOnlyList<QuantityPart> parts, Dimension dimension, MeasureUnit wanted)
+    {
+        var sum = 0.0;
+        var above = double.PositiveInfinity;
+        foreach (var part in parts)
+        {
+            var unit = part.Unit.Length == 0 ? Next(dimension, above) : QuantityUnits.Find(dimension, part.Unit);
+            if (unit is null || !(unit.Factor < above) || !(part.Number * unit.Factor < above) || part.Number < 0)
+                return QuantityRead.Refused($"{Shown(text)} does not add up to one quantity; {QuantityRange.Example(dimension)}");
+            sum += unit.ToCanonical(part.Number);
+            above = unit.Factor;
+        }
+
+        return QuantityRead.Of(QuantityUnits.Convert(dimension, QuantityUnits.Tidy(sum), QuantityUnits.Of(dimension)[0], wanted));
+    }
+
+    /// <summary>The unit meant by a number without one after hours or minutes: <c>1 h 30</c>.</summary>
+    private static MeasureUnit? Next(Dimension dimension, double above) => (dimension, above) switch
+    {
+        (Dimension.Time, 3600) => Known(dimension, "min"),
+        (Dimension.Time, 60) => Known(dimension, "s"),
+        _ => null,
+    };
+
+    private static string Named(Dimension dimension) => dimension switch
+    {
+        Dimension.TemperatureDifference => "a temperature difference",
+        Dimension.HeatCapacity => "heat capacity",
+        Dimension.HeatTransfer => "heat transfer",
+        Dimension.PitchRate => "a pitch rate",
+        Dimension.Number => "a plain number",
+        _ => dimension.ToString().ToLowerInvariant(),
+    };
+
+    private static string Shown(string text) => $"'{Plain(text)}'";
+
+    /// <summary>Short and free of control characters, so that a message stays one line and cannot steer a terminal.</summary>
+    private static string Plain(string text)
+    {
+        var calm = string.Concat(text.Trim().Take(32).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));
+        return text.Trim().Length > 32 ? calm + "…" : calm;
+    }
+}

@@ -1,0 +1,82 @@
+using BrewDeck.Core.Brewhouses;
+
+namespace BrewDeck.Profiles;
+
+/// <summary>Reads a brewhouse file.</summary>
+public static class BrewhouseFile
+{
+    private static readonly Dictionary<string, VesselRoles> Roles = new(StringComparer.Ordinal)
+    {
+        ["liquor"] = VesselRoles.HotLiquor,
+        ["mash"] = VesselRoles.Mash,
+        ["boil"] = VesselRoles.Boil,
+    };
+
+    /// <param name="text">TOML.</param>
+    /// <param name="file">Name for messages.</param>
+    /// <exception cref="Deck.ProfileException">The first thing wrong, as <c>FILE:LINE: what, and what would be right</c>.</exception>
+    public static Brewhouse Read(string text, string file)
+    {
+        var entry = SchemaReader.Read(text, file, BrewhouseSchema.Keys);
+        var brewhouse = new Brewhouse
+        {
+            Name = entry.Text("name"),
+            Vessels = [.. entry.Many("vessel").Select(Vessel)],
+            Circuits = [.. entry.Many("circuit").Select(Circuit)],
+            Pumps = [.. entry.Many("pump").Select(Pump)],
+            Chiller = Chiller(entry.One("chiller")!),
+            Fermenter = Fermenter(entry.One("fermenter")!),
+            Habits = Habits(entry.One("habits")!),
+        };
+        BrewhouseChecks.Run(entry, brewhouse);
+        return brewhouse;
+    }
+
+    private static Vessel Vessel(SchemaEntry entry) => new()
+    {
+        Id = entry.Text("id"),
+        Name = entry.Text("name"),
+        Roles = entry.Texts("roles").Aggregate(VesselRoles.None, (all, word) => all | Roles[word]),
+        CapacityL = entry.Number("capacity"),
+        HeadroomL = entry.Number("headroom"),
+        DeadSpaceL = entry.Number("dead_space"),
+        DiameterM = entry.MaybeNumber("diameter"),
+        HeatCapacityJPerK = entry.Number("heat_capacity"),
+        LossWPerK = entry.Number("heat_loss"),
+        Elements = [.. entry.Many("element").Select(Element)],
+        FalseBottom = entry.One("false_bottom") is { } plate ? new(plate.Number("diameter"), plate.Number("rated_load")) : null,
+    };
+
+    private static Element Element(SchemaEntry entry) =>
+        new(entry.Number("power"), entry.Number("net"), entry.Number("covered_at"), entry.Text("circuit"));
+
+    private static Circuit Circuit(SchemaEntry entry) =>
+        new(entry.Text("id"), entry.Number("voltage"), entry.Number("breaker"), entry.Number("continuous"));
+
+    private static Pump Pump(SchemaEntry entry) =>
+        new(entry.Text("id"), entry.Number("shut_off_head"), entry.Number("flow"), entry.Number("power"));
+
+    private static Chiller Chiller(SchemaEntry entry) => new(
+        entry.Text("kind") == "immersion" ? ChillerKind.Immersion : ChillerKind.Counterflow,
+        entry.Number("heat_transfer"),
+        entry.Number("water_flow"),
+        entry.Number("wort_flow"));
+
+    private static Fermenter Fermenter(SchemaEntry entry) =>
+        new(entry.Text("name"), entry.Number("capacity"), entry.Number("headspace"));
+
+    private static Habits Habits(SchemaEntry entry) => new()
+    {
+        MashThicknessLPerKg = entry.Number("mash_thickness"),
+        ConversionYield = entry.Number("conversion_yield"),
+        AbsorptionLPerKg = entry.Number("grain_absorption"),
+        SpargeStages = entry.Number("sparge_stages"),
+        RunoffLPerMin = entry.Number("runoff"),
+        EvaporationKgPerH = entry.Number("evaporation"),
+        TrubL = entry.Number("trub"),
+        HopAbsorptionLPerKg = entry.Number("hop_absorption"),
+        LineLossL = entry.Number("line_loss"),
+        SpargeC = entry.Number("sparge_temperature"),
+        MashHeating = entry.Text("mash_heating") == "direct" ? MashHeating.Direct : MashHeating.HotWater,
+    };
+}

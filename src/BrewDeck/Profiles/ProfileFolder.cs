@@ -1,0 +1,92 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+
+namespace BrewDeck.Profiles;
+
+/// <summary>
+/// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The bundled ones come
+/// from the folder beside the program when it is there, else from inside the program.
+/// </summary>
+/// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
+/// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
+public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
+{
+    private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
+
+    /// <summary>With the profiles that came with the program.</summary>
+    public static ProfileFolder BesideProgram(string ownFolder) => new(Path.Combine(AppContext.BaseDirectory, "profiles"), ownFolder);
+
+    /// <exception cref="ProfileException">A catalogue file cannot be used.</exception>
+    public Catalogue Catalogue => _catalogue.Value;
+
+    public IReadOnlyList<ProfileEntry> Brewhouses() => List("brewhouses");
+
+    public IReadOnlyList<ProfileEntry> Recipes() => List("recipes");
+
+    public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    /// <summary>A brewhouse by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindBrewhouse(string asked) => Find(asked, Brewhouses(), "brewhouse");
+
+    /// <summary>A recipe by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindRecipe(string asked) => Find(asked, Recipes(), "recipe");
+
+    private static ProfileEntry Find(string asked, IReadOnlyList<ProfileEntry> entries, string what)
+    {
+        if (File.Exists(asked))
+            return Entry(asked);
+        var found = entries.FirstOrDefault(e => Same(Stem(e.Path), asked) || Same(e.Name, asked));
+        if (found is not null)
+            return found;
+        var near = NearestName.To(asked, entries.Select(e => Stem(e.Path)));
+        var right = near is null ? $"there are {string.Join(", ", entries.Select(e => Stem(e.Path)))}" : $"did you mean {near}?";
+        throw new ProfileException($"{ProfileError.OneLine(asked)}: there is no such {what} file; {right}");
+    }
+
+    private List<ProfileEntry> List(string folder)
+    {
+        var bundled = Directory.Exists(bundledFolder) ? Files(bundledFolder, folder) : ProfileText.Inside(folder + "/");
+        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase).Select(Entry)];
+    }
+
+    private static IEnumerable<string> Files(string root, string folder)
+    {
+        var path = Path.Combine(root, folder);
+        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal) : [];
+    }
+
+    private static ProfileEntry Entry(string path) => new(NamedAtTop(path) ?? Stem(path), path);
+
+    /// <summary>The value of the first <c>name = "..."</c>: a list must not parse every file, and must show even a broken one.</summary>
+    private static string? NamedAtTop(string path)
+    {
+        try
+        {
+            var line = ProfileText.Head(path).Split('\n').TakeWhile(l => !l.StartsWith('[')).FirstOrDefault(l => l.StartsWith("name", StringComparison.Ordinal));
+            var parts = line?.Split('"');
+            return parts is { Length: >= 3 } && parts[0].TrimEnd().EndsWith('=') ? ProfileError.OneLine(parts[1]) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static Catalogue ReadCatalogue(string bundledFolder, string ownFolder)
+    {
+        var beside = Path.Combine(bundledFolder, "catalogue.toml");
+        var bundled = File.Exists(beside) ? beside : ProfileText.Bundled + "catalogue.toml";
+        var own = Path.Combine(ownFolder, "catalogue.toml");
+        var catalogue = CatalogueFile.Read(ProfileText.Of(bundled), bundled);
+        return File.Exists(own) ? catalogue.Under(CatalogueFile.Read(ProfileText.Of(own), own)) : catalogue;
+    }
+
+    private static string Stem(string path) => Path.GetFileNameWithoutExtension(path);
+
+    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
+}

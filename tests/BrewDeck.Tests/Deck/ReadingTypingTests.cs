@@ -1,0 +1,59 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck;
+using BrewDeck.Deck.Readings;
+using Xunit;
+
+namespace BrewDeck.Tests.Deck;
+
+public class ReadingTypingTests
+{
+    private readonly ReadingTyping _typing = new(
+        new PlainReader(), new GravityInstruments((sg, c) => sg + (c / 10_000), bx => 1 + (bx / 250)), Quayside.Brewhouse);
+
+    [Fact]
+    public void A_plain_value_goes_to_the_reader()
+    {
+        var reading = Read(ReadingKind.Temperature, "tun", " 65.4 ");
+
+        Assert.Equal(new Reading(ReadingKind.Temperature, "tun", 65.4, "65.4"), reading);
+    }
+
+    [Fact]
+    public void A_hydrometer_is_corrected_to_its_sample() => Assert.Equal(1.050, Read(ReadingKind.Gravity, "kettle", "1.046@40")!.Value, 9);
+
+    [Theory]
+    [InlineData("11.8bx")]
+    [InlineData("11.8 Bx")]
+    [InlineData("11,8brix")]
+    public void A_refractometer_is_corrected(string text) => Assert.Equal(1.0472, Read(ReadingKind.Gravity, "kettle", text)!.Value, 9);
+
+    [Fact]
+    public void Hot_litres_keep_their_temperature()
+    {
+        var reading = Read(ReadingKind.Volume, "kettle", "47.1@77");
+
+        Assert.Equal((47.1, 77.0), (reading!.Value, reading.AtC));
+    }
+
+    [Theory]
+    [InlineData("32cm", 40.212)]
+    [InlineData("12in", 38.302)]
+    public void A_depth_becomes_litres_in_a_vessel_of_known_diameter(string text, double litres) =>
+        Assert.Equal(litres, Read(ReadingKind.Volume, "kettle", text)!.Value, 3);
+
+    [Theory]
+    [InlineData(ReadingKind.Volume, "fermenter", "32cm", "diameter")]
+    [InlineData(ReadingKind.Temperature, "tun", "65@40", "Only a gravity or a volume")]
+    [InlineData(ReadingKind.Gravity, "kettle", "60bx", "0 to 40")]
+    [InlineData(ReadingKind.Volume, "kettle", "-3cm", "0 or more")]
+    [InlineData(ReadingKind.Temperature, "tun", "  ", "Type a value")]
+    [InlineData(ReadingKind.Temperature, "tun", "warm", "number")]
+    [InlineData(ReadingKind.Gravity, "kettle", "1.046@", "number")]
+    public void What_cannot_be_taken_says_why(ReadingKind kind, string vessel, string text, string why)
+    {
+        Assert.Null(_typing.Read(new ReadingPlace(kind, vessel), text, out var reason));
+        Assert.Contains(why, reason, StringComparison.Ordinal);
+    }
+
+    private Reading? Read(ReadingKind kind, string vessel, string text) => _typing.Read(new ReadingPlace(kind, vessel), text, out _);
+}
