@@ -44,14 +44,17 @@ public static class DayStrip
         return spans;
     }
 
-    // a unit procedure lasts until the next one begins
+    // A unit procedure lasts until the next one begins. What is done early for a later one (digging out the tun during the boil)
+    // does not begin it: only a step after the last start of the unit before does.
     private static List<(UnitProcedure Unit, double S)> Starts(List<Span> spans)
     {
         var starts = new List<(UnitProcedure Unit, double S)>();
+        var lastBefore = double.NegativeInfinity;
         foreach (var unit in spans.GroupBy(s => s.Unit).OrderBy(g => g.Key))
         {
-            var at = unit.Min(s => s.StartS);
+            var at = unit.Select(s => s.StartS).Where(s => s >= lastBefore).DefaultIfEmpty(unit.Max(s => s.StartS)).Min();
             starts.Add((unit.Key, starts.Count == 0 ? at : Math.Max(at, starts[^1].S)));
+            lastBefore = Math.Max(lastBefore, unit.Max(s => s.StartS));
         }
         return starts;
     }

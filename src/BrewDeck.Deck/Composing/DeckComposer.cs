@@ -84,6 +84,8 @@ public static class DeckComposer
     {
         if (moment.Focus.Act is FocusAct.Finish)
             return Line.Of("Hands now. Space when it is done.", Tone.Due);
+        if (moment.Focus.Act is FocusAct.Resume)
+            return Line.Of("On hold. Space goes on with it.", Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of("Hands now. Space when you begin.", Tone.Due);
         return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None

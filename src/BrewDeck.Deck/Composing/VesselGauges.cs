@@ -23,7 +23,7 @@ public static class VesselGauges
 
     private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
     {
-        var litres = VesselLevel.StandsL(state);
+        var litres = Contents.StandsL(state);
         var heat = Heat(vessel, state, moment);
         return new Gauge(vessel.Id, Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
     }
@@ -32,7 +32,7 @@ public static class VesselGauges
     private static Gauge? Fermenter(DeckMoment moment)
     {
         var state = moment.Forecast.Now.Vessels[^1];
-        var litres = VesselLevel.StandsL(state);
+        var litres = Contents.StandsL(state);
         return litres < EmptyL
             ? null
             : new Gauge("fermenter", Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);

@@ -3,6 +3,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
@@ -10,7 +11,7 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>The rows of the day's choices for a brewhouse and a recipe.</summary>
 internal static class DayRows
 {
-    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, IReadingReader reader)
+    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, Typed reader)
     {
         var typing = new DayTyping(reader, notation);
         var most = brewhouse.Circuits.Length;

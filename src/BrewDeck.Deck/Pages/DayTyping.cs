@@ -1,15 +1,14 @@
 using System.Globalization;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>Reads what is typed into the day's choices.</summary>
-internal sealed class DayTyping(IReadingReader reader, Notation notation)
+internal sealed class DayTyping(Typed reader, Notation notation)
 {
-    private const double MetresPerFoot = 0.3048;
-
     public DayRow.Reader Quantity(ReadingKind kind, double low, double high, Func<DayChoices, double, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
         {
@@ -23,13 +22,9 @@ internal sealed class DayTyping(IReadingReader reader, Notation notation)
 
     public DayChoices? Height(DayChoices choices, string text, DateTimeOffset now, out string reason)
     {
-        var typed = text.Trim().ToLowerInvariant();
-        var feet = typed.EndsWith("ft", StringComparison.Ordinal) || (notation.Units == UnitSystem.Us && !typed.EndsWith('m'));
-        reason = "Type a height such as 350 m or 1200 ft, -400 to 5000 m.";
-        if (Number(typed.Replace("ft", "", StringComparison.Ordinal).Replace("m", "", StringComparison.Ordinal)) is not { } number)
-            return null;
-        var metres = feet ? number * MetresPerFoot : number;
-        return metres is >= -400 and <= 5000 ? choices with { AltitudeM = metres } : null;
+        var read = QuantityReader.Read(text, Dimension.Length, notation.Units == UnitSystem.Us ? "ft" : "m");
+        reason = read.Why ?? $"{notation.Height(read.Value)} is outside {notation.Height(-400)} to {notation.Height(5000)}.";
+        return read.Ok && read.Value is >= -400 and <= 5000 ? choices with { AltitudeM = read.Value } : null;
     }
 
     public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>

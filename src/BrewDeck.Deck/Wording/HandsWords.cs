@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Deck.Wording;
@@ -35,7 +36,7 @@ public static class HandsWords
         StepKind.Boil => ["Keep a rolling boil, lid off. Nothing to do until the next addition."],
         StepKind.AddToBoil => [$"Put {What(step, "the addition", notation)} into the boil, a little at a time."],
         StepKind.AddExtract => [$"Heat off. Stir in {What(step, "the extract", notation)} until nothing sticks to the bottom, then heat on."],
-        StepKind.AddWater => [$"Measure{Litres(step, notation)} and add it to {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}. Stir."],
+        StepKind.AddWater => [$"Measure{Litres(step.VolumeL ?? step.Spec.VolumeL, notation)} {Water(step.Spec.TargetC)} and add it to {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}. Stir."],
         _ => Cold(step, plan, notation),
     };
 
@@ -50,13 +51,36 @@ public static class HandsWords
         StepKind.CastOut => CastOut(step, plan, notation),
         StepKind.Aerate => ["Aerate until a thick foam stands, or give oxygen for a minute."],
         StepKind.Pitch => [$"Pitch {plan.Recipe.Yeast.Name} at {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter."],
-        StepKind.Clean => ["Empty, rinse, then clean with hot detergent. Rinse until nothing is slippery. Leave valves open to dry."],
+        StepKind.Clean => Clean(step, plan),
         _ => [],
     };
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
         ? ["Weigh grist, hops and additions, each in its own marked tub."]
-        : ["Weigh each into its own marked tub:", .. step.Spec.Charges.Select(c => Charges.One(c, notation))];
+        : ["Weigh each into its own marked tub.", .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + ".")];
+
+    private static ImmutableArray<string> Clean(PlanStep step, Plan plan)
+    {
+        if (IsMashTun(step, plan))
+            return ["Dig out the spent grain while the boil runs; it is hot and heavy.", "Lift the false bottom, rinse, brush, rinse again. Keep an ear on the kettle."];
+        return step.Spec.Label switch
+        {
+            "chiller" => ["Flush with hot detergent, then the other way, then with clean water. Drain it."],
+            "down" => ["Switch off and unplug. Rinse hoses, pump and floor, hang the hoses to drain."],
+            _ => ["Empty, rinse, then clean with hot detergent. Rinse until nothing is slippery. Leave valves open to dry."],
+        };
+    }
+
+    internal static bool IsMashTun(PlanStep step, Plan plan) =>
+        plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel)?.Roles.HasFlag(VesselRoles.Mash) == true;
+
+    /// <summary>"boiling water", "hot water", "cold water".</summary>
+    internal static string Water(double? c) => c switch
+    {
+        >= 95 => "boiling water",
+        >= 40 => "hot water",
+        _ => "cold water",
+    };
 
     private static ImmutableArray<string> TreatWater(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
         ? ["Let chlorine go: stir and leave the lid off while it heats, or use your usual tablet."]

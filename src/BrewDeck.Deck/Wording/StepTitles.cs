@@ -24,9 +24,7 @@ public static class StepTitles
         StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(step.VolumeL, notation)}",
         StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
         StepKind.HeatSparge => $"Heat the sparge liquor{To(step.TargetC, notation)}",
-        StepKind.Clean => step.Spec.Vessel.Length == 0
-            ? Labelled("Clean down", step)
-            : Labelled($"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}", step),
+        StepKind.Clean => Cleaning(step, plan),
         _ => null,
     };
 
@@ -42,7 +40,7 @@ public static class StepTitles
         StepKind.RunOff => Labelled("Run off into the kettle", step),
         StepKind.BatchSparge => $"Sparge with{Amount(step.Spec.SpargeL ?? step.VolumeL, notation)} in one go",
         StepKind.HeatMash => $"Heat the mash{To(step.TargetC, notation)}",
-        StepKind.AddWater => $"Add{Amount(step.VolumeL, notation)} water to {Names.The(plan.Brewhouse, Filled(step))}",
+        StepKind.AddWater => $"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC)} to {Names.The(plan.Brewhouse, Filled(step))}",
         _ => null,
     };
 
@@ -64,6 +62,15 @@ public static class StepTitles
         StepKind.Pitch => "Pitch the yeast",
         StepKind.AddExtract => step.Spec.Charges.IsEmpty ? "Add malt extract" : $"Add {Charges.All(step.Spec.Charges, notation)}",
         _ => null,
+    };
+
+    private static string Cleaning(PlanStep step, Plan plan) => step.Spec switch
+    {
+        { Vessel.Length: > 0 } => HandsWords.IsMashTun(step, plan)
+            ? $"Dig out and clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}"
+            : $"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}",
+        { Label: "" or "down" } => "Clean down",
+        { Label: var what } => $"Clean the {what}",
     };
 
     private static string Adding(string what, PlanStep step, Notation notation) => step.Spec.Charges.Length switch

@@ -59,8 +59,9 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
         if (node["efficiency"] is not { } efficiency)
             return null;
         var implied = Importing.ImpliedGravity(grist, batchL, _values.In(efficiency, "brewhouse", Dimension.Fraction, ""));
-        if (implied is { } sg)
-            import.Note(efficiency, $"carried over as the original gravity that it gives, {sg:F4}");
+        import.Note(efficiency, implied is { } sg
+            ? $"carried over as the original gravity that it gives, {sg:F4}"
+            : "tells no brewhouse efficiency, which BeerJSON requires: the gravity is left to the brewhouse");
         return implied;
     }
 

@@ -20,7 +20,16 @@ internal static class BeerJsonUnits
     /// <summary>Things that are counted.</summary>
     public static readonly string[] Counted = ["1", "unit", "each", "dimensionless", "pkg"];
 
-    /// <summary>A value in a unit of the standard, in a unit of ours.</summary>
-    public static double In(Dimension dimension, double value, string from, string unit) =>
-        QuantityUnits.Convert(dimension, value, QuantityUnits.Find(dimension, from)!, QuantityUnits.Find(dimension, unit)!);
+    private static readonly string[] Foreign =
+        ["tsp", "tbsp", "floz", "cup", "pt", "qt", "gal", "bbl", "ifloz", "ipt", "iqt", "igal", "ibbl", "lb", "oz", "F", "Lovi", "SRM", "plato", "brix"];
+
+    /// <summary>
+    /// A value in a unit of the standard, in a unit of ours. What was written in pounds or °F is rounded to six digits, so that the
+    /// recipe can be read; metric values stay exact.
+    /// </summary>
+    public static double In(Dimension dimension, double value, string from, string unit)
+    {
+        var converted = QuantityUnits.Convert(dimension, value, QuantityUnits.Find(dimension, from)!, QuantityUnits.Find(dimension, unit)!);
+        return Foreign.Contains(from) ? QuantityUnits.Tidy(converted, 6) : converted;
+    }
 }

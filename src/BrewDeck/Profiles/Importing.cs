@@ -16,9 +16,9 @@ internal sealed class Importing(string file, Catalogue catalogue)
 
     public Catalogue Catalogue => catalogue;
 
-    public void Note(SourceNode at, string what) => _notes.Add($"{ProfileError.OneLine(at.Path)}: {what}");
+    public void Note(SourceNode at, string what) => _notes.Add($"{at.Path}: {what}");
 
-    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{ProfileError.OneLine(at.Path)} {what}");
+    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{at.Path} {what}".TrimStart());
 
     /// <summary>A number that stands as such.</summary>
     public double Number(SourceNode node) => node.Take().Number ?? throw Error(node, $"is {node.Shown}; it must be a number");
@@ -36,7 +36,7 @@ internal sealed class Importing(string file, Catalogue catalogue)
         var carried = recipes.OfType<Recipe>().ToArray();
         if (carried.Length == 0)
             throw ProfileError.At(file, 1, _notes.Count > 0 ? $"no recipe in it can be carried over ({_notes[0]})" : "no recipe in it; a document with a list of recipes is wanted");
-        var left = root.Left().Select(n => $"{ProfileError.OneLine(n.Path)}: {n.Shown} not carried over{LeftReasons.For(n)}");
+        var left = root.Left().Select(n => $"{n.Path}: {n.Shown} not carried over{LeftReasons.For(n)}");
         return new([.. carried], [.. _notes, .. left]);
     }
 

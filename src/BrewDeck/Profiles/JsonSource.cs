@@ -13,6 +13,8 @@ internal sealed class JsonSource(byte[] json, string file)
     /// <exception cref="ProfileException">Not JSON.</exception>
     public static SourceNode Read(string text, string file)
     {
+        if (string.IsNullOrWhiteSpace(text))
+            throw ProfileError.At(file, 1, "is empty; a BeerJSON document begins {\"beerjson\":");
         var bytes = Encoding.UTF8.GetBytes(text);
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = 64 });
         try
@@ -45,7 +47,7 @@ internal sealed class JsonSource(byte[] json, string file)
         {
             var member = Text(ref reader);
             if (!seen.Add(member))
-                throw ProfileError.At(file, LineOf(ref reader), $"{ProfileError.OneLine($"{node.Path}/{member}")} is given twice; keep one");
+                throw ProfileError.At(file, LineOf(ref reader), $"{node.Path}/{ProfileError.OneLine(member)} is given twice; keep one");
             reader.Read();
             var part = Node(ref reader, node, member);
             part.Label = member.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);

@@ -33,13 +33,11 @@ internal sealed class XmlSource(string file)
 
     private static SourceNode Read(XmlReader reader, string file)
     {
+        using var closing = reader;
         try
         {
-            using (reader)
-            {
-                reader.MoveToContent();
-                return new XmlSource(file).Element(reader, null);
-            }
+            reader.MoveToContent();
+            return new XmlSource(file).Element(reader, null);
         }
         catch (XmlException e)
         {
