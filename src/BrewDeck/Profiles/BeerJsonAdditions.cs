@@ -5,7 +5,8 @@ using static BrewDeck.Profiles.BeerJsonBoil;
 namespace BrewDeck.Profiles;
 
 /// <summary>Hops and other additions of a BeerJSON recipe with their timing.</summary>
-internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil, SourceNode ingredients)
+internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil,
+    SourceNode ingredients)
 {
     private static readonly string[] Uses = ["add_to_boil", "add_to_mash", "add_to_fermentation", "add_to_package"];
     private static readonly string[] Forms = ["extract", "leaf", "leaf (wet)", "pellet", "powder", "plug"];
@@ -22,7 +23,8 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
         var (number, unit) = values.Amount(amount);
         if (unit != "g" || use == "add_to_mash")
         {
-            import.Note(node, $"{amount.Shown} of '{ProfileError.OneLine(name)}' not carried over: {(use == "add_to_mash" ? "no hops go into the mash here" : "hops are weighed here")}");
+            import.Note(node,
+                $"{amount.Shown} of '{ProfileError.OneLine(name)}' not carried over: {(use == "add_to_mash" ? "no hops go into the mash here" : "hops are weighed here")}");
             node.Take();
             return null;
         }
@@ -44,12 +46,14 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
         ?? throw import.Error(node, "has no alpha_acid; BeerJSON requires it");
 
     private HopForm Form(SourceNode node) =>
-        node["form"] is { } form && import.Word(form, Forms) is "leaf" or "leaf (wet)" or "plug" ? HopForm.Cone : HopForm.Pellet;
+        node["form"] is { } form && import.Word(form, Forms) is "leaf" or "leaf (wet)" or "plug"
+            ? HopForm.Cone : HopForm.Pellet;
 
     private OtherAddition Other(SourceNode node)
     {
         var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
-        var (number, unit) = values.Amount(node["amount"] ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
+        var (number, unit) = values.Amount(node["amount"]
+            ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
         var (use, step) = When(node);
         return use switch
         {
@@ -75,8 +79,8 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
     };
 
     /// <summary>
-    /// Minutes before knock-out. The standard's text has <c>time</c> run from the start of a step, its own examples count it back
-    /// from the end (60, 20 and 2 min in this order); the examples are followed, and the brewer told.
+    /// Minutes before knock-out. The standard's text has <c>time</c> run from the start of a step, its own examples
+    /// count it back from the end (60, 20 and 2 min in this order); the examples are followed, and the brewer told.
     /// </summary>
     private double BoilMinutes(SourceNode node)
     {

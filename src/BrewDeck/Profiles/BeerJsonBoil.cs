@@ -42,7 +42,8 @@ internal sealed class BeerJsonBoil
     {
         var start = values.In(step, "start_temperature", Dimension.Temperature, "°C");
         var end = values.In(step, "end_temperature", Dimension.Temperature, "°C") ?? start;
-        var boils = (start ?? 100) >= BoilingC && (end ?? 100) >= BoilingC && !_steps.Exists(s => s.Place == Place.Boil);
+        var boils = (start ?? 100) >= BoilingC && (end ?? 100) >= BoilingC
+            && !_steps.Exists(s => s.Place == Place.Boil);
         var boiled = _steps.Exists(s => s.Place != Place.Before);
         var place = boils ? Place.Boil : boiled ? Place.After : Place.Before;
         var minutes = values.In(step, "step_time", Dimension.Time, "min");
@@ -50,7 +51,8 @@ internal sealed class BeerJsonBoil
         if (place == Place.After && StandMin is null && (end ?? 0) >= WhirlpoolC)
             StandMin = minutes;
         else if (place != Place.Boil && minutes > 0)
-            import.Note(step, $"{step.Shown}, {minutes} min from {start} to {end} °C: the plan draws its own {(place == Place.After ? "cooling" : "way to the boil")}");
+            import.Note(step,
+                $"{step.Shown}, {minutes} min from {start} to {end} °C: the plan draws its own {(place == Place.After ? "cooling" : "way to the boil")}");
         _steps.Add((place, minutes));
     }
 }
