@@ -45,9 +45,16 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
         values.In(node, "alpha_acid", Dimension.Fraction, "") ?? import.Catalogue.Hop(name)?.AlphaFraction
         ?? throw import.Error(node, "has no alpha_acid; BeerJSON requires it");
 
-    private HopForm Form(SourceNode node) =>
-        node["form"] is { } form && import.Word(form, Forms) is "leaf" or "leaf (wet)" or "plug"
-            ? HopForm.Cone : HopForm.Pellet;
+    private HopForm Form(SourceNode node)
+    {
+        if (node["form"] is not { } told)
+            return HopForm.Pellet;
+        var form = import.Word(told, Forms);
+        var cone = form is "leaf" or "leaf (wet)" or "plug";
+        if (form is "leaf (wet)" or "extract" or "powder")
+            import.Note(told, $"'{form}' carried over as {(cone ? "dried cones" : "pellets")} of the same mass and alpha acid");
+        return cone ? HopForm.Cone : HopForm.Pellet;
+    }
 
     private OtherAddition Other(SourceNode node)
     {

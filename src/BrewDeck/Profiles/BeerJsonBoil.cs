@@ -22,9 +22,9 @@ internal sealed class BeerJsonBoil
     {
         var boil = recipe["boil"];
         var told = boil is null ? null : values.In(boil, "boil_time", Dimension.Time, "min");
+        Minutes = told ?? 60;
         foreach (var step in boil?.Items("boil_steps") ?? [])
             Add(values, step, import);
-        Minutes = told ?? 60;
         if (told is null)
             import.Note(recipe, "tells no boil: 60 min are assumed");
     }
@@ -41,18 +41,36 @@ internal sealed class BeerJsonBoil
     private void Add(BeerJsonValues values, SourceNode step, Importing import)
     {
         var start = values.In(step, "start_temperature", Dimension.Temperature, "°C");
-        var end = values.In(step, "end_temperature", Dimension.Temperature, "°C") ?? start;
-        var boils = (start ?? 100) >= BoilingC && (end ?? 100) >= BoilingC
-            && !_steps.Exists(s => s.Place == Place.Boil);
-        var boiled = _steps.Exists(s => s.Place != Place.Before);
-        var place = boils ? Place.Boil : boiled ? Place.After : Place.Before;
+        var end = values.In(step, "end_temperature", Dimension.Temperature, "°C");
         var minutes = values.In(step, "step_time", Dimension.Time, "min");
+        var place = PlaceOf(start ?? 100, end ?? start ?? 100);
         step["name"]?.Take();
-        if (place == Place.After && StandMin is null && (end ?? 0) >= WhirlpoolC)
-            StandMin = minutes;
-        else if (place != Place.Boil && minutes > 0)
-            import.Note(step,
-                $"{step.Shown}, {minutes} min from {start} to {end} °C: the plan draws its own {(place == Place.After ? "cooling" : "way to the boil")}");
         _steps.Add((place, minutes));
+        if (place == Place.Boil)
+            Boil(step, minutes, import);
+        else if (place == Place.After && StandMin is null && (end ?? start ?? 100) >= WhirlpoolC)
+            Stand(step, minutes, end, import);
+        else if (minutes != 0)
+            import.Note(step, $"{step.Shown}, {minutes} min from {start} to {end} °C: a plan draws its own");
+    }
+
+    private Place PlaceOf(double startC, double endC)
+    {
+        if (_steps.Exists(s => s.Place != Place.Before))
+            return Place.After;
+        return startC >= BoilingC && endC >= BoilingC ? Place.Boil : Place.Before;
+    }
+
+    private void Boil(SourceNode step, double? minutes, Importing import)
+    {
+        if (minutes is { } told && told != Minutes)
+            import.Note(step, $"{step.Shown} of {told} min not carried over: boil_time says {Minutes} min");
+    }
+
+    private void Stand(SourceNode step, double? minutes, double? endC, Importing import)
+    {
+        StandMin = minutes;
+        if (endC is { } told)
+            import.Note(step, $"{step.Shown} to {told} °C: carried over as a stand that cools by itself");
     }
 }

@@ -90,12 +90,14 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
     private Yeast Yeast(SourceNode ingredients)
     {
         var culture = ingredients.Items("culture_additions").FirstOrDefault();
+        if (culture?["type"] is { Text: "ale" or "lager" } type)
+            type.Take();
         var first = node["fermentation"]?.Items("fermentation_steps").FirstOrDefault();
         var pitchC = first is null ? null : _values.In(first, "start_temperature", Dimension.Temperature, "°C");
         return import.Yeast(
             node,
             culture?.TakeText("name"),
-            culture?.TakeText("type") == "lager",
+            culture?["type"]?.Text == "lager",
             culture is null ? null : _values.In(culture, "attenuation", Dimension.Fraction, ""),
             pitchC);
     }

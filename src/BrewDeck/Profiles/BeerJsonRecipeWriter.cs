@@ -183,18 +183,19 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
     {
         json.WriteStartObject("boil");
         Minutes("boil_time", recipe.BoilMin);
-        var steps = new (string, double, double, double)[]
+        var steps = new (string, double, double?, double)[]
         {
             ("run-in and heat-up", 75, 100, 0),
             ("boil", 100, 100, recipe.BoilMin),
-            ("hot stand", 100, 90, recipe.StandMin),
+            ("hot stand", 100, null, recipe.StandMin),
         };
         List("boil_steps", steps, step =>
         {
             var (name, start, end, minutes) = step;
             json.WriteString("name", name);
             Value("start_temperature", start, "C");
-            Value("end_temperature", end, "C");
+            if (end is { } endC)
+                Value("end_temperature", endC, "C");
             Minutes("step_time", minutes);
         });
         json.WriteEndObject();

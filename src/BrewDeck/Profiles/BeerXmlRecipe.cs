@@ -163,7 +163,10 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
     private Yeast Yeast()
     {
         var record = Items("YEASTS", "YEAST").FirstOrDefault();
-        var lager = record?["TYPE"] is { } type && import.Word(type, YeastTypes) == "Lager";
+        var kind = record?["TYPE"] is { } type ? import.Word(type, YeastTypes) : "Ale";
+        if (kind is not ("Ale" or "Lager"))
+            import.Note(record!["TYPE"]!, $"'{kind}' carried over as an ale yeast");
+        var lager = kind == "Lager";
         var attenuation = record is null ? null : Share(record, "ATTENUATION");
         return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation, Maybe(node, "PRIMARY_TEMP"));
     }
