@@ -105,10 +105,23 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
 
     private (string Use, int? Step) When(SourceNode node)
     {
-        var step = node["timing"]?["step"] is { } number ? (int)Math.Clamp(import.Number(number), 0, 99) : (int?)null;
-        if (node["timing"]?["use"] is { } use)
-            return (import.Word(use, Uses), step);
+        if (node["timing"]?["use"] is { } told)
+        {
+            var use = import.Word(told, Uses);
+            return (use, use == "add_to_boil" ? Step(node) : null);
+        }
+
         import.Note(node, "does not tell where it goes in: into the boil is assumed");
-        return ("add_to_boil", step);
+        return ("add_to_boil", Step(node));
+    }
+
+    private int? Step(SourceNode node)
+    {
+        if (node["timing"]?["step"] is not { } told)
+            return null;
+        var step = (int)Math.Clamp(import.Number(told), 0, 99);
+        if (boil.PlaceOf(step) == Place.After && step != boil.StandStep)
+            import.Note(told, $"{step} is past the stand: carried over into the whirlpool");
+        return step;
     }
 }

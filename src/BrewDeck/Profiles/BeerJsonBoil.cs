@@ -14,7 +14,11 @@ internal sealed class BeerJsonBoil
     }
 
     private const double BoilingC = 95;
+    private const double HottestBoilC = 103;
     private const double WhirlpoolC = 60;
+
+    /// <summary>Names of the steps that we write ourselves, by their place: nothing to carry over.</summary>
+    public static readonly string[] OwnNames = ["run-in and heat-up", "boil", "hot stand"];
 
     private readonly List<(Place Place, double? Minutes)> _steps = [];
 
@@ -31,6 +35,9 @@ internal sealed class BeerJsonBoil
 
     public double Minutes { get; }
 
+    /// <summary>Number of the step that is the hot stand; 0 when there is none.</summary>
+    public int StandStep { get; private set; }
+
     /// <summary>Hot stand after the boil; null when no step tells it.</summary>
     public double? StandMin { get; private set; }
 
@@ -44,12 +51,13 @@ internal sealed class BeerJsonBoil
         var end = values.In(step, "end_temperature", Dimension.Temperature, "°C");
         var minutes = values.In(step, "step_time", Dimension.Time, "min");
         var place = PlaceOf(start ?? 100, end ?? start ?? 100);
-        step["name"]?.Take();
         _steps.Add((place, minutes));
+        if (OwnNames.Contains(step["name"]?.Text))
+            step["name"]!.Take();
         if (place == Place.Boil)
-            Boil(step, minutes, import);
-        else if (place == Place.After && StandMin is null && (end ?? start ?? 100) >= WhirlpoolC)
-            Stand(step, minutes, end, import);
+            Boil(step, minutes, Math.Max(start ?? 100, end ?? 100), import);
+        else if (place == Place.After && StandStep == 0 && (end ?? start ?? 100) >= WhirlpoolC)
+            Stand(step, minutes, (start, end), import);
         else if (minutes != 0)
             import.Note(step, $"{step.Shown}, {minutes} min from {start} to {end} °C: a plan draws its own");
     }
@@ -61,16 +69,20 @@ internal sealed class BeerJsonBoil
         return startC >= BoilingC && endC >= BoilingC ? Place.Boil : Place.Before;
     }
 
-    private void Boil(SourceNode step, double? minutes, Importing import)
+    private void Boil(SourceNode step, double? minutes, double hottestC, Importing import)
     {
+        if (hottestC > HottestBoilC)
+            import.Note(step, $"{step.Shown} at {hottestC} °C not carried over: wort boils at its boiling point");
         if (minutes is { } told && told != Minutes)
             import.Note(step, $"{step.Shown} of {told} min not carried over: boil_time says {Minutes} min");
     }
 
-    private void Stand(SourceNode step, double? minutes, double? endC, Importing import)
+    private void Stand(SourceNode step, double? minutes, (double? Start, double? End) tempC, Importing import)
     {
         StandMin = minutes;
-        if (endC is { } told)
-            import.Note(step, $"{step.Shown} to {told} °C: carried over as a stand that cools by itself");
+        StandStep = _steps.Count;
+        if (tempC is not (null or (>= BoilingC and <= HottestBoilC), null))
+            import.Note(step,
+                $"{step.Shown} from {tempC.Start} to {tempC.End} °C: carried over as a stand that cools by itself");
     }
 }

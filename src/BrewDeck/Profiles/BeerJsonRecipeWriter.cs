@@ -185,9 +185,9 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
         Minutes("boil_time", recipe.BoilMin);
         var steps = new (string, double, double?, double)[]
         {
-            ("run-in and heat-up", 75, 100, 0),
-            ("boil", 100, 100, recipe.BoilMin),
-            ("hot stand", 100, null, recipe.StandMin),
+            (BeerJsonBoil.OwnNames[0], 75, 100, 0),
+            (BeerJsonBoil.OwnNames[1], 100, 100, recipe.BoilMin),
+            (BeerJsonBoil.OwnNames[2], 100, null, recipe.StandMin),
         };
         List("boil_steps", steps, step =>
         {

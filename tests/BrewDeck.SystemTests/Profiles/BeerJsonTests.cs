@@ -77,7 +77,7 @@ public sealed class BeerJsonTests
     {
         var notes = BeerJsonReader.Read(BeerJsonFiles.Document("real-CheaterHops.json")).Notes;
         Assert.Contains("/beerjson/recipes/0/boil/boil_steps/0: 'preboil', 10 min from 67.7778 to 100 °C: a plan draws its own", notes);
-        Assert.Contains("/beerjson/recipes/0/boil/boil_steps/2: '30 min whirlpool' to 82.2222 °C: carried over as a stand that cools by itself", notes);
+        Assert.Contains("/beerjson/recipes/0/boil/boil_steps/2: '30 min whirlpool' from 100 to 82.2222 °C: carried over as a stand that cools by itself", notes);
         Assert.Contains(
             "/beerjson/recipes/0/boil/boil_steps/0: 'boil' of 60 min not carried over: boil_time says 105 min",
             BeerJsonReader.Read(BeerJsonFiles.Document("real-KettleSour.json")).Notes);
