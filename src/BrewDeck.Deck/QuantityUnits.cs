@@ -189,7 +189,7 @@ public static class QuantityUnits
 
     private static class Colour
     {
-        /// <summary>EBC method of 430 nm in a 10 mm cell against SRM: 25 / 12.7.</summary>
+        /// <summary>EBC against SRM: 25 / 12.7, as the trade rounds it.</summary>
         public const double EbcPerSrm = 1.97;
 
         /// <summary>Malt colour: SRM = 1.3546 °L - 0.76; nothing is paler than 0.</summary>
