@@ -11,14 +11,20 @@ public interface IBatchStore
     IReadOnlyList<BatchHead> List();
 
     /// <summary>Opens a batch; returns its number once the event is on disk.</summary>
+    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
     int Open(BatchOpened opened);
 
     /// <summary>Returns once the event is on disk.</summary>
+    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
     void Append(int batch, RunEvent happened);
 
     /// <summary>All events of a batch in order.</summary>
+    /// <exception cref="LogbookException">There is no such batch, or its record is damaged.</exception>
     IReadOnlyList<RunEvent> Read(int batch);
 }
+
+/// <summary>The logbook cannot do what was asked. The message is one line that says what, and what would be right.</summary>
+public sealed class LogbookException(string message, Exception? cause = null) : Exception(message, cause);
 
 /// <param name="Number">Counts up from 1.</param>
 /// <param name="OpenedMs">Unix ms.</param>
@@ -44,3 +50,15 @@ public sealed record ProfileEntry(string Name, string Path);
 
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
+
+/// <summary>How a rehearsal runs; present only while one does.</summary>
+public interface IRehearsalControls
+{
+    /// <summary>Seconds of the day in one second of the wall, at least 1.</summary>
+    double Speed { get; set; }
+
+    bool Paused { get; set; }
+
+    /// <summary>The brewer does the work; the stand-in only plays the vessels.</summary>
+    bool HandsOn { get; set; }
+}

@@ -1,6 +1,135 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning.Operations;
+
 namespace BrewDeck.Core.Planning;
 
-/// <summary>The one model: what a step makes of the plant.</summary>
+/// <summary>What a step made of the plant.</summary>
+/// <param name="State">The plant when the step ended or was cut.</param>
+/// <param name="StartS">Seconds since the start of the day.</param>
+/// <param name="Left">What is left of the step; null when it came to its end.</param>
+/// <param name="TargetC">Temperature aimed at, °C.</param>
+/// <param name="VolumeL">Volume moved or reached, litres at 20 °C.</param>
+public sealed record StepOutcome(
+    PlantState State, double StartS, double DurationS, StepSpec? Left, double? TargetC, double? VolumeL)
+{
+    public double EndS => StartS + DurationS;
+}
+
+/// <summary>
+/// The one model: what a step makes of the plant. The plan folds it over the run sheet; recalculation folds it from the measured
+/// state over what is left. Pure: the same state and step always give the same outcome.
+/// </summary>
 public static class PlantModel
 {
+    /// <summary>Before anything is done: vessels empty and at the temperature of the room.</summary>
+    public static PlantState Empty(PlantSetting setting) => new()
+    {
+        Vessels = [.. Enumerable.Repeat(new VesselState(0, 0, 0, setting.AmbientC), setting.FermenterIndex + 1)],
+        CircuitFreeS = [.. setting.Circuits.Select(_ => 0.0)],
+    };
+
+    /// <summary>Runs a step to its end as soon as its vessels, its circuit and the hands are free, and marks them busy.</summary>
+    /// <param name="notBeforeS">Seconds since the start of the day.</param>
+    public static StepOutcome After(PlantSetting setting, StepSpec spec, PlantState state, double notBeforeS = 0)
+    {
+        var start = Math.Max(notBeforeS, EarliestStartS(setting, spec, state));
+        var outcome = Run(setting, spec, state, start, double.PositiveInfinity);
+        return outcome with { State = Occupied(setting, spec, outcome) };
+    }
+
+    /// <summary>Runs a step from a moment on, for at most so many seconds.</summary>
+    public static StepOutcome Run(PlantSetting setting, StepSpec spec, PlantState state, double startS, double limitS)
+    {
+        var bench = new Workbench(setting, state);
+        foreach (var vessel in VesselsOf(setting, spec))
+            bench.Wait(vessel, startS);
+        var progress = Operate(bench, spec, limitS);
+        foreach (var vessel in VesselsOf(setting, spec))
+            bench.Vessels[vessel] = bench.Vessels[vessel] with { AtS = startS + progress.ElapsedS };
+        return new(bench.ToState(), startS, progress.ElapsedS, progress.Left, progress.TargetC, progress.VolumeL);
+    }
+
+    /// <summary>Every vessel waits until a moment; those known beyond it stay as they are.</summary>
+    public static PlantState WaitUntil(PlantSetting setting, PlantState state, double untilS)
+    {
+        var bench = new Workbench(setting, state);
+        for (var i = 0; i < bench.Vessels.Length; i++)
+            bench.Wait(i, untilS);
+        return bench.ToState();
+    }
+
+    /// <summary>Vessels that a step works in, draws from or fills.</summary>
+    public static ImmutableArray<int> VesselsOf(PlantSetting setting, StepSpec spec)
+    {
+        var found = ImmutableArray.CreateBuilder<int>(3);
+        if (spec.Vessel.Length > 0)
+            found.Add(setting.IndexOf(spec.Vessel));
+        // The strike heat names the tun only to aim at it.
+        if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike)
+            found.Add(setting.IndexOf(spec.To));
+        if (spec.SpargeL > 0)
+            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+        return found.ToImmutable();
+    }
+
+    /// <summary>Index of the circuit that a step loads; -1: none.</summary>
+    public static int CircuitOf(PlantSetting setting, StepSpec spec)
+    {
+        if (!spec.Kind.Heats())
+            return -1;
+        return setting.CircuitOf(setting.IndexOf(spec.Kind == StepKind.Lauter ? spec.To : spec.Vessel));
+    }
+
+    private static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)
+    {
+        var start = spec.HandsS > 0 ? state.HandsFreeS : 0;
+        foreach (var vessel in VesselsOf(setting, spec))
+            start = Math.Max(start, state.Vessels[vessel].AtS);
+        var circuit = CircuitOf(setting, spec);
+        return circuit < 0 ? start : Math.Max(start, state.CircuitFreeS[circuit]);
+    }
+
+    private static PlantState Occupied(PlantSetting setting, StepSpec spec, StepOutcome outcome)
+    {
+        var state = outcome.State;
+        if (spec.HandsS > 0)
+            state = state with { HandsFreeS = Math.Max(state.HandsFreeS, outcome.StartS + HandsS(spec, outcome)) };
+        var circuit = CircuitOf(setting, spec);
+        return circuit < 0 ? state : state with { CircuitFreeS = state.CircuitFreeS.SetItem(circuit, outcome.EndS) };
+    }
+
+    /// <summary>Hands are bound for what the step says, but not longer than an attended step takes.</summary>
+    private static double HandsS(StepSpec spec, StepOutcome outcome) =>
+        spec.Kind.EndsBy() == EndsBy.Act ? spec.HandsS : Math.Min(spec.HandsS, outcome.DurationS);
+
+    private static Progress Operate(Workbench bench, StepSpec spec, double limitS) => spec.Kind switch
+    {
+        StepKind.Fill => Transfers.Fill(bench, spec, limitS),
+        StepKind.HeatStrike => HeatStrike(bench, spec, limitS),
+        StepKind.HeatSparge => HeatLiquor(bench, spec, spec.TargetC!.Value, limitS),
+        StepKind.TransferStrike => Transfers.Strike(bench, spec, limitS),
+        StepKind.DoughIn => Mashing.DoughIn(bench, spec, limitS),
+        StepKind.Rest or StepKind.Vorlauf => Mashing.Rest(bench, spec, limitS),
+        StepKind.Ramp or StepKind.HeatMash => Mashing.Ramp(bench, spec, limitS),
+        StepKind.Lauter or StepKind.RunOff => Lautering.Run(bench, spec, limitS),
+        StepKind.BatchSparge => Lautering.BatchSparge(bench, spec, limitS),
+        StepKind.HeatToBoil => Boiling.HeatToBoil(bench, spec, limitS),
+        StepKind.HotBreak or StepKind.Boil => Boiling.Roll(bench, spec, limitS),
+        StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddExtract =>
+            Boiling.Add(bench, spec),
+        StepKind.AddWater => Transfers.AddWater(bench, spec),
+        StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand => Cooling.Stand(bench, spec, limitS),
+        StepKind.ChillInKettle => Cooling.InKettle(bench, spec, limitS),
+        StepKind.CastOut => Cooling.CastOut(bench, spec, limitS),
+        _ => Progress.ByClock(spec, limitS),
+    };
+
+    private static Progress HeatStrike(Workbench bench, StepSpec spec, double limitS) =>
+        HeatLiquor(bench, spec, Strike.TemperatureC(bench, spec), limitS);
+
+    private static Progress HeatLiquor(Workbench bench, StepSpec spec, double targetC, double limitS)
+    {
+        var tank = bench.Setting.IndexOf(spec.Vessel);
+        return Heating.To(bench, tank, spec, targetC, limitS, bench.Setting.HoldsTemperature(tank));
+    }
 }

@@ -8,8 +8,9 @@ namespace BrewDeck.Core.Planning;
 /// <param name="ExtractKg">Dissolved extract, kg.</param>
 /// <param name="TempC">Well mixed, °C.</param>
 /// <param name="GrainKg">Grist as weighed in the vessel, kg.</param>
-/// <param name="GrainDryKg">Dry grain in the vessel, the extract that has dissolved not subtracted, kg.</param>
-/// <param name="UndissolvedKg">Extract that the mash can still dissolve, kg.</param>
+/// <param name="GrainDryKg">Dry solids of the grain, what has dissolved subtracted, kg.</param>
+/// <param name="UndissolvedKg">Extract among them that the mash can still dissolve, kg.</param>
+/// <param name="Washed">Sparge liquor passed through the bed so far, litres per litre of liquid in it.</param>
 /// <param name="HoldC">Kept at this temperature by its thermostat; NaN when the heat is off.</param>
 public readonly record struct VesselState(
     double AtS,
@@ -19,6 +20,7 @@ public readonly record struct VesselState(
     double GrainKg = 0,
     double GrainDryKg = 0,
     double UndissolvedKg = 0,
+    double Washed = 0,
     double HoldC = double.NaN)
 {
     public double LiquidKg => WaterKg + ExtractKg;
@@ -31,8 +33,9 @@ public readonly record struct VesselState(
 
 /// <summary>One hop addition in the wort.</summary>
 /// <param name="AlphaG">Alpha acids added, g.</param>
+/// <param name="MassKg">As weighed, kg: it soaks up wort.</param>
 /// <param name="BoilMinutes">Exposure so far, as minutes at 100 °C: the isomerisation rate integrated over the temperature really seen.</param>
-public sealed record HopDose(string Name, double AlphaG, double BoilMinutes, bool Cone, bool FirstWort);
+public readonly record struct HopDose(string Name, double AlphaG, double MassKg, double BoilMinutes);
 
 /// <summary>The whole plant, each vessel up to its own time.</summary>
 public sealed record PlantState
@@ -42,16 +45,16 @@ public sealed record PlantState
 
     public ImmutableArray<HopDose> Hops { get; init; } = [];
 
-    /// <summary>Hops in the kettle as weighed, kg: they soak up wort.</summary>
-    public double HopsKg { get; init; }
-
-    /// <summary>Malt colour units brought in so far, kg·°EBC.</summary>
+    /// <summary>Colour brought in so far by malt, kg·EBC.</summary>
     public double ColourKgEbc { get; init; }
 
-    /// <summary>Wort gravity over the boil for the bitterness formula: sum of SG·minutes and of minutes.</summary>
+    /// <summary>SG of the wort integrated over the boil, minutes: with <see cref="BoiledMinutes"/> the mean that the bitterness formula asks for.</summary>
     public double BoilGravityMinutes { get; init; }
 
     public double BoiledMinutes { get; init; }
+
+    /// <summary>Wort in the kettle when cast-out began, litres at 20 °C; 0 before.</summary>
+    public double KnockedOutL { get; init; }
 
     /// <summary>Seconds since the start of the day from which the hands are free.</summary>
     public double HandsFreeS { get; init; }

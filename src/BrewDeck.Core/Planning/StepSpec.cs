@@ -29,7 +29,6 @@ public enum StepKind
     DoughIn,
     Rest,
     Ramp,
-    Infuse,
     Vorlauf,
     Lauter,
     RunOff,
@@ -112,6 +111,9 @@ public sealed record StepSpec
     /// <summary>Seconds for which the hands are busy, from the start of the step.</summary>
     public double HandsS { get; init; }
 
+    /// <summary>Id of a step that must have ended before; empty: the vessels and the hands alone decide.</summary>
+    public string AfterStepId { get; init; } = "";
+
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }
 
@@ -133,6 +135,7 @@ public enum ChargeKind
 /// <param name="WaterKg">Water that it brings, kg.</param>
 /// <param name="AlphaG">Alpha acids that it brings, g.</param>
 /// <param name="Minutes">Before knock-out or cast-out, for hops.</param>
+/// <param name="ColourEbc">Of malt and extract.</param>
 public sealed record Charge(
     ChargeKind Kind,
     string Name,
@@ -142,4 +145,4 @@ public sealed record Charge(
     double WaterKg = 0,
     double AlphaG = 0,
     double Minutes = 0,
-    bool Cone = false);
+    double ColourEbc = 0);

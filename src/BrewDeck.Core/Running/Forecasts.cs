@@ -1,8 +1,83 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+
 namespace BrewDeck.Core.Running;
 
-/// <summary>The rest of the day from a state and a moment.</summary>
+/// <summary>The rest of the day from a state and a moment: the model that drew the plan, folded over what is left.</summary>
 public static class Forecasts
 {
-    /// <param name="nowMs">Unix ms, not before the state's last event.</param>
-    public static Forecast At(RunState state, long nowMs) => throw new NotImplementedException();
+    /// <param name="nowMs">Unix ms.</param>
+    public static Forecast At(RunState state, long nowMs)
+    {
+        if (state.Live is null || state.Plan is null)
+            throw new InvalidOperationException("the batch has not been opened");
+        var now = state.SecondsAt(nowMs);
+        var live = state.DayStartMs is null ? state.Live : state.Live.CutAt(now);
+        var running = Running(state, live, now);
+        var from = running.IsEmpty ? Free(live.Plant, now) : running[^1].After;
+        var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Select(s => s.Spec);
+        var rest = running.AddRange(DayFold.Over(live.Setting, waiting, from, now));
+        return new(live.Plant, rest, OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, now));
+    }
+
+    /// <summary>Running and held steps to their ends, each from now on.</summary>
+    private static ImmutableArray<PlanStep> Running(RunState state, LivePlant live, double now)
+    {
+        var steps = ImmutableArray.CreateBuilder<PlanStep>();
+        var plant = Free(live.Plant, now);
+        foreach (var spec in live.Running.Select(s => s.Left).Concat(live.Held))
+        {
+            var left = spec with { HandsS = HandsLeftS(state, spec, now) };
+            var outcome = PlantModel.After(live.Setting, left, plant with { HandsFreeS = now }, now);
+            var step = DayFold.Step(live.Setting, left, plant, outcome);
+            plant = outcome.State with { HandsFreeS = Math.Max(plant.HandsFreeS, outcome.State.HandsFreeS) };
+            steps.Add(step with { After = plant });
+        }
+        return steps.ToImmutable();
+    }
+
+    private static double HandsLeftS(RunState state, StepSpec spec, double now)
+    {
+        var started = state.Step(spec.Id)?.StartedMs is { } ms ? state.SecondsAt(ms) : now;
+        return Math.Max(0, spec.HandsS - (now - started));
+    }
+
+    private static PlantState Free(PlantState plant, double now) =>
+        plant with { HandsFreeS = now, CircuitFreeS = [.. plant.CircuitFreeS.Select(_ => now)] };
+
+    /// <summary>The next moment at which a key or a hand is wanted: a step ends, or one begins that the hands must start.</summary>
+    private static double? HandsNeededS(RunState state, ImmutableArray<PlanStep> rest, double now)
+    {
+        double? first = null;
+        foreach (var step in rest)
+        {
+            var idle = state.Step(step.Spec.Id)?.Status == RunStatus.Idle;
+            if (idle && step.Spec.HandsS <= 0)
+                continue;
+            var at = idle ? step.StartS : step.Spec.Kind.EndsBy() == EndsBy.Hands ? now : step.EndS;
+            first = first is { } earlier ? Math.Min(earlier, at) : at;
+        }
+        return first;
+    }
+
+    private static Outlook OutlookOf(RunState state, LivePlant live, ImmutableArray<PlanStep> rest, long nowMs)
+    {
+        var setting = live.Setting;
+        var end = rest.IsEmpty ? live.Plant : rest[^1].After;
+        var kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
+        var full = live.PreBoil ?? LastAfter(rest, s => s.Kind is StepKind.Lauter or StepKind.RunOff, kettle) ?? live.Plant.Vessels[kettle];
+        var boiled = live.PostBoil ?? LastAfter(rest, s => s.Kind == StepKind.Boil, kettle) ?? live.Plant.Vessels[kettle];
+        var fermenter = end.Vessels[setting.FermenterIndex];
+        var finish = rest.IsEmpty ? state.SecondsAt(nowMs) : rest.Max(s => s.EndS);
+        return new(
+            new(Contents.CoolL(full)), new(Sg(full)), new(Contents.CoolL(boiled)), new(Contents.CoolL(fermenter)), new(Sg(fermenter)),
+            new(WortFigures.BitternessIbu(setting, end)), new(WortFigures.ColourEbc(setting, end)), new(fermenter.TempC),
+            new(state.MsAt(finish, nowMs)));
+    }
+
+    private static VesselState? LastAfter(ImmutableArray<PlanStep> rest, Func<StepSpec, bool> wanted, int vessel) =>
+        rest.LastOrDefault(s => wanted(s.Spec)) is { } step ? step.After.Vessels[vessel] : null;
+
+    private static double Sg(in VesselState v) => SugarSolution.SgFromPlato(v.Plato);
 }

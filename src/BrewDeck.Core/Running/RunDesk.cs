@@ -1,8 +1,103 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
 namespace BrewDeck.Core.Running;
 
 /// <summary>Decides what a command makes happen. It never changes anything: the events it returns do, once they are on disk.</summary>
 public static class RunDesk
 {
     /// <param name="nowMs">Unix ms.</param>
-    public static Decision Decide(RunState state, RunCommand command, long nowMs) => throw new NotImplementedException();
+    public static Decision Decide(RunState state, RunCommand command, long nowMs)
+    {
+        if (state.Plan is null)
+            return new Decision.Refused("no_batch");
+        var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
+        return command switch
+        {
+            RunCommand.Undo => Undo(state, nowMs),
+            RunCommand.Write write => Write(write, nowMs),
+            RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
+            _ when over => new Decision.Refused("day_is_over"),
+            RunCommand.Start start => Start(state, start, nowMs),
+            RunCommand.Finish finish => Finish(state, finish, nowMs),
+            RunCommand.Hold hold => OnStep(state, hold.StepId, RunStatus.Running, new StepHeld(nowMs, hold.StepId, hold.Reason)),
+            RunCommand.Resume resume => OnStep(state, resume.StepId, RunStatus.Held, new StepResumed(nowMs, resume.StepId)),
+            RunCommand.Skip skip => Skip(state, skip, nowMs),
+            RunCommand.Choose choose => Choose(state, choose, nowMs),
+            RunCommand.Abort abort => Act(new RunAborted(nowMs, abort.Reason)),
+            _ => new Decision.Refused("unknown_command"),
+        };
+    }
+
+    internal static Decision Act(params ImmutableArray<RunEvent> events) =>
+        new Decision.Accepted([.. events.Select((e, i) => e with { Part = i })]);
+
+    private static Decision Undo(RunState state, long nowMs) =>
+        state.UndoSeq is { } seq ? Act(new Undone(nowMs, seq)) : new Decision.Refused("nothing_to_undo");
+
+    private static Decision Write(RunCommand.Write write, long nowMs) =>
+        string.IsNullOrWhiteSpace(write.Text) ? new Decision.Refused("empty_note") : Act(new NoteWritten(nowMs, write.Text.Trim()));
+
+    private static Decision Start(RunState state, RunCommand.Start start, long nowMs)
+    {
+        if (state.Step(start.StepId) is not { } step)
+            return new Decision.Refused("no_such_step");
+        if (!StepOrder.CanStart(state, step))
+            return new Decision.Refused("step_not_due");
+        var events = ImmutableArray.CreateBuilder<RunEvent>();
+        if (StepOrder.EndedByStarting(state, step) is { } ends)
+            events.Add(new StepFinished(nowMs, ends.Spec.Id));
+        if (step.Spec.Kind == StepKind.HeatMash && RunningIn(state, step.Spec.Vessel) is { } waits)
+            events.Add(new StepHeld(nowMs, waits.Spec.Id, "remedy"));
+        events.Add(new StepStarted(nowMs, step.Spec.Id));
+        if (step.Spec.Kind.EndsBy() == EndsBy.Act)
+            events.AddRange(Ending(state, step, nowMs));
+        return Act(events.ToImmutable());
+    }
+
+    private static Decision Finish(RunState state, RunCommand.Finish finish, long nowMs) =>
+        state.Step(finish.StepId) is { Status: RunStatus.Running } step
+            ? Act([.. Ending(state, step, nowMs)])
+            : new Decision.Refused("step_not_running");
+
+    /// <summary>The end of a step, and the start of what follows on by itself.</summary>
+    private static IEnumerable<RunEvent> Ending(RunState state, RunStep step, long nowMs)
+    {
+        yield return new StepFinished(nowMs, step.Spec.Id);
+        if (step.Spec.Kind == StepKind.HeatMash)
+        {
+            var held = state.Steps.FirstOrDefault(s => s.Status == RunStatus.Held && s.Spec.Vessel == step.Spec.Vessel);
+            if (held is not null)
+                yield return new StepResumed(nowMs, held.Spec.Id);
+            yield break;
+        }
+        if (StepOrder.CutsIn(step.Spec))
+            yield break;
+        var next = StepOrder.NextInVessel(state, step.Spec);
+        if (next is not null && next.Spec.Kind.FollowsOn() && next.Spec.Vessel == (step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel))
+            yield return new StepStarted(nowMs, next.Spec.Id);
+    }
+
+    private static RunStep? RunningIn(RunState state, string vessel) =>
+        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Vessel == vessel);
+
+    private static Decision OnStep(RunState state, string stepId, RunStatus needed, RunEvent happens) =>
+        state.Step(stepId)?.Status == needed
+            ? Act(happens)
+            : new Decision.Refused(needed == RunStatus.Held ? "step_not_held" : "step_not_running");
+
+    private static Decision Skip(RunState state, RunCommand.Skip skip, long nowMs)
+    {
+        if (string.IsNullOrWhiteSpace(skip.Reason))
+            return new Decision.Refused("reason_missing");
+        return state.Step(skip.StepId) is { Open: true }
+            ? Act(new StepSkipped(nowMs, skip.StepId, skip.Reason.Trim()))
+            : new Decision.Refused("no_such_step");
+    }
+
+    private static Decision Choose(RunState state, RunCommand.Choose choose, long nowMs)
+    {
+        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy), nowMs));
+        return Act(new RemedyChosen(nowMs, choose.Remedy, moved));
+    }
 }

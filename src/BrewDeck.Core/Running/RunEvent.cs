@@ -20,7 +20,11 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
 [JsonDerivedType(typeof(RunAborted), "run_aborted")]
 [JsonDerivedType(typeof(Undone), "undone")]
-public abstract record RunEvent(long AtMs);
+public abstract record RunEvent(long AtMs)
+{
+    /// <summary>0 for the first event of an act; those that follow from it in the same act count up. Undo takes back whole acts.</summary>
+    public int Part { get; init; }
+}
 
 /// <summary>The batch with its plan as drawn; always the first event, and only that.</summary>
 public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs);
@@ -44,7 +48,7 @@ public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
 
 public sealed record RunAborted(long AtMs, string Reason) : RunEvent(AtMs);
 
-/// <summary>Takes back the event with that sequence number; the original stays in the log.</summary>
+/// <summary>Takes back the act that begins with that sequence number; the original stays in the log.</summary>
 public sealed record Undone(long AtMs, int Seq) : RunEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>

@@ -1,3 +1,5 @@
+using BrewDeck.Core.Planning;
+
 namespace BrewDeck.Core.Running;
 
 public enum FocusAct
@@ -11,8 +13,11 @@ public enum FocusAct
     /// <summary>The big key finishes the step: its time is up or its target is reached, or the hands say when.</summary>
     Finish,
 
-    /// <summary>The step runs by the clock; the big key would end it early and asks first.</summary>
+    /// <summary>The step runs by itself; the big key would end it early and asks first.</summary>
     Wait,
+
+    /// <summary>The step is on hold; the big key resumes it.</summary>
+    Resume,
 }
 
 /// <summary>The step that the big key acts on, and how.</summary>
@@ -20,5 +25,85 @@ public enum FocusAct
 /// <param name="DueMs">When the step is expected to end (running) or to begin (waiting), Unix ms.</param>
 public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
 {
-    public static RunFocus Of(RunState state, Forecast forecast, long nowMs) => throw new NotImplementedException();
+    /// <summary>A level or a temperature may be reached somewhat before the model expects it.</summary>
+    private const double NearS = 90;
+
+    /// <summary>A step that waits only for the hands to be done with the last one may begin early.</summary>
+    private const double EarlyS = 120;
+
+    public static RunFocus Of(RunState state, Forecast forecast, long nowMs)
+    {
+        if (state.Status is RunStatus.Complete or RunStatus.Aborted)
+            return new(FocusAct.None, "", nowMs);
+        var now = state.SecondsAt(nowMs);
+        return CutIn(state, nowMs)
+            ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock)
+            ?? InHand(state, forecast, nowMs)
+            ?? Due(state, forecast, now, nowMs, _ => true)
+            ?? Startable(state, forecast, now, nowMs)
+            ?? Waiting(state, forecast, nowMs)
+            ?? OnHold(state, nowMs)
+            ?? Next(state, forecast, nowMs);
+    }
+
+    private static RunFocus? CutIn(RunState state, long nowMs) =>
+        state.Steps.FirstOrDefault(s => StepOrder.CutsIn(s.Spec) && StepOrder.CanStart(state, s)) is { } step
+            ? new(FocusAct.Start, step.Spec.Id, nowMs)
+            : null;
+
+    /// <summary>A running step whose end is reached: what follows it in its vessel, or its end.</summary>
+    private static RunFocus? Due(RunState state, Forecast forecast, double now, long nowMs, Func<StepSpec, bool> wanted)
+    {
+        foreach (var step in Running(state, forecast))
+        {
+            if (!wanted(step.Spec) || step.EndS > now + Near(step.Spec))
+                continue;
+            var due = state.MsAt(step.EndS, nowMs);
+            var next = StepOrder.NextInVessel(state, step.Spec);
+            var takesOver = step.Spec.Kind.EndsBy() == EndsBy.Clock && next is not null && !next.Spec.Kind.FollowsOn()
+                && StepOrder.CanStart(state, next);
+            return takesOver ? new(FocusAct.Start, next!.Spec.Id, due) : new(FocusAct.Finish, step.Spec.Id, due);
+        }
+        return null;
+    }
+
+    private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;
+
+    /// <summary>Handwork that is going on ends when the hands say so; it is due when such work is usually done.</summary>
+    private static RunFocus? InHand(RunState state, Forecast forecast, long nowMs) =>
+        Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
+            ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(step.EndS, nowMs))
+            : null;
+
+    private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs)
+    {
+        foreach (var step in forecast.Rest)
+        {
+            if (step.StartS <= now + EarlyS && state.Step(step.Spec.Id) is { Status: RunStatus.Idle } idle
+                && StepOrder.CanStart(state, idle) && StepOrder.EndedByStarting(state, idle) is null)
+                return new(FocusAct.Start, idle.Spec.Id, state.MsAt(step.StartS, nowMs));
+        }
+        return null;
+    }
+
+    /// <summary>The step at the brewer's hand rather than one in the background; of several the one that ends first.</summary>
+    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs)
+    {
+        var step = Running(state, forecast).OrderBy(s => s.EndS).FirstOrDefault();
+        return step is null ? null : new(FocusAct.Wait, step.Spec.Id, state.MsAt(step.EndS, nowMs));
+    }
+
+    private static RunFocus? OnHold(RunState state, long nowMs) =>
+        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Held) is { } held ? new(FocusAct.Resume, held.Spec.Id, nowMs) : null;
+
+    /// <summary>Nothing runs: the day goes on with the first step that may start, whatever the timetable says.</summary>
+    private static RunFocus Next(RunState state, Forecast forecast, long nowMs)
+    {
+        var step = state.Steps.FirstOrDefault(s => StepOrder.CanStart(state, s)) ?? state.Steps.First(s => s.Open);
+        var start = forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.StartS ?? 0;
+        return new(FocusAct.Start, step.Spec.Id, state.MsAt(start, nowMs));
+    }
+
+    private static IEnumerable<PlanStep> Running(RunState state, Forecast forecast) =>
+        forecast.Rest.Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running);
 }

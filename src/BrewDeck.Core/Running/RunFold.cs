@@ -3,6 +3,65 @@ namespace BrewDeck.Core.Running;
 /// <summary>Folds events into a state; total and pure.</summary>
 public static class RunFold
 {
-    /// <summary>The state after all events, those that were undone left out.</summary>
-    public static RunState Of(IReadOnlyList<RunEvent> events) => throw new NotImplementedException();
+    /// <summary>The state after all events, the acts that were undone left out.</summary>
+    public static RunState Of(IReadOnlyList<RunEvent> events)
+    {
+        var undone = UndoneIn(events);
+        var state = new RunState();
+        for (var i = 0; i < events.Count; i++)
+        {
+            if (events[i] is not Undone && !undone.Contains(i))
+                state = Happened(state, events[i], i);
+        }
+        return state with { Count = events.Count };
+    }
+
+    /// <summary>The state after one more event. Undoing needs the whole list: <see cref="Of"/>.</summary>
+    public static RunState Then(RunState state, RunEvent happened) =>
+        Happened(state, happened, state.Count) with { Count = state.Count + 1 };
+
+    private static HashSet<int> UndoneIn(IReadOnlyList<RunEvent> events)
+    {
+        var undone = new HashSet<int>();
+        foreach (var undo in events.OfType<Undone>())
+        {
+            if (undo.Seq <= 0 || undo.Seq >= events.Count)
+                continue;
+            undone.Add(undo.Seq);
+            for (var i = undo.Seq + 1; i < events.Count && events[i].Part > 0; i++)
+                undone.Add(i);
+        }
+        return undone;
+    }
+
+    private static RunState Happened(RunState state, RunEvent happened, int seq)
+    {
+        if (happened is BatchOpened opened)
+            return state.Plan is null ? Opened(opened) : state;
+        var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
+        if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken)))
+            return state;
+        var next = happened switch
+        {
+            StepStarted e => StepFold.Started(state, e),
+            StepFinished e => StepFold.Finished(state, e),
+            StepHeld e => StepFold.Held(state, e),
+            StepResumed e => StepFold.Resumed(state, e),
+            StepSkipped e => StepFold.Skipped(state, e),
+            ReadingTaken e => ReadingFold.Taken(state, e, seq),
+            RemedyChosen e => RemedyFold.Chosen(state, e, seq),
+            NoteWritten e => state with { Notes = state.Notes.Add(new(seq, e.AtMs, e.Text)) },
+            RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
+            _ => state,
+        };
+        return happened.Part == 0 ? next with { UndoSeq = seq } : next;
+    }
+
+    private static RunState Opened(BatchOpened opened) => new()
+    {
+        Plan = opened.Plan,
+        Rehearsed = opened.Rehearsed,
+        Steps = [.. opened.Plan.Steps.Select(s => new RunStep(s.Spec, RunStatus.Idle))],
+        Live = LivePlant.Of(opened.Plan),
+    };
 }

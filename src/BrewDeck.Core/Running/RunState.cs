@@ -62,4 +62,15 @@ public sealed record RunState
     public int? UndoSeq { get; init; }
 
     public string AbortReason { get; init; } = "";
+
+    /// <summary>The plant as the model has it after all that happened; null before the batch is opened.</summary>
+    public LivePlant? Live { get; init; }
+
+    public RunStep? Step(string id) => Steps.FirstOrDefault(s => s.Spec.Id == id);
+
+    /// <summary>Seconds since the start of the day; 0 before it began.</summary>
+    public double SecondsAt(long ms) => DayStartMs is { } start ? Math.Max(0, (ms - start) / 1000.0) : 0;
+
+    /// <summary>Unix ms of a second of the day, counted from <paramref name="nowMs"/> while it has not begun.</summary>
+    public long MsAt(double seconds, long nowMs) => (DayStartMs ?? nowMs) + (long)Math.Round(1000 * seconds);
 }

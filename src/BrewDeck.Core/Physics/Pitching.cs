@@ -1,0 +1,16 @@
+namespace BrewDeck.Core.Physics;
+
+/// <summary>Yeast to pitch, in cells per mL and °P.</summary>
+public static class Pitching
+{
+    /// <summary>
+    /// Million cells per mL and °P: ale and lager after Fix and Fix 1997, and the textbooks' round figure.
+    /// </summary>
+    public const double AleMillionPerMlPlato = 0.75;
+    public const double LagerMillionPerMlPlato = 1.5;
+    public const double TextbookMillionPerMlPlato = 1.0;
+
+    /// <summary>Billions of cells for a wort in L at a °P.</summary>
+    public static double CellsBillion(double rateMillionPerMlPlato, double litres, double plato) =>
+        rateMillionPerMlPlato * litres * plato;
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Recipes;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>What the solver of a plan decides: the recipe's masses and the waters. Litres at 20 °C.</summary>
+/// <param name="StrikeL">Into the mash.</param>
+/// <param name="SpargeL">Over the grain; 0 without a sparge.</param>
+/// <param name="PreBoilL">At which the lauter ends; infinite: when the tun gives no more.</param>
+internal sealed record Batch(Recipe Recipe, double StrikeL, double SpargeL, double PreBoilL);
+
+/// <summary>The day's substitutions and the solver's scaling, applied to a recipe.</summary>
+internal static class RecipeFit
+{
+    /// <summary>Grist and hops on hand in place of those that the recipe names; measured alpha acids in place of the printed ones.</summary>
+    public static Recipe WithChoices(Recipe recipe, DayChoices choices) => recipe with
+    {
+        BatchL = choices.BatchL ?? recipe.BatchL,
+        Grist = [.. recipe.Grist.Select(g => Swap(g, choices))],
+        Hops = [.. recipe.Hops.Select(h => Swap(h, choices))],
+    };
+
+    /// <summary>All masses times a factor.</summary>
+    public static Recipe Scaled(Recipe recipe, double grist, double hops, double others) => recipe with
+    {
+        Grist = [.. recipe.Grist.Select(g => g with { MassKg = g.MassKg * grist })],
+        Hops = [.. recipe.Hops.Select(h => h with { MassG = h.MassG * hops })],
+        Others = [.. recipe.Others.Select(o => o with { Amount = o.Amount * others })],
+    };
+
+    private static GristLine Swap(GristLine line, DayChoices choices) =>
+        choices.GristOnHand.TryGetValue(line.Name, out var onHand)
+            // as much extract as the line that it replaces
+            ? onHand with { MassKg = line.ExtractKg / ((1 - onHand.MoistureFraction) * onHand.ExtractFraction), Use = line.Use }
+            : line;
+
+    private static HopAddition Swap(HopAddition hop, DayChoices choices)
+    {
+        var alpha = choices.MeasuredAlpha.GetValueOrDefault(hop.Name, hop.AlphaFraction);
+        if (!choices.HopsOnHand.TryGetValue(hop.Name, out var onHand))
+            return hop with { AlphaFraction = alpha, MassG = Keeps(hop, alpha) };
+        return hop with { Name = onHand.Name, AlphaFraction = onHand.AlphaFraction, MassG = Keeps(hop, onHand.AlphaFraction) };
+    }
+
+    /// <summary>Bittering additions keep their alpha acids, late ones their mass: they are there for aroma.</summary>
+    private static double Keeps(HopAddition hop, double alpha) =>
+        hop.Use is HopUse.FirstWort or HopUse.Boil && hop.Minutes > 20 && alpha > 0
+            ? hop.MassG * hop.AlphaFraction / alpha
+            : hop.MassG;
+
+    public static Charge Charge(GristLine g) => new(
+        g.Use == GristUse.Mash ? ChargeKind.Grist : ChargeKind.Extract,
+        g.Name, g.MassKg, "kg", g.ExtractKg, g.MassKg * g.MoistureFraction, ColourEbc: g.ColourEbc);
+
+    public static Charge Charge(HopAddition h) =>
+        new(ChargeKind.Hop, h.Name, h.MassG, "g", AlphaG: h.MassG * h.AlphaFraction, Minutes: h.Minutes);
+
+    public static Charge Charge(OtherAddition o) => new(ChargeKind.Other, o.Name, o.Amount, o.Unit, Minutes: o.Minutes);
+
+    public static ImmutableArray<Charge> MashCharges(Recipe recipe) =>
+        [.. recipe.Grist.Where(g => g.Use == GristUse.Mash).Select(Charge)];
+}

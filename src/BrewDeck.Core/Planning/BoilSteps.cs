@@ -1,0 +1,87 @@
+using BrewDeck.Core.Recipes;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>The boil, cut at each addition so that each has its own step at its own minute.</summary>
+internal static class BoilSteps
+{
+    private const Cautions Boiling = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater;
+
+    /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
+    private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10];
+
+    /// <summary>Digging out the tun wants this long without an addition.</summary>
+    private const double DigOutMin = 20;
+
+    public static List<StepSpec> Write(Recipe recipe, string kettle, string tun)
+    {
+        var steps = new List<StepSpec>
+        {
+            Step("boil.heat", StepKind.HeatToBoil, kettle) with { HandsS = 120, Cautions = Boiling | Cautions.BoilOver | Cautions.DryFire },
+            Step("boil.hot-break", StepKind.HotBreak, kettle) with { Minutes = 5, HandsS = 300, Cautions = Boiling | Cautions.BoilOver },
+        };
+        var marks = Marks(recipe);
+        var sanitise = SanitiseMinute(recipe, marks);
+        var cuts = marks.Select(m => m.Minutes).Append(sanitise).Append(recipe.BoilMin).Append(0).Distinct()
+            .Where(m => m <= recipe.BoilMin).OrderDescending().ToList();
+        var longest = cuts.Zip(cuts.Skip(1), (from, to) => from - to).DefaultIfEmpty().Max();
+        var dugOut = false;
+        for (var i = 0; i < cuts.Count; i++)
+        {
+            steps.AddRange(AdditionsAt(marks, cuts[i], kettle));
+            if (cuts[i] == sanitise)
+                steps.Add(Sanitise(steps.Last(s => s.Vessel == kettle).Id));
+            if (i + 1 == cuts.Count)
+                break;
+            steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
+            if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin)
+            {
+                steps.Add(DigOut(tun));
+                dugOut = true;
+            }
+        }
+        if (!dugOut)
+            steps.Add(DigOut(tun));
+        return steps;
+    }
+
+    private static List<(double Minutes, Charge Charge)> Marks(Recipe recipe) =>
+    [
+        .. recipe.Hops.Where(h => h.Use == HopUse.Boil).Select(h => (Math.Min(h.Minutes, recipe.BoilMin), RecipeFit.Charge(h))),
+        .. recipe.Others.Where(o => o.Use == AdditionUse.Boil).Select(o => (Math.Min(o.Minutes, recipe.BoilMin), RecipeFit.Charge(o))),
+        .. recipe.Grist.Where(g => g.Use == GristUse.Kettle).Select(g => (Math.Min(15, recipe.BoilMin), RecipeFit.Charge(g))),
+    ];
+
+    private static IEnumerable<StepSpec> AdditionsAt(List<(double Minutes, Charge Charge)> marks, double minute, string kettle)
+    {
+        var charges = marks.Where(m => m.Minutes == minute).Select(m => m.Charge).ToArray();
+        if (charges.Length == 0)
+            yield break;
+        var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
+        yield return Step(id, StepKind.AddToBoil, kettle) with
+        {
+            Charges = [.. charges], Minutes = minute, HandsS = 60, Cautions = Boiling | Cautions.BoilOver,
+        };
+    }
+
+    private static double SanitiseMinute(Recipe recipe, List<(double Minutes, Charge Charge)> marks)
+    {
+        bool Quiet(double minute) => minute < recipe.BoilMin && !marks.Any(m => m.Minutes < minute && m.Minutes > minute - 6);
+        return SanitiseAt.Where(Quiet).DefaultIfEmpty(Math.Min(15, recipe.BoilMin)).First();
+    }
+
+    private static StepSpec Sanitise(string after) => new()
+    {
+        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
+        Cautions = Cautions.Scald | Cautions.Pressure,
+    };
+
+    private static StepSpec DigOut(string tun) => new()
+    {
+        Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = tun, Minutes = DigOutMin,
+        HandsS = 60 * DigOutMin, Cautions = Cautions.Scald | Cautions.Lifting,
+    };
+
+    private static StepSpec Step(string id, StepKind kind, string kettle) =>
+        new() { Id = id, Kind = kind, Unit = UnitProcedure.Boil, Vessel = kettle };
+}

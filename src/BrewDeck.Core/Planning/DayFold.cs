@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Folds the model over a run sheet: each step as early as its vessels, circuit and the hands allow.</summary>
+public static class DayFold
+{
+    /// <param name="notBeforeS">No step starts earlier, seconds since the start of the day.</param>
+    public static ImmutableArray<PlanStep> Over(
+        PlantSetting setting, IEnumerable<StepSpec> specs, PlantState from, double notBeforeS = 0)
+    {
+        var steps = ImmutableArray.CreateBuilder<PlanStep>();
+        var state = from;
+        foreach (var spec in specs)
+        {
+            var outcome = PlantModel.After(setting, spec, state, Math.Max(notBeforeS, EndOf(steps, spec.AfterStepId)));
+            steps.Add(Step(setting, spec, state, outcome));
+            state = outcome.State;
+        }
+        return steps.ToImmutable();
+    }
+
+    /// <summary>The last state only: what the solver of a plan needs.</summary>
+    public static PlantState End(PlantSetting setting, IEnumerable<StepSpec> specs, PlantState from)
+    {
+        var state = from;
+        foreach (var spec in specs)
+            state = PlantModel.After(setting, spec, state).State;
+        return state;
+    }
+
+    /// <summary>0 for a step that is over already and no longer on the sheet.</summary>
+    private static double EndOf(ImmutableArray<PlanStep>.Builder steps, string id)
+    {
+        if (id.Length == 0)
+            return 0;
+        for (var i = steps.Count - 1; i >= 0; i--)
+        {
+            if (steps[i].Spec.Id == id)
+                return steps[i].EndS;
+        }
+        return 0;
+    }
+
+    internal static PlanStep Step(PlantSetting setting, StepSpec spec, PlantState before, StepOutcome outcome)
+    {
+        var circuit = PlantModel.CircuitOf(setting, spec);
+        double? watts = circuit < 0 ? null : RatedW(setting, spec);
+        return new(
+            spec, outcome.StartS, outcome.DurationS, outcome.TargetC, outcome.VolumeL, watts,
+            circuit < 0 ? null : setting.Circuits[circuit].Id, Expectations.After(setting, spec, outcome), outcome.State);
+    }
+
+    private static double RatedW(PlantSetting setting, StepSpec spec) =>
+        setting.Brewhouse[spec.Kind == StepKind.Lauter ? spec.To : spec.Vessel].RatedW;
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning.Operations;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Every number of a plan held against what the brewhouse allows.</summary>
+internal static class LimitChecks
+{
+    private const double Gravity = 9.80665;
+
+    public static ImmutableArray<Limit> Of(PlantSetting setting, Batch batch, ImmutableArray<PlanStep> steps)
+    {
+        var house = setting.Brewhouse;
+        return
+        [
+            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.StrikeL), house.HotLiquorTank.WorkingL, "L"),
+            .. batch.SpargeL > 0
+                ? [new Limit("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), house.HotLiquorTank.WorkingL, "L")]
+                : ImmutableArray<Limit>.Empty,
+            new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false),
+            new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
+            new("mash_covers_elements", Emptiest(setting, steps, StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
+            new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L"),
+            new("wort_covers_elements", Emptiest(setting, steps, StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
+            new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L"),
+            .. Heats(setting, steps),
+            .. Circuits(setting),
+            .. FalseBottom(house),
+            .. Evaporation(setting, steps),
+            .. Pitching(setting, steps),
+        ];
+    }
+
+    /// <summary>Most that stands in a vessel at the end of any step, litres at its temperature.</summary>
+    private static double Fullest(PlantSetting setting, ImmutableArray<PlanStep> steps, string vessel)
+    {
+        var index = setting.IndexOf(vessel);
+        return steps.Max(s => Contents.StandsL(s.After.Vessels[index]));
+    }
+
+    /// <summary>Least that stands in the vessel of any step of a kind, litres at its temperature.</summary>
+    private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, StepKind kind) =>
+        steps.Where(s => s.Spec.Kind == kind).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
+            .DefaultIfEmpty(0).Min();
+
+    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
+        from step in steps
+        where step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS
+        select new Limit($"heats_to_target:{step.Spec.Id}", step.After.Vessels[setting.IndexOf(step.Spec.Vessel)].TempC, step.TargetC ?? 0, "°C", AtMost: false);
+
+    private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
+        from vessel in setting.Brewhouse.Vessels
+        where !vessel.Elements.IsEmpty
+        let circuit = setting.Circuits[setting.CircuitOf(setting.IndexOf(vessel.Id))]
+        select new Limit($"circuit_{circuit.Id}_for_{vessel.Id}", vessel.RatedW / 1000, circuit.ContinuousW / 1000, "kW");
+
+    /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
+    private static IEnumerable<Limit> FalseBottom(Brewhouse house)
+    {
+        if (house.MashTun.FalseBottom is not { } plate || house.Pumps.IsEmpty)
+            yield break;
+        var pascals = Water.DensityKgPerM3(66) * Gravity * house.Pumps.Max(p => p.ShutOffHeadM);
+        var load = pascals * Math.PI / 4 * plate.DiameterM * plate.DiameterM / Gravity;
+        yield return new("false_bottom_load", load, plate.RatedLoadKg, "kg");
+    }
+
+    private static IEnumerable<Limit> Evaporation(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var boil = steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Boil);
+        if (boil is null)
+            yield break;
+        var kettle = setting.IndexOf(boil.Spec.Vessel);
+        var v = boil.After.Vessels[kettle];
+        var boiling = Boiling.BoilingC(setting, v);
+        var net = setting.NetHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
+        yield return new("evaporation", setting.Habits.EvaporationKgPerH, 3600 * Boil.EvaporationKgPerS(Math.Max(0, net), boiling), "kg/h");
+    }
+
+    private static IEnumerable<Limit> Pitching(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var castOut = steps.FirstOrDefault(s => s.Spec.Kind == StepKind.CastOut);
+        if (castOut is null)
+            yield break;
+        // half a degree: nobody holds a chiller closer
+        yield return new("pitch_temperature", castOut.After.Vessels[setting.FermenterIndex].TempC, castOut.Spec.TargetC!.Value + 0.5, "°C");
+    }
+}

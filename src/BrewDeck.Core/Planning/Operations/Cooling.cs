@@ -1,0 +1,109 @@
+using BrewDeck.Core.Physics;
+
+namespace BrewDeck.Core.Planning.Operations;
+
+internal static class Cooling
+{
+    /// <summary>An open kettle loses about this many times what it loses with the lid on: steam and surface, common practice, no source.</summary>
+    private const double LidOff = 3;
+
+    private const double PieceS = 60;
+
+    /// <summary>Heat off, lid off: whirlpool and stand. The hops see the temperature they really stand at.</summary>
+    public static Progress Stand(Workbench bench, StepSpec spec, double limitS)
+    {
+        var kettle = bench.Setting.IndexOf(spec.Vessel);
+        var progress = Progress.ByClock(spec, limitS);
+        for (var left = progress.ElapsedS; left > 0; left -= PieceS)
+            Piece(bench, kettle, Math.Min(PieceS, left));
+        return progress;
+    }
+
+    private static void Piece(Workbench bench, int kettle, double seconds)
+    {
+        var v = bench.Vessels[kettle];
+        var capacity = Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC);
+        var lid = bench.Setting.LossWPerK(kettle);
+        var end = HeatFlow.TempAfterC(capacity, LidOff * lid, bench.Setting.AmbientC, v.TempC, 0, seconds);
+        var mean = 0.5 * (v.TempC + end);
+        // what an open kettle loses beyond a covered one leaves it as steam
+        var steam = (LidOff - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
+        bench.Expose(seconds, mean);
+        bench.Vessels[kettle] = v with
+        {
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam), TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN,
+        };
+    }
+
+    /// <summary>A coil in the kettle, stirred, water on full.</summary>
+    public static Progress InKettle(Workbench bench, StepSpec spec, double limitS)
+    {
+        var kettle = bench.Setting.IndexOf(spec.Vessel);
+        var target = spec.TargetC!.Value;
+        double elapsed = 0;
+        while (bench.Vessels[kettle].TempC > target + 1e-6 && elapsed < Math.Min(limitS, Heating.HopelessS))
+        {
+            var seconds = Math.Min(20, limitS - elapsed);
+            CoilPiece(bench, kettle, target, ref seconds);
+            elapsed += seconds;
+        }
+        return new(elapsed, bench.Vessels[kettle].TempC > target + 1e-6 ? spec : null, target);
+    }
+
+    private static void CoilPiece(Workbench bench, int kettle, double target, ref double seconds)
+    {
+        var v = bench.Vessels[kettle];
+        var chiller = bench.Setting.Brewhouse.Chiller;
+        var water = chiller.WaterLPerMin / 60 * Water.SpecificHeatJPerKgK(20);
+        var capacity = Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC);
+        var rate = water * (1 - Math.Exp(-chiller.UaWPerK / water)) / capacity;
+        var source = bench.Setting.SourceWaterC;
+        if (target > source)
+            seconds = Math.Min(seconds, Math.Log((v.TempC - source) / (target - source)) / rate);
+        var end = source + (v.TempC - source) * Math.Exp(-rate * seconds);
+        bench.Expose(seconds, 0.5 * (v.TempC + end));
+        bench.Vessels[kettle] = v with { TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN };
+    }
+
+    /// <summary>Wort that stays behind at cast-out: trub, dead space and what the hops soak up, litres at 20 °C.</summary>
+    public static double KeptInKettleL(Workbench bench)
+    {
+        var hops = bench.Hops.Sum(h => h.MassKg) * bench.Setting.Habits.HopAbsorptionLPerKg;
+        return bench.Setting.Brewhouse.Vessels[bench.Kettle].DeadSpaceL + bench.Setting.Habits.TrubL + hops;
+    }
+
+    /// <summary>Into the fermenter, through a counterflow chiller or already cold; throttled until it leaves at the pitching temperature.</summary>
+    public static Progress CastOut(Workbench bench, StepSpec spec, double limitS)
+    {
+        var kettle = bench.Setting.IndexOf(spec.Vessel);
+        var fermenter = bench.Setting.FermenterIndex;
+        if (bench.KnockedOutL == 0)
+            bench.KnockedOutL = Contents.CoolL(bench.Vessels[kettle]);
+        var free = Math.Max(0, Contents.CoolL(bench.Vessels[kettle]) - KeptInKettleL(bench));
+        var (flow, outC) = ChillerFlow.For(bench.Setting, bench.Vessels[kettle], spec.TargetC!.Value);
+        var litres = Math.Min(free, flow / 60 * limitS);
+        var seconds = 60 * litres / flow;
+        Deliver(bench, kettle, fermenter, litres, outC, fresh: bench.Vessels[fermenter].LiquidKg == 0);
+        Leave(bench, kettle, seconds, litres / Math.Max(free, 1e-9));
+        bench.Vessels[fermenter] = bench.Vessels[fermenter] with { AtS = bench.Vessels[kettle].AtS };
+        return new(seconds, free - litres > 1e-9 ? spec : null, outC, Contents.CoolL(bench.Vessels[fermenter]));
+    }
+
+    private static void Deliver(Workbench bench, int kettle, int fermenter, double litres, double outC, bool fresh)
+    {
+        var v = bench.Vessels[kettle];
+        var arrives = Math.Max(0, litres - (fresh ? bench.Setting.Habits.LineLossL : 0));
+        double share = litres / Math.Max(1e-9, Contents.CoolL(v)), kept = arrives / Math.Max(1e-9, Contents.CoolL(v));
+        bench.Vessels[fermenter] = Contents.Add(
+            bench.Vessels[fermenter], bench.Wall(fermenter), kept * v.WaterKg, kept * v.ExtractKg, outC);
+        bench.Vessels[kettle] = v with { WaterKg = (1 - share) * v.WaterKg, ExtractKg = (1 - share) * v.ExtractKg };
+    }
+
+    /// <summary>Wort leaves the hot kettle bit by bit: on average it waits half of the time that is still to go.</summary>
+    private static void Leave(Workbench bench, int kettle, double seconds, double shareOfRest)
+    {
+        var v = bench.Vessels[kettle];
+        bench.Expose(seconds * (1 - 0.5 * shareOfRest), v.TempC);
+        bench.Vessels[kettle] = v with { AtS = v.AtS + seconds, HoldC = double.NaN };
+    }
+}

@@ -1,0 +1,114 @@
+using BrewDeck.Core.Physics;
+
+namespace BrewDeck.Core.Planning.Operations;
+
+/// <summary>Wort out of the grain bed into the kettle, which heats as soon as its elements are covered.</summary>
+internal static class Lautering
+{
+    private const double PieceS = 60;
+
+    /// <summary>Kept below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
+    private const double BelowBoilK = 2;
+
+    /// <summary>Liquid that the tun keeps: what the grain holds and the dead space, litres.</summary>
+    public static double KeptL(Workbench bench, int tun) =>
+        bench.Setting.Habits.AbsorptionLPerKg * bench.Vessels[tun].GrainKg + bench.Setting.Brewhouse.Vessels[tun].DeadSpaceL;
+
+    /// <summary>
+    /// Run-off, with sparge liquor following while there is any. Ends when the kettle holds the wanted litres at 20 °C, or when the
+    /// tun gives no more.
+    /// </summary>
+    public static Progress Run(Workbench bench, StepSpec spec, double limitS)
+    {
+        var tun = bench.Setting.IndexOf(spec.Vessel);
+        var tank = bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id);
+        var kettle = bench.Kettle;
+        double sparge = HotL(bench, tank, spec.SpargeL ?? 0), elapsed = 0;
+        while (elapsed < limitS)
+        {
+            var seconds = Math.Min(PieceS, limitS - elapsed);
+            var litres = Math.Min(Running(bench, tun, kettle, spec, sparge), bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
+            if (litres <= 1e-9)
+                return Ended(bench, tun, tank, kettle, spec, elapsed);
+            seconds = litres / bench.Setting.Habits.RunoffLPerMin * 60;
+            sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
+            HeatKettle(bench, kettle, seconds);
+            bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
+            bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
+            elapsed += seconds;
+        }
+        return new(elapsed, spec with { SpargeL = Math.Max(0, sparge / HotL(bench, tank, 1)) }, null, spec.VolumeL);
+    }
+
+    /// <summary>Litres measured at 20 °C as they are in the hot tank.</summary>
+    private static double HotL(Workbench bench, int tank, double litresAt20) =>
+        litresAt20 * Water.DensityKgPerM3(20) / Water.DensityKgPerM3(bench.Vessels[tank].TempC);
+
+    /// <summary>Sparge liquor stirred into the drained bed, then left to settle.</summary>
+    public static Progress BatchSparge(Workbench bench, StepSpec spec, double limitS)
+    {
+        var tun = bench.Setting.IndexOf(spec.Vessel);
+        var tank = bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id);
+        if (spec.SpargeL is > 0)
+        {
+            Transfers.Move(bench, tank, tun, Contents.WaterKg(spec.SpargeL.Value));
+            bench.Vessels[tun] = bench.Vessels[tun] with { Washed = 0 };
+        }
+        var progress = Progress.ByClock(spec with { SpargeL = 0 }, limitS);
+        bench.Pass(tun, progress.ElapsedS, bench.Vessels[tun].HoldC);
+        bench.Pass(tank, progress.ElapsedS, bench.Vessels[tank].HoldC);
+        return progress with { VolumeL = spec.SpargeL };
+    }
+
+    private static double Running(Workbench bench, int tun, int kettle, StepSpec spec, double spargeL)
+    {
+        var v = bench.Vessels[tun];
+        var hotPerCool = SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
+        var room = hotPerCool * ((spec.VolumeL ?? double.PositiveInfinity) - Contents.CoolL(bench.Vessels[kettle]));
+        var free = Contents.LiquidL(v) + spargeL - KeptL(bench, tun);
+        return Math.Max(0, Math.Min(room, free));
+    }
+
+    private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
+    {
+        bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
+        bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
+        bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = double.NaN };
+        return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
+    }
+
+    /// <summary>A few litres run off, as many or fewer of liquor follow; returns the litres that followed.</summary>
+    private static double Piece(Workbench bench, int tun, int tank, int kettle, double litres, double liquorL)
+    {
+        var v = bench.Vessels[tun];
+        var held = Contents.LiquidL(v);
+        double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
+        var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
+        var keepsByWashing = BedWashing.Left(stages, after) / before;
+        var strength = BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
+        var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
+        var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
+        RunOff(bench, tun, kettle, litres, extract);
+        var liquorKg = liquorL * Water.DensityKgPerM3(bench.Vessels[tank].TempC) / 1000;
+        Transfers.Move(bench, tank, tun, liquorKg);
+        bench.Vessels[tun] = bench.Vessels[tun] with { Washed = after };
+        return liquorL;
+    }
+
+    /// <summary>Litres with a given extract leave the tun for the kettle.</summary>
+    private static void RunOff(Workbench bench, int tun, int kettle, double litres, double extractKg)
+    {
+        var v = bench.Vessels[tun];
+        var kg = litres * SugarSolution.DensityKgPerM3(v.Plato, v.TempC) / 1000;
+        var extract = Math.Min(extractKg, 0.6 * kg);
+        bench.Vessels[kettle] = Contents.Add(bench.Vessels[kettle], bench.Wall(kettle), kg - extract, extract, v.TempC);
+        bench.Vessels[tun] = v with { WaterKg = v.WaterKg - (kg - extract), ExtractKg = v.ExtractKg - extract };
+    }
+
+    private static void HeatKettle(Workbench bench, int kettle, double seconds)
+    {
+        var covered = Contents.LiquidL(bench.Vessels[kettle]) >= bench.Setting.Brewhouse.Vessels[kettle].CoverL;
+        var hold = covered && bench.NetHeatW(kettle) > 0 ? bench.Setting.BoilingC - BelowBoilK : double.NaN;
+        bench.Pass(kettle, seconds, hold);
+    }
+}

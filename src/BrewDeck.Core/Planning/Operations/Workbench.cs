@@ -1,0 +1,101 @@
+using BrewDeck.Core.Physics;
+
+namespace BrewDeck.Core.Planning.Operations;
+
+/// <summary>A plant state taken apart so that an operation can change it in place; put together again at the end.</summary>
+internal sealed class Workbench
+{
+    private readonly PlantState _from;
+
+    public Workbench(PlantSetting setting, PlantState state)
+    {
+        Setting = setting;
+        _from = state;
+        Vessels = [.. state.Vessels];
+        Hops = [.. state.Hops];
+        ColourKgEbc = state.ColourKgEbc;
+        BoilGravityMinutes = state.BoilGravityMinutes;
+        BoiledMinutes = state.BoiledMinutes;
+        KnockedOutL = state.KnockedOutL;
+        Kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
+    }
+
+    public PlantSetting Setting { get; }
+
+    public VesselState[] Vessels { get; }
+
+    public List<HopDose> Hops { get; }
+
+    public int Kettle { get; }
+
+    public double ColourKgEbc { get; set; }
+
+    public double BoilGravityMinutes { get; set; }
+
+    public double BoiledMinutes { get; set; }
+
+    public double KnockedOutL { get; set; }
+
+    public PlantState ToState() => _from with
+    {
+        Vessels = [.. Vessels],
+        Hops = [.. Hops],
+        ColourKgEbc = ColourKgEbc,
+        BoilGravityMinutes = BoilGravityMinutes,
+        BoiledMinutes = BoiledMinutes,
+        KnockedOutL = KnockedOutL,
+    };
+
+    public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
+
+    /// <summary>Lets a vessel wait until a time: it holds or drifts towards the room, and what goes on in it goes on.</summary>
+    public void Wait(int vessel, double untilS)
+    {
+        var seconds = untilS - Vessels[vessel].AtS;
+        if (seconds <= 0)
+            return;
+        Pass(vessel, seconds, Vessels[vessel].HoldC);
+    }
+
+    /// <summary>Time passes in a vessel, kept at a temperature or (NaN) left alone.</summary>
+    public void Pass(int vessel, double seconds, double holdC)
+    {
+        var v = Vessels[vessel];
+        var mean = 0.5 * (v.TempC + TempAfter(vessel, v, seconds, holdC));
+        Happen(vessel, seconds, mean);
+        v = Vessels[vessel];
+        Vessels[vessel] = v with { TempC = TempAfter(vessel, v, seconds, holdC), AtS = v.AtS + seconds, HoldC = holdC };
+    }
+
+    /// <summary>What time at a temperature does besides changing it: the mash dissolves extract, hops isomerise.</summary>
+    public void Happen(int vessel, double seconds, double celsius)
+    {
+        if (Vessels[vessel].UndissolvedKg > 0)
+            Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
+        if (vessel == Kettle && Hops.Count > 0 && KnockedOutL == 0)
+            Expose(seconds, celsius);
+    }
+
+    public void Expose(double seconds, double celsius)
+    {
+        var minutes = seconds / 60 * Isomerisation.RelativeRate(celsius);
+        for (var i = 0; i < Hops.Count; i++)
+            Hops[i] = Hops[i] with { BoilMinutes = Hops[i].BoilMinutes + minutes };
+    }
+
+    /// <summary>Heat that reaches the liquid now, W.</summary>
+    public double NetHeatW(int vessel) => Setting.NetHeatW(vessel, Contents.StandsL(Vessels[vessel]));
+
+    private double TempAfter(int vessel, in VesselState v, double seconds, double holdC)
+    {
+        var capacity = Contents.CapacityJPerK(v, Wall(vessel), v.TempC);
+        var loss = Setting.LossWPerK(vessel);
+        if (double.IsNaN(holdC) || v.TempC > holdC)
+        {
+            var drifted = HeatFlow.TempAfterC(capacity, loss, Setting.AmbientC, v.TempC, 0, seconds);
+            return double.IsNaN(holdC) ? drifted : Math.Max(holdC, drifted);
+        }
+        var heated = HeatFlow.TempAfterC(capacity, loss, Setting.AmbientC, v.TempC, NetHeatW(vessel), seconds);
+        return Math.Min(holdC, heated);
+    }
+}

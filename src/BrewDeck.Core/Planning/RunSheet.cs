@@ -1,0 +1,235 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Recipes;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Writes the run sheet of a batch: every step from setting up to cleaning down, in the order in which the hands meet them.</summary>
+/// <remarks>Minutes of handwork are common practice for one practised pair of hands, no source.</remarks>
+internal sealed class RunSheet
+{
+    private const Cautions HotWork = Cautions.Scald | Cautions.MainsNearWater;
+
+    private readonly PlantSetting _setting;
+    private readonly Batch _batch;
+    private readonly DayChoices _choices;
+    private readonly List<StepSpec> _steps = [];
+    private readonly string _tank;
+    private readonly string _tun;
+    private readonly string _kettle;
+
+    private RunSheet(PlantSetting setting, Batch batch, DayChoices choices)
+    {
+        (_setting, _batch, _choices) = (setting, batch, choices);
+        (_tank, _tun, _kettle) = (Of(setting.Brewhouse.HotLiquorTank), Of(setting.Brewhouse.MashTun), Of(setting.Brewhouse.Kettle));
+    }
+
+    private Recipe Recipe => _batch.Recipe;
+
+    public static List<StepSpec> Write(PlantSetting setting, Batch batch, DayChoices choices)
+    {
+        var sheet = new RunSheet(setting, batch, choices);
+        sheet.StrikeLiquor();
+        sheet.Mash();
+        sheet.Lauter();
+        sheet._steps.AddRange(BoilSteps.Write(batch.Recipe, sheet._kettle, sheet._tun));
+        sheet.Cool();
+        sheet.CleanDown();
+        return sheet._steps;
+    }
+
+    /// <summary>Liquor to draw so that the tank can give these litres and its elements are covered while it heats, litres at 20 °C.</summary>
+    public static double TankFillL(PlantSetting setting, double givesL)
+    {
+        var tank = setting.Brewhouse.HotLiquorTank;
+        return Math.Max(givesL + tank.DeadSpaceL, tank.CoverL + 1);
+    }
+
+    private void StrikeLiquor()
+    {
+        Hands("setup.check", StepKind.CheckFittings, UnitProcedure.SetUp, 10, Cautions.MainsNearWater);
+        Add("liquor.fill", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
+        {
+            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.StrikeL), HandsS = 120, Cautions = Cautions.MainsNearWater,
+        });
+        Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, 3, Cautions.None, vessel: _tank);
+        Add("liquor.heat-strike", StepKind.HeatStrike, UnitProcedure.HotLiquor, s => s with
+        {
+            Vessel = _tank, To = _tun, TargetC = Recipe.Rests[0].TempC, VolumeL = _batch.StrikeL, Minutes = DoughInMin,
+            Charges = RecipeFit.MashCharges(Recipe), HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
+        });
+        Hands("setup.weigh-in", StepKind.WeighIn, UnitProcedure.SetUp, 10 + Recipe.MashKg, Cautions.Lifting, WeighInCharges());
+    }
+
+    private void Mash()
+    {
+        Add("mash.prime", StepKind.PrimePump, UnitProcedure.Mash, s => s with
+        {
+            Vessel = _tank, Minutes = 3, HandsS = 180, Cautions = HotWork,
+        });
+        Add("mash.transfer", StepKind.TransferStrike, UnitProcedure.Mash, s => s with
+        {
+            Vessel = _tank, To = _tun, VolumeL = _batch.StrikeL, HandsS = 3600, Cautions = Cautions.Scald,
+        });
+        Add("mash.dough-in", StepKind.DoughIn, UnitProcedure.Mash, s => s with
+        {
+            Vessel = _tun, TargetC = Recipe.Rests[0].TempC, Minutes = DoughInMin, Charges = RecipeFit.MashCharges(Recipe),
+            HandsS = 60 * DoughInMin, Cautions = Cautions.Scald | Cautions.Lifting,
+        });
+        for (var i = 0; i < Recipe.Rests.Length; i++)
+            Rest(i);
+        Add("lauter.vorlauf", StepKind.Vorlauf, UnitProcedure.Lauter, s => s with
+        {
+            Vessel = _tun, TargetC = Recipe.Rests[^1].TempC, Minutes = 10, HandsS = 600, Cautions = Cautions.Scald,
+        });
+    }
+
+    private void Rest(int i)
+    {
+        var rest = Recipe.Rests[i];
+        if (i > 0)
+        {
+            Add($"mash.ramp-{i + 1}", StepKind.Ramp, UnitProcedure.Mash, s => s with
+            {
+                Vessel = _tun, TargetC = rest.TempC, Label = rest.Name, HandsS = 120, Cautions = HotWork | Cautions.DryFire,
+            });
+        }
+        Add($"mash.rest-{i + 1}", StepKind.Rest, UnitProcedure.Mash, s => s with
+        {
+            Vessel = _tun, TargetC = rest.TempC, Minutes = rest.Minutes, Label = rest.Name,
+        });
+        if (i == 0)
+            SpargeLiquor();
+    }
+
+    private void SpargeLiquor()
+    {
+        if (_batch.SpargeL <= 0)
+            return;
+        var left = _setting.Brewhouse.HotLiquorTank.DeadSpaceL;
+        Add("liquor.fill-sparge", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
+        {
+            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.SpargeL) - left, HandsS = 120,
+            Cautions = Cautions.Scald | Cautions.MainsNearWater,
+        });
+        Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
+        {
+            Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
+        });
+    }
+
+    private void Lauter()
+    {
+        var firstWort = Recipe.Hops.Where(h => h.Use == HopUse.FirstWort).Select(RecipeFit.Charge).ToArray();
+        if (firstWort.Length > 0)
+        {
+            Add("boil.first-wort", StepKind.AddFirstWortHops, UnitProcedure.Lauter, s => s with
+            {
+                Vessel = _kettle, Charges = [.. firstWort], HandsS = 60,
+            });
+        }
+        if (_choices.Sparge != SpargeMethod.Batch || _batch.SpargeL <= 0)
+        {
+            RunOff("lauter.run", _batch.PreBoilL, _batch.SpargeL);
+            return;
+        }
+        RunOff("lauter.first", double.PositiveInfinity, 0);
+        Add("lauter.sparge-1", StepKind.BatchSparge, UnitProcedure.Lauter, s => s with
+        {
+            Vessel = _tun, SpargeL = _batch.SpargeL, Minutes = 15, HandsS = 600, Cautions = Cautions.Scald,
+        });
+        RunOff("lauter.second", _batch.PreBoilL, 0);
+    }
+
+    private void RunOff(string id, double untilL, double spargeL) =>
+        Add(id, spargeL > 0 || id == "lauter.run" ? StepKind.Lauter : StepKind.RunOff, UnitProcedure.Lauter, s => s with
+        {
+            Vessel = _tun, To = _kettle, SpargeL = spargeL, VolumeL = double.IsFinite(untilL) ? untilL : null,
+            HandsS = 300, Cautions = HotWork | Cautions.DryFire,
+        });
+
+    private void Cool()
+    {
+        Add("cool.knock-out", StepKind.KnockOut, UnitProcedure.Cool, s => s with
+        {
+            Vessel = _kettle, Minutes = 1, HandsS = 60, Cautions = Cautions.Scald | Cautions.Steam,
+        });
+        Add("cool.whirlpool", StepKind.Whirlpool, UnitProcedure.Cool, s => s with
+        {
+            Vessel = _kettle, Minutes = 5, HandsS = 120, Cautions = Cautions.Scald,
+        });
+        Stand();
+        var coil = _setting.Brewhouse.Chiller.Kind == ChillerKind.Immersion;
+        if (coil)
+        {
+            Add("cool.chill", StepKind.ChillInKettle, UnitProcedure.Cool, s => s with
+            {
+                Vessel = _kettle, TargetC = Recipe.Yeast.PitchC, HandsS = 300, Cautions = Cautions.Scald,
+            });
+        }
+        Add("cool.cast-out", StepKind.CastOut, UnitProcedure.Cool, s => s with
+        {
+            Vessel = _kettle, To = PlantSetting.FermenterId, TargetC = Recipe.Yeast.PitchC, HandsS = 300,
+            Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
+        });
+        Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.None, vessel: PlantSetting.FermenterId);
+        Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), PlantSetting.FermenterId);
+    }
+
+    /// <summary>The hot stand is cut at each whirlpool addition, so that each has its own contact time.</summary>
+    private void Stand()
+    {
+        var hops = Recipe.Hops.Where(h => h.Use == HopUse.Whirlpool).GroupBy(h => h.Minutes).OrderByDescending(g => g.Key).ToList();
+        var left = Math.Max(Recipe.StandMin, hops.Count > 0 ? hops[0].Key : 0);
+        for (var i = 0; i < hops.Count; i++)
+        {
+            StandFor(i, left - hops[i].Key);
+            left = hops[i].Key;
+            Add($"cool.add-{i + 1}", StepKind.AddToWhirlpool, UnitProcedure.Cool, s => s with
+            {
+                Vessel = _kettle, Charges = [.. hops[i].Select(RecipeFit.Charge)], Minutes = hops[i].Key, HandsS = 60, Cautions = Cautions.Scald,
+            });
+        }
+        StandFor(hops.Count, left);
+    }
+
+    private void StandFor(int i, double minutes)
+    {
+        if (minutes <= 0)
+            return;
+        Add($"cool.stand-{i + 1}", StepKind.Stand, UnitProcedure.Cool, s => s with
+        {
+            Vessel = _kettle, Minutes = minutes, Cautions = Cautions.Scald,
+        });
+    }
+
+    private void CleanDown()
+    {
+        Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
+        Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
+        Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: "down");
+    }
+
+    private double DoughInMin => Math.Clamp(5 + 0.5 * Recipe.MashKg, 8, 30);
+
+    private Charge[] WeighInCharges() =>
+        [.. Recipe.Grist.Select(RecipeFit.Charge), .. Recipe.Hops.Select(RecipeFit.Charge), .. Recipe.Others.Select(RecipeFit.Charge)];
+
+    private Charge[] FermenterCharges() =>
+    [
+        new Charge(ChargeKind.Other, Recipe.Yeast.Name, 1, "pitch"),
+        .. Recipe.Others.Where(o => o.Use == AdditionUse.Fermenter).Select(RecipeFit.Charge),
+    ];
+
+    private void Hands(
+        string id, StepKind kind, UnitProcedure unit, double minutes, Cautions cautions, Charge[]? charges = null,
+        string vessel = "", string label = "") =>
+        Add(id, kind, unit, s => s with
+        {
+            Vessel = vessel, Minutes = minutes, HandsS = 60 * minutes, Cautions = cautions, Charges = [.. charges ?? []], Label = label,
+        });
+
+    private void Add(string id, StepKind kind, UnitProcedure unit, Func<StepSpec, StepSpec> with) =>
+        _steps.Add(with(new StepSpec { Id = id, Kind = kind, Unit = unit }));
+
+    private static string Of(Vessel vessel) => vessel.Id;
+}

@@ -1,0 +1,42 @@
+namespace BrewDeck.Core.Planning;
+
+/// <summary>What tells that a step is over.</summary>
+public enum EndsBy
+{
+    /// <summary>The hands say so.</summary>
+    Hands,
+
+    /// <summary>At once: something goes in.</summary>
+    Act,
+
+    Clock,
+
+    Temperature,
+
+    /// <summary>A volume has been moved.</summary>
+    Level,
+}
+
+/// <summary>What holds for every step of a kind.</summary>
+public static class StepTraits
+{
+    public static EndsBy EndsBy(this StepKind kind) => kind switch
+    {
+        StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand => Planning.EndsBy.Clock,
+        StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
+            or StepKind.ChillInKettle => Planning.EndsBy.Temperature,
+        StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut => Planning.EndsBy.Level,
+        StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater
+            or StepKind.AddExtract => Planning.EndsBy.Act,
+        _ => Planning.EndsBy.Hands,
+    };
+
+    /// <summary>Starts by itself when the step before it in its vessel ends: nothing stops in between.</summary>
+    public static bool FollowsOn(this StepKind kind) =>
+        kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand;
+
+    /// <summary>Switches elements on.</summary>
+    public static bool Heats(this StepKind kind) =>
+        kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
+            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter;
+}

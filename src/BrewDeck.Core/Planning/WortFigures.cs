@@ -1,0 +1,38 @@
+using BrewDeck.Core.Physics;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Gravity, bitterness and colour of a wort from the state of the plant.</summary>
+public static class WortFigures
+{
+    /// <summary>IBU by Tinseth's utilisation, its minutes being minutes at 100 °C: what the hops really saw.</summary>
+    public static double BitternessIbu(PlantSetting setting, PlantState state)
+    {
+        var litres = WortL(setting, state);
+        if (litres <= 0)
+            return 0;
+        var gravity = state.BoiledMinutes > 0
+            ? state.BoilGravityMinutes / state.BoiledMinutes
+            : SugarSolution.SgFromPlato(state.Vessels[KettleOf(setting)].Plato);
+        var sum = 0.0;
+        foreach (var hop in state.Hops)
+            sum += 1000 * hop.AlphaG * Bitterness.TinsethUtilisation(gravity, hop.BoilMinutes) / litres;
+        return sum;
+    }
+
+    /// <summary>Morey's colour, EBC. Malt colour enters in EBC and is turned to degrees Lovibond.</summary>
+    public static double ColourEbc(PlantSetting setting, PlantState state)
+    {
+        var litres = WortL(setting, state);
+        if (litres <= 0 || state.ColourKgEbc <= 0)
+            return 0;
+        var lovibond = Colour.SrmFromEbc(state.ColourKgEbc);
+        return Colour.EbcFromSrm(Colour.MoreySrm(Colour.Mcu(1, lovibond, litres)));
+    }
+
+    /// <summary>Wort at knock-out, litres at 20 °C: the volume that bitterness and colour are spread over.</summary>
+    private static double WortL(PlantSetting setting, PlantState state) =>
+        state.KnockedOutL > 0 ? state.KnockedOutL : Contents.CoolL(state.Vessels[KettleOf(setting)]);
+
+    private static int KettleOf(PlantSetting setting) => setting.IndexOf(setting.Brewhouse.Kettle.Id);
+}

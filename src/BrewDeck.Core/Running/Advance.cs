@@ -1,0 +1,43 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>Moves the model's plant along with what really happened.</summary>
+internal static class Advance
+{
+    /// <summary>Runs a segment up to now. A step by the clock goes on as long as nobody ends it: a boil that is not ended boils.</summary>
+    public static (PlantState After, StepSpec Left) Cut(PlantSetting setting, Segment segment, PlantState plant, double nowS)
+    {
+        var given = Math.Max(0, nowS - segment.SinceS);
+        var spec = segment.Left;
+        if (spec.Kind.EndsBy() == EndsBy.Clock)
+        {
+            var ran = PlantModel.Run(setting, spec with { Minutes = given / 60 }, plant, segment.SinceS, given);
+            return (ran.State, spec with { Minutes = Math.Max(0, (spec.Minutes ?? 0) - given / 60) });
+        }
+        var outcome = PlantModel.Run(setting, spec, plant, segment.SinceS, given);
+        return (outcome.State, outcome.Left ?? Spent(spec));
+    }
+
+    /// <summary>The brewer ends a step: one by the clock has lasted as long as it has, any other has reached what it was for.</summary>
+    public static PlantState Finish(PlantSetting setting, Segment segment, PlantState plant, double nowS)
+    {
+        var spec = segment.Left;
+        if (spec.Kind.EndsBy() == EndsBy.Clock)
+            return Cut(setting, segment, plant, nowS).After;
+        var outcome = PlantModel.Run(setting, spec, plant, segment.SinceS, double.PositiveInfinity);
+        var vessels = PlantModel.VesselsOf(setting, spec);
+        var ended = PlantModel.WaitUntil(setting, outcome.State, nowS).Vessels.ToArray();
+        foreach (var vessel in vessels)
+            ended[vessel] = ended[vessel] with { AtS = nowS };
+        return outcome.State with { Vessels = [.. ended] };
+    }
+
+    /// <summary>A step that has nothing left to do: no volume to move, no minutes to wait.</summary>
+    private static StepSpec Spent(StepSpec spec) => spec.Kind.EndsBy() switch
+    {
+        EndsBy.Level when spec.Kind is StepKind.Fill or StepKind.TransferStrike => spec with { VolumeL = 0 },
+        EndsBy.Hands => spec with { Minutes = 0, SpargeL = spec.SpargeL is null ? null : 0, Charges = spec.Kind == StepKind.DoughIn ? [] : spec.Charges },
+        _ => spec with { SpargeL = spec.SpargeL is null ? null : 0 },
+    };
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>A step that is going on: what is left of it, and since when.</summary>
+/// <param name="Left">As it was at <paramref name="SinceS"/>; a step that ended by its nature but not by the brewer has nothing left to do.</param>
+/// <param name="SinceS">Seconds since the start of the day.</param>
+public sealed record Segment(StepSpec Left, double SinceS);
+
+/// <summary>The model's plant following the day: state, running steps, and what the readings have taught.</summary>
+public sealed record LivePlant
+{
+    public required PlantSetting Setting { get; init; }
+
+    public required PlantState Plant { get; init; }
+
+    public ImmutableArray<Segment> Running { get; init; } = [];
+
+    /// <summary>What is left of steps on hold.</summary>
+    public ImmutableArray<StepSpec> Held { get; init; } = [];
+
+    /// <summary>The kettle when the lauter ended, after the readings that followed; null before.</summary>
+    public VesselState? PreBoil { get; init; }
+
+    /// <summary>The kettle when the boil ended, after the readings that followed; null before.</summary>
+    public VesselState? PostBoil { get; init; }
+
+    /// <summary>The last kettle reading that evaporation can be counted from.</summary>
+    public Mark? Boil { get; init; }
+
+    public static LivePlant Of(Plan plan) =>
+        new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start };
+
+    /// <summary>Running steps cut at a moment: what is done is in the plant, the rest of each goes on from there.</summary>
+    public LivePlant CutAt(double nowS)
+    {
+        var plant = Plant;
+        var running = ImmutableArray.CreateBuilder<Segment>(Running.Length);
+        foreach (var segment in Running)
+        {
+            var (after, left) = Advance.Cut(Setting, segment, plant, nowS);
+            plant = after;
+            running.Add(new(left, nowS));
+        }
+        return this with { Plant = PlantModel.WaitUntil(Setting, plant, nowS), Running = running.ToImmutable() };
+    }
+}
+
+/// <summary>Water in the kettle at a moment of the boil.</summary>
+public sealed record Mark(double AtS, double WaterKg);

@@ -1,0 +1,51 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>Asks again for the implausible, refuses the impossible, and tells what a reading moved.</summary>
+internal static class ReadingDesk
+{
+    public static Decision Decide(RunState state, RunCommand.Take take, long nowMs)
+    {
+        var reading = take.Reading;
+        if (!Known(state, reading) || !Possible(reading))
+            return new Decision.Refused(Known(state, reading) ? "reading_impossible" : "no_such_place");
+        var (low, high) = Plausible(state, reading, nowMs);
+        if (!take.Confirmed && (reading.Value < low || reading.Value > high))
+            return new Decision.AskAgain(reading, low, high);
+        var told = new ReadingTaken(nowMs, reading, []);
+        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RunFold.Then(state, told), nowMs));
+        return RunDesk.Act(told with { Moved = moved });
+    }
+
+    /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
+    public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
+    {
+        var live = state.Live!.CutAt(state.SecondsAt(nowMs));
+        var expected = Expectations.Of(live.Setting, live.Plant, reading.Kind, reading.Vessel);
+        return reading.Kind switch
+        {
+            ReadingKind.Temperature => (Math.Max(0, expected - 12), Math.Min(105, expected + 12)),
+            ReadingKind.Volume => (Math.Max(0, expected - Wide(expected)), expected + Wide(expected)),
+            ReadingKind.Gravity => (Math.Max(0.99, expected - 0.025), expected + 0.025),
+            ReadingKind.Ph => (4.2, 6.5),
+            _ => (0, 500),
+        };
+    }
+
+    private static double Wide(double litres) => Math.Max(4, 0.2 * litres);
+
+    private static bool Known(RunState state, Reading reading) =>
+        state.Live!.Setting.IndexOf(reading.Vessel) >= 0
+        || (reading.Kind is ReadingKind.Temperature or ReadingKind.Ph && reading.Vessel is "grain" or "source" or "room")
+        || (reading.Kind == ReadingKind.Weight && reading.Vessel == "grain");
+
+    private static bool Possible(Reading reading) => double.IsFinite(reading.Value) && reading.Kind switch
+    {
+        ReadingKind.Temperature => reading.Value is >= -20 and <= 110,
+        ReadingKind.Volume => reading.Value is >= 0 and <= 20_000,
+        ReadingKind.Gravity => reading.Value is >= 0.98 and <= 1.2,
+        ReadingKind.Ph => reading.Value is >= 1 and <= 13,
+        _ => reading.Value is >= 0 and <= 20_000,
+    };
+}

@@ -1,0 +1,114 @@
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>What a reading does: the model's plant is moved to it, and what it teaches about the brewhouse is kept for the rest of the day.</summary>
+internal static class ReadingFold
+{
+    public static RunState Taken(RunState state, ReadingTaken e, int seq)
+    {
+        var now = state.SecondsAt(e.AtMs);
+        var live = state.Live!.CutAt(now);
+        var expected = Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        if (e.Reading.Kind == ReadingKind.Volume && e.Reading.Vessel == live.Setting.Brewhouse.Kettle.Id)
+            live = Runoff.Learned(state.Live!, e.Reading, now) ?? live;
+        var boiling = state.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Boil or StepKind.HotBreak)
+            || live.Boil is not null;
+        var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);
+        return state with { Live = Applied(live, e.Reading, boiling, now), Readings = state.Readings.Add(taken) };
+    }
+
+    private static string StepAt(RunState state) =>
+        state.Steps.LastOrDefault(s => s.Status == RunStatus.Running)?.Spec.Id ?? "";
+
+    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling, double nowS)
+    {
+        var index = live.Setting.IndexOf(reading.Vessel);
+        if (index < 0)
+            return live with { Setting = Around(live.Setting, reading) };
+        var before = live.Plant.Vessels[index];
+        var after = reading.Kind switch
+        {
+            ReadingKind.Temperature => before with { TempC = reading.Value },
+            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: boiling || live.PostBoil is not null),
+            ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
+            _ => before,
+        };
+        live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
+        live = index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id) ? Milestones.Corrected(live, boiling) : live;
+        return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after, nowS) : live;
+    }
+
+    private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
+    {
+        (ReadingKind.Temperature, "grain") => setting with { GrainC = reading.Value },
+        (ReadingKind.Temperature, "source") => setting with { SourceWaterC = reading.Value },
+        (ReadingKind.Temperature, "room") => setting with { AmbientC = reading.Value },
+        _ => setting,
+    };
+}
+
+/// <summary>A vessel as a reading says it is.</summary>
+internal static class Assimilate
+{
+    /// <param name="waterOnly">In and after the boil a wrong volume is water gone or not gone; before, it is wort of the same strength.</param>
+    public static VesselState Volume(in VesselState v, Reading reading, bool waterOnly)
+    {
+        var celsius = reading.AtC ?? v.TempC;
+        var litres = Math.Max(0, reading.Value - Contents.GrainLPerKg * v.GrainDryKg);
+        if (!waterOnly)
+        {
+            var kg = litres * SugarSolution.DensityKgPerM3(v.Plato, celsius) / 1000;
+            return v with { WaterKg = kg * (1 - v.Plato / 100), ExtractKg = kg * v.Plato / 100 };
+        }
+        var water = v.WaterKg;
+        for (var i = 0; i < 20; i++)
+        {
+            var trial = v with { WaterKg = water, TempC = celsius };
+            var miss = litres - Contents.LiquidL(trial);
+            water = Math.Max(0.01, water + miss * Water.DensityKgPerM3(celsius) / 1000);
+        }
+        return v with { WaterKg = water };
+    }
+
+    /// <summary>The same litres at another strength; in the mash what has dissolved more is no longer to dissolve.</summary>
+    public static VesselState Gravity(in VesselState v, double sg)
+    {
+        var plato = SugarSolution.PlatoFromSg(sg);
+        if (v.GrainDryKg > 0)
+        {
+            var extract = v.WaterKg * plato / (100 - plato);
+            var more = extract - v.ExtractKg;
+            return v with
+            {
+                ExtractKg = extract, GrainDryKg = v.GrainDryKg - more, UndissolvedKg = Math.Max(0, v.UndissolvedKg - more),
+            };
+        }
+        var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;
+        return v with { WaterKg = kg * (1 - plato / 100), ExtractKg = kg * plato / 100 };
+    }
+}
+
+/// <summary>What two volumes of the boil teach about evaporation.</summary>
+internal static class Evaporation
+{
+    /// <summary>How far a profile's evaporation is usually off, and how well a boiling kettle is read: common practice, no source.</summary>
+    private const double UsualSpread = 0.15;
+
+    private const double ReadingSpreadKg = 0.4;
+
+    private const double ShortestS = 600;
+
+    public static LivePlant Learned(LivePlant live, in VesselState kettle, double nowS)
+    {
+        if (live.Boil is not { } mark || nowS - mark.AtS < ShortestS)
+            return live;
+        var hours = (nowS - mark.AtS) / 3600;
+        var planned = live.Setting.Brewhouse.Habits.EvaporationKgPerH;
+        double seen = (mark.WaterKg - kettle.WaterKg) / hours, spread = Math.Sqrt(2) * ReadingSpreadKg / hours;
+        double prior = UsualSpread * planned, gain = prior * prior / (prior * prior + spread * spread);
+        var rate = Math.Clamp(planned + gain * (seen - planned), 0.3 * planned, 2 * planned);
+        return live with { Setting = live.Setting with { Habits = live.Setting.Habits with { EvaporationKgPerH = rate } } };
+    }
+}

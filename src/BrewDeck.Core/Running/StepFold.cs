@@ -1,0 +1,93 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>What starting, ending, holding and skipping a step does to the state. An event about an unknown or closed step changes nothing.</summary>
+internal static class StepFold
+{
+    public static RunState Started(RunState state, StepStarted e)
+    {
+        if (state.Step(e.StepId) is not { Status: RunStatus.Idle } step)
+            return state;
+        state = state with { DayStartMs = state.DayStartMs ?? e.AtMs, Status = RunStatus.Running };
+        var now = state.SecondsAt(e.AtMs);
+        var live = state.Live!.CutAt(now);
+        live = live with { Running = live.Running.Add(new Segment(step.Spec, now)) };
+        return With(state, step, step with { Status = RunStatus.Running, StartedMs = e.AtMs }) with { Live = live };
+    }
+
+    public static RunState Finished(RunState state, StepFinished e)
+    {
+        if (state.Step(e.StepId) is not { Status: RunStatus.Running } step || SegmentOf(state, e.StepId) is not { } segment)
+            return state;
+        var now = state.SecondsAt(e.AtMs);
+        var live = state.Live!;
+        var over = Overtime(segment, now);
+        live = live with { Plant = Advance.Finish(live.Setting, segment, live.Plant, now), Running = live.Running.Remove(segment) };
+        live = Milestones.After(live, step.Spec, state.Steps, now);
+        state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
+        return Completed(Shortened(state, step, over));
+    }
+
+    public static RunState Held(RunState state, StepHeld e)
+    {
+        if (state.Step(e.StepId) is not { Status: RunStatus.Running } step)
+            return state;
+        var live = state.Live!.CutAt(state.SecondsAt(e.AtMs));
+        var segment = live.Running.First(s => s.Left.Id == e.StepId);
+        live = live with { Running = live.Running.Remove(segment), Held = live.Held.Add(segment.Left) };
+        return With(state, step, step with { Status = RunStatus.Held, HeldMs = e.AtMs }) with { Live = live };
+    }
+
+    public static RunState Resumed(RunState state, StepResumed e)
+    {
+        if (state.Step(e.StepId) is not { Status: RunStatus.Held } step)
+            return state;
+        var now = state.SecondsAt(e.AtMs);
+        var live = state.Live!.CutAt(now);
+        var left = live.Held.First(s => s.Id == e.StepId);
+        live = live with { Held = live.Held.Remove(left), Running = live.Running.Add(new Segment(left, now)) };
+        return With(state, step, step with { Status = RunStatus.Running, HeldMs = null }) with { Live = live };
+    }
+
+    public static RunState Skipped(RunState state, StepSkipped e)
+    {
+        if (state.Step(e.StepId) is not { Open: true } step)
+            return state;
+        var live = state.Live!;
+        if (state.DayStartMs is not null)
+            live = live.CutAt(state.SecondsAt(e.AtMs));
+        live = live with
+        {
+            Running = live.Running.RemoveAll(s => s.Left.Id == e.StepId),
+            Held = live.Held.RemoveAll(s => s.Id == e.StepId),
+        };
+        return Completed(With(state, step, step with { Status = RunStatus.Skipped, EndedMs = e.AtMs }) with { Live = live });
+    }
+
+    public static Segment? SegmentOf(RunState state, string id) => state.Live?.Running.FirstOrDefault(s => s.Left.Id == id);
+
+    private static RunState With(RunState state, RunStep old, RunStep changed) =>
+        state with { Steps = state.Steps.Replace(old, changed) };
+
+    private static double Overtime(Segment segment, double nowS) =>
+        segment.Left.Kind.EndsBy() == EndsBy.Clock ? nowS - segment.SinceS - 60 * (segment.Left.Minutes ?? 0) : 0;
+
+    /// <summary>
+    /// A boil or a stand that was ended late takes the time from the next piece of the same boil or stand, as long as nothing goes
+    /// in between: knock-out stays where it was.
+    /// </summary>
+    private static RunState Shortened(RunState state, RunStep ended, double overtimeS)
+    {
+        if (overtimeS <= 0 || ended.Spec.Kind is not (StepKind.Boil or StepKind.Stand))
+            return state;
+        var next = state.Steps.FirstOrDefault(s => s.Open && s.Spec.Vessel == ended.Spec.Vessel);
+        if (next is not { Status: RunStatus.Idle } || next.Spec.Kind != ended.Spec.Kind)
+            return state;
+        var minutes = Math.Max(0, next.Spec.Minutes!.Value - overtimeS / 60);
+        return With(state, next, next with { Spec = next.Spec with { Minutes = minutes } });
+    }
+
+    private static RunState Completed(RunState state) =>
+        state.Steps.Any(s => s.Open) ? state : state with { Status = RunStatus.Complete };
+}

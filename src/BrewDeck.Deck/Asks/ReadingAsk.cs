@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Pages;
+using BrewDeck.Deck.Readings;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Asks;
+
+/// <summary>The reading entry: the line that is typed, and the place that it is for.</summary>
+/// <param name="take">Takes the reading; the question is closed before it is called.</param>
+internal sealed class ReadingAsk(
+    DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
+{
+    private int _at;
+    private string _text = "";
+    private string _initial = "";
+    private Line? _fault;
+
+    public override KeyContext Context => KeyContext.Entry;
+
+    private ReadingPlace Place => places[_at];
+
+    public ReadingAsk With(string text)
+    {
+        (_text, _initial, _fault) = (text, text, null);
+        return this;
+    }
+
+    public ReadingAsk For(int place)
+    {
+        _at = place;
+        return this;
+    }
+
+    public override Overlay Show() =>
+        new EntryOverlay(ReadingWords.Ask(Place.Kind, Place.Vessel, page.Brewhouse), _initial, Hint(), _fault);
+
+    public override void Typed(string text) => (_text, _fault) = (text, null);
+
+    public override void Submitted(string text, DateTimeOffset now)
+    {
+        _text = text;
+        if (typing.Read(Place, text, out var reason) is not { } reading)
+        {
+            _fault = Line.Of(reason, Tone.Warning);
+            return;
+        }
+        page.Close(this);
+        take(reading, this, now);
+    }
+
+    public override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        switch (command)
+        {
+            case Command.NextKind:
+                Move(1);
+                break;
+            case Command.PreviousKind:
+                Move(-1);
+                break;
+            case Command.Back:
+                page.Close(this);
+                break;
+        }
+    }
+
+    // what was typed stays: only the place was wrong
+    private void Move(int by)
+    {
+        _at = (_at + by + places.Length) % places.Length;
+        (_initial, _fault) = (_text, null);
+    }
+
+    private Line Hint()
+    {
+        var plan = Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "";
+        if (_text.Trim().Length > 0 && typing.Read(Place, _text, out _) is { } reading)
+            return Line.Of($"{plan}understood as {Understood(reading)}");
+        return Line.Of($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}", Tone.Muted);
+    }
+
+    private string Understood(Reading reading)
+    {
+        var value = ReadingWords.Value(reading.Kind, reading.Value, notation);
+        return reading.AtC is { } c ? $"{value} at {notation.Temp(c)}" : value;
+    }
+}

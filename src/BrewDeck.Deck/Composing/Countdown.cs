@@ -1,0 +1,41 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>The big digits: time left until it is due, or time over, always from the deadline.</summary>
+/// <param name="Seconds">Positive: left. Negative: over.</param>
+public sealed record Countdown(string Digits, string Label, Tone Tone, double Seconds)
+{
+    /// <summary>Over time is nothing to worry about for so long.</summary>
+    private const double GraceS = 300;
+
+    public static Countdown Of(DeckMoment moment)
+    {
+        if (moment.Focus.Act == FocusAct.None)
+            return new("--:--", "the day is over", Tone.Muted, 0);
+        if (moment.Run(moment.Focus.StepId) is { Status: RunStatus.Held, HeldMs: { } since })
+            return Held((moment.NowMs - since) / 1000.0);
+        return Due((moment.Focus.DueMs - moment.NowMs) / 1000.0, moment.Focus.Act);
+    }
+
+    private static Countdown Held(double s) => new(Durations.Digits(s), Unit(s, "held"), Tone.Warning, -s);
+
+    private static Countdown Due(double s, FocusAct act)
+    {
+        if (s <= 0)
+            return new(Durations.Digits(-s), Unit(-s, act == FocusAct.Start ? "waiting to start" : "over time"), s < -GraceS ? Tone.Warning : Tone.Due, s);
+        // rounded up: 0:00 is shown when it is due, not a second before
+        return act switch
+        {
+            FocusAct.Start => new(Up(s), Unit(s, "until the start"), Tone.Normal, s),
+            FocusAct.Finish => new(Up(s), Unit(s, "planned for it"), Tone.Due, s),
+            _ => new(Up(s), Unit(s, "left"), Tone.Normal, s),
+        };
+    }
+
+    private static string Up(double s) => Durations.Digits(Math.Ceiling(s));
+
+    private static string Unit(double s, string label) => Durations.DigitsAreHours(s) ? label + ", hours" : label;
+}

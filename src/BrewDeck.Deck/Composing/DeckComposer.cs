@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>Puts the running brew day together as a screen.</summary>
+public static class DeckComposer
+{
+    private const int NextShown = 4;
+    private const int LogShown = 8;
+
+    /// <param name="aside">Said in the corner beside batch and clock, such as a rehearsal's speed; empty: nothing.</param>
+    public static DeckScreen Of(DeckMoment moment, ImmutableArray<KeyHint> keys, string aside = "")
+    {
+        var countdown = Countdown.Of(moment);
+        var (strip, now) = DayStrip.Of(moment);
+        return new DeckScreen(
+            Title(moment),
+            Corner(moment, aside),
+            countdown.Digits,
+            countdown.Label,
+            countdown.Tone,
+            Headline(moment),
+            Sentences(moment),
+            CautionLines(moment),
+            Hands(moment),
+            Next(moment),
+            Background(moment),
+            VesselGauges.Of(moment),
+            CircuitGauges.Of(moment),
+            OutlookItems.Of(moment),
+            strip,
+            now,
+            ActLog.Of(moment, LogShown),
+            keys);
+    }
+
+    /// <summary>"Mash · step 3 of 7".</summary>
+    private static string Title(DeckMoment moment)
+    {
+        if (moment.Current is not { } step)
+            return moment.State.Status == RunStatus.Aborted ? "Aborted" : "Day over";
+        var same = moment.State.Steps.Where(s => s.Spec.Unit == step.Spec.Unit).ToList();
+        var place = same.FindIndex(s => s.Spec.Id == step.Spec.Id) + 1;
+        return $"{Names.Sentence(Names.Unit(step.Spec.Unit))} · step {place} of {same.Count}";
+    }
+
+    private static string Corner(DeckMoment moment, string aside)
+    {
+        string[] parts = [moment.Plan.Recipe.Name, aside, moment.Notation.Clock(moment.NowMs), .. Day(moment)];
+        return string.Join(" · ", parts.Where(p => p.Length > 0));
+    }
+
+    private static ImmutableArray<string> Day(DeckMoment moment) =>
+        moment.State.DayStartMs is null ? [] : [$"day {Durations.Short(moment.NowS)}"];
+
+    private static Line Headline(DeckMoment moment)
+    {
+        if (moment.Current is not { } step)
+            return Line.Of(moment.State.Status == RunStatus.Aborted ? "The batch was given up." : "The day is done. Well brewed.", Tone.Strong);
+        var held = moment.Run(step.Spec.Id) is { Status: RunStatus.Held };
+        return new Line([.. held ? new[] { new Span("HELD  ", Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
+    }
+
+    private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
+        ? [.. HandsWords.Of(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
+        : [];
+
+    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
+        ? []
+        : [Line.Of("Expected: " + string.Join(", ", step.Expected.Select(e => Expected(e, moment))) + ".", Tone.Muted)];
+
+    private static string Expected(ExpectedReading e, DeckMoment moment) =>
+        $"{ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse)} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";
+
+    private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
+        ? [.. CautionWords.Of(step.Spec.Cautions).Select(c => Line.Of(c, Tone.Warning))]
+        : [];
+
+    private static Line Hands(DeckMoment moment)
+    {
+        if (moment.Focus.Act is FocusAct.Finish)
+            return Line.Of("Hands now. Space when it is done.", Tone.Due);
+        if (moment.Focus.Act is FocusAct.Resume)
+            return Line.Of("On hold. Space goes on with it.", Tone.Warning);
+        if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
+            return Line.Of("Hands now. Space when you begin.", Tone.Due);
+        return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None
+            ? Line.Of("No more hands needed.", Tone.Muted)
+            : Line.Of($"Hands needed in {Durations.Words(at - moment.NowS)}, at {moment.Clock(at)}.");
+    }
+
+    private static ImmutableArray<NextStep> Next(DeckMoment moment) =>
+    [
+        .. moment.Forecast.Rest
+            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
+            .OrderBy(s => s.StartS)
+            .Take(NextShown)
+            .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), Durations.Short(s.DurationS))),
+    ];
+
+    private static ImmutableArray<Line> Background(DeckMoment moment) =>
+    [
+        .. moment.Forecast.Rest
+            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })
+            .Select(s => Line.Of($"{moment.Title(s)}: {Going(s, moment)}", Tone.Muted)),
+    ];
+
+    private static string Going(PlanStep step, DeckMoment moment)
+    {
+        if (moment.Run(step.Spec.Id) is { Status: RunStatus.Held })
+            return "held";
+        var left = step.EndS - moment.NowS;
+        return left > 0 ? $"{Durations.Short(left)} left" : "due";
+    }
+}

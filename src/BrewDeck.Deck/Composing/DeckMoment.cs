@@ -1,0 +1,44 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>Everything the deck shows comes from this: the state, what the model says, and one reading of the clock.</summary>
+/// <param name="NowMs">Unix ms.</param>
+/// <param name="Events">In order; the log shows the last ones.</param>
+public sealed record DeckMoment(
+    RunState State, Forecast Forecast, RunFocus Focus, IReadOnlyList<RunEvent> Events, long NowMs, Notation Notation)
+{
+    public Plan Plan => State.Plan ?? throw new InvalidOperationException("the batch is not open");
+
+    /// <summary>Unix ms of second 0 of the day; before the first step, the day begins now.</summary>
+    public long DayStartMs => State.DayStartMs ?? NowMs;
+
+    public double NowS => (NowMs - DayStartMs) / 1000.0;
+
+    /// <summary>The step that the big key acts on; null when the day is over.</summary>
+    public PlanStep? Current => Step(Focus.StepId);
+
+    /// <summary>As it is expected now; a step that is over, as it was planned.</summary>
+    public PlanStep? Step(string id) =>
+        Forecast.Rest.FirstOrDefault(s => s.Spec.Id == id) ?? Plan.Steps.FirstOrDefault(s => s.Spec.Id == id);
+
+    public RunStep? Run(string id) => State.Steps.FirstOrDefault(s => s.Spec.Id == id);
+
+    public bool IsRunning(PlanStep step) => Run(step.Spec.Id) is { Status: RunStatus.Running };
+
+    public string Title(PlanStep step) => StepTitles.Of(step, Plan, Notation);
+
+    public string Title(string id)
+    {
+        if (Step(id) is { } step)
+            return Title(step);
+        return Run(id) is { } run ? Title(Bare(run.Spec)) : Names.Sentence(Names.Plainly(id));
+    }
+
+    public string Clock(double dayS) => Notation.Clock(DayStartMs + (long)(dayS * 1000));
+
+    // a step that a remedy put in and that is over stands in neither the plan nor the forecast
+    private PlanStep Bare(StepSpec spec) => new(spec, 0, 0, spec.TargetC, spec.VolumeL, null, null, [], Plan.Start);
+}

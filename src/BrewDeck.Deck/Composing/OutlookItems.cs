@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>What the rest of the day will give; what has left the plan stands out.</summary>
+public static class OutlookItems
+{
+    public static ImmutableArray<OutlookItem> Of(DeckMoment moment)
+    {
+        var o = moment.Forecast.Outlook;
+        var t = moment.Plan.Totals;
+        return
+        [
+            Item("gravity", o.OriginalGravitySg, moment.Notation.Gravity, Off(o.OriginalGravitySg, t.OriginalGravitySg, 0.0025)),
+            Item("into fermenter", o.FermenterL, moment.Notation.Volume, Off(o.FermenterL, t.FermenterL, 0.03 * t.FermenterL)),
+            Item("bitterness", o.BitternessIbu, v => Notation.Number(v, "0") + " IBU", Off(o.BitternessIbu, t.BitternessIbu, 0.1 * t.BitternessIbu)),
+            Item("finish", o.FinishMs, v => moment.Notation.Clock((long)v), Tone.Normal),
+        ];
+    }
+
+    private static OutlookItem Item(string label, Figure figure, Func<double, string> write, Tone tone)
+    {
+        var band = figure is { P10: { } low, P90: { } high } ? $"{write(low)} .. {write(high)}" : "";
+        return new OutlookItem(tone == Tone.Warning ? label + " off plan" : label, write(figure.P50), band, tone);
+    }
+
+    private static Tone Off(Figure figure, double planned, double bound) =>
+        Math.Abs(figure.P50 - planned) > bound ? Tone.Warning : Tone.Normal;
+}

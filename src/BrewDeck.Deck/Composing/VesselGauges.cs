@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>The vessels as the model has them at this moment.</summary>
+public static class VesselGauges
+{
+    private const double EmptyL = 0.05;
+
+    public static ImmutableArray<Gauge> Of(DeckMoment moment)
+    {
+        var vessels = moment.Plan.Brewhouse.Vessels;
+        var gauges = ImmutableArray.CreateBuilder<Gauge>();
+        for (var i = 0; i < vessels.Length && i < moment.Forecast.Now.Vessels.Length; i++)
+            gauges.Add(One(vessels[i], moment.Forecast.Now.Vessels[i], moment));
+        if (moment.Forecast.Now.Vessels.Length > vessels.Length && Fermenter(moment) is { } fermenter)
+            gauges.Add(fermenter);
+        return gauges.ToImmutable();
+    }
+
+    private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
+    {
+        var litres = Contents.StandsL(state);
+        var heat = Heat(vessel, state, moment);
+        return new Gauge(vessel.Id, Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
+    }
+
+    // shown once there is wort in it
+    private static Gauge? Fermenter(DeckMoment moment)
+    {
+        var state = moment.Forecast.Now.Vessels[^1];
+        var litres = Contents.StandsL(state);
+        return litres < EmptyL
+            ? null
+            : new Gauge("fermenter", Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);
+    }
+
+    private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
+    {
+        var parts = litres < EmptyL ? new[] { "empty" } : [moment.Notation.Volume(litres), moment.Notation.Temp(state.TempC)];
+        return string.Join("  ", heat.Length == 0 ? parts : [.. parts, heat]);
+    }
+
+    private static string Heat(Vessel vessel, VesselState state, DeckMoment moment)
+    {
+        if (vessel.Elements.IsEmpty)
+            return "";
+        if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
+            return "heat on";
+        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : "heat off";
+    }
+
+    internal static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
+        moment.Forecast.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
+
+    // a lauter draws from the tun and heats the kettle that it fills
+    private static string Heated(PlanStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff ? step.Spec.To : step.Spec.Vessel;
+
+    private static double Share(double litres, double capacityL) => capacityL > 0 ? Math.Clamp(litres / capacityL, 0, 1) : 0;
+}

@@ -1,0 +1,22 @@
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck;
+
+/// <summary>The deck as the terminal sees it: keys go in at one door, a screen comes out.</summary>
+public interface ISession
+{
+    /// <summary>What to show after the last input.</summary>
+    Screen Screen { get; }
+
+    /// <summary>Takes one input together with the only clock reading there is.</summary>
+    void Receive(Input input, DateTimeOffset now);
+
+    /// <summary>When the screen changes next without an input; null: it does not.</summary>
+    DateTimeOffset? NextTick { get; }
+
+    /// <summary>The brewer has left the program.</summary>
+    bool Ended { get; }
+
+    /// <summary>True once for each time that the bell should ring.</summary>
+    bool TakeBell();
+}

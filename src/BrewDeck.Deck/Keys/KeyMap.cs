@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Screens;
+using static BrewDeck.Deck.Keys.KeyContext;
+
+namespace BrewDeck.Deck.Keys;
+
+/// <summary>The one key table: what keys do, the bottom line and the help all come from it.</summary>
+public static class KeyMap
+{
+    private static readonly ImmutableArray<KeyStroke> Space = [new(KeyName.Space)];
+    private static readonly ImmutableArray<KeyStroke> Enter = [new(KeyName.Enter)];
+    private static readonly ImmutableArray<KeyStroke> SpaceOrEnter = [new(KeyName.Space), new(KeyName.Enter)];
+    private static readonly ImmutableArray<KeyStroke> Escape = [new(KeyName.Escape)];
+    private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
+    private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
+
+    public static ImmutableArray<KeyBinding> Table { get; } =
+    [
+        new(KeyContext.Deck, Command.GoOn, "space", SpaceOrEnter, "go on", "Start or finish what the deck shows (enter does the same). Asks before it ends a step early."),
+        new(KeyContext.Deck, Command.Reading, "0-9", Digits, "reading", "Enter the reading that this step expects."),
+        new(KeyContext.Deck, Command.OtherReading, "t", Key('t'), "other reading", "Take another reading: choose what and where."),
+        new(KeyContext.Deck, Command.Undo, "u", Key('u'), "undo", "Take back the last act; the log keeps both."),
+        new(KeyContext.Deck, Command.Remedies, "r", Key('r'), "remedies", "Ways back to plan after an off reading."),
+        new(KeyContext.Deck, Command.Note, "n", Key('n'), "note", "Write a note into the log."),
+        new(KeyContext.Deck, Command.Hold, "h", Key('h'), "hold", "Hold the step, or go on with a held one."),
+        new(KeyContext.Deck, Command.RunSheet, "p", Key('p'), "run sheet", "The whole day with its times."),
+        new(KeyContext.Deck, Command.WipeLock, "w", Key('w'), "wipe lock", "Lock the keys to wipe them; typing dry unlocks."),
+        new(KeyContext.Deck, Command.Skip, "s", Key('s'), "", "Skip the step: asks for the word skip."),
+        new(KeyContext.Deck, Command.Abort, "x", Key('x'), "", "Give up the batch: asks for the word abort."),
+
+        new(Rehearsal, Command.Faster, "+", [KeyStroke.Of('+'), KeyStroke.Of('=')], "faster", "Let the rehearsal run faster."),
+        new(Rehearsal, Command.Slower, "-", Key('-'), "slower", "Let the rehearsal run slower."),
+        new(Rehearsal, Command.Pause, ".", Key('.'), "pause", "Stop the rehearsal's clock, or let it run on."),
+        new(Rehearsal, Command.OwnHands, "o", Key('o'), "own hands", "Do the work yourself, or hand it back to the stand-in brewer."),
+
+        new(KeyContext.List, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
+        new(KeyContext.Choices, Command.Change, "enter", Enter, "change", "Change the chosen row."),
+        new(KeyContext.Choices, Command.PickRow, "0-9", Digits, "type", "Type a new value for the chosen row."),
+        new(KeyContext.Choices, Command.GoOn, "space", Space, "see the plan", "Draw the plan with these choices."),
+        new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
+        new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
+        new(Choice | KeyContext.List | KeyContext.Choices, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
+        new(Choice | KeyContext.List | KeyContext.Choices, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
+        new(Scrolled, Command.Up, "up", Named(KeyName.Up), "", "One line up."),
+        new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
+        new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
+        new(Scrolled, Command.PageDown, "page down", Named(KeyName.PageDown), "", "One page down."),
+        new(KeyContext.Screens, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
+        new(KeyContext.Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
+
+        new(Choice, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
+        new(Choice, Command.PickRow, "1-9", Digits, "", "Move to that row."),
+        new(Choice, Command.Back, "esc", Escape, "back", "Leave it as it was."),
+        new(Entry, Command.Choose, "enter", Enter, "take it", "Take what is typed."),
+        new(Entry, Command.NextKind, "tab", [new(KeyName.Tab), new(KeyName.Down)], "other kind", "Another kind of reading or another vessel."),
+        new(Entry, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
+        new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
+
+        new(KeyContext.Deck | KeyContext.Screens, Command.Help, "?", [KeyStroke.Of('?'), KeyStroke.Of('/')], "keys", "All keys."),
+        new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
+    ];
+
+    /// <summary>What a key asks for there; null: nothing, and it is ignored.</summary>
+    public static KeyBinding? Find(KeyContext where, KeyStroke stroke)
+    {
+        var lower = stroke with { Character = char.ToLowerInvariant(stroke.Character) };
+        return Table.FirstOrDefault(b => (b.Where & where) != 0 && b.Strokes.Contains(lower));
+    }
+
+    /// <summary>The bottom line of a place.</summary>
+    public static ImmutableArray<KeyHint> Hints(KeyContext where) =>
+        [.. Table.Where(b => (b.Where & where) != 0 && b.Hint.Length > 0).Select(b => new KeyHint(b.Shown, b.Hint))];
+
+    private static ImmutableArray<KeyStroke> Key(char character) => [KeyStroke.Of(character)];
+
+    private static ImmutableArray<KeyStroke> Named(KeyName name) => [new(name)];
+}

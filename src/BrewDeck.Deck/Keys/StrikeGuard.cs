@@ -1,0 +1,32 @@
+namespace BrewDeck.Deck.Keys;
+
+/// <summary>Keeps a bouncing or late knuckle from acting twice.</summary>
+/// <param name="double">The same key within this time counts once.</param>
+/// <param name="leaveAlone">After a step change the big key is left alone for this long.</param>
+public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
+{
+    private KeyStroke _last;
+    private DateTimeOffset _lastAt = DateTimeOffset.MinValue;
+    private DateTimeOffset _changedAt = DateTimeOffset.MinValue;
+
+    /// <summary>Whether a command key counts. A key that bounces keeps being ignored until it rests.</summary>
+    /// <param name="pace">Seconds of the day in one second of the wall, for rehearsals; hands do not get faster with them.</param>
+    public bool Lets(KeyStroke stroke, DateTimeOffset now, double pace)
+    {
+        var again = stroke == _last && Within(now, _lastAt, @double * pace);
+        (_last, _lastAt) = (stroke, now);
+        return !again && !(IsBig(stroke) && Within(now, _changedAt, leaveAlone * pace));
+    }
+
+    /// <summary>An entry was sent: its Enter must not strike twice either.</summary>
+    public void Submitted(DateTimeOffset now) => (_last, _lastAt) = (new KeyStroke(KeyName.Enter), now);
+
+    /// <summary>The deck shows another step from now on.</summary>
+    public void StepChanged(DateTimeOffset now) => _changedAt = now;
+
+    // a clock that was set back must not lock the key until it has caught up
+    private static bool Within(DateTimeOffset now, DateTimeOffset before, TimeSpan span) =>
+        before != DateTimeOffset.MinValue && now >= before && now - before < span;
+
+    private static bool IsBig(KeyStroke stroke) => stroke.Name is KeyName.Space or KeyName.Enter;
+}

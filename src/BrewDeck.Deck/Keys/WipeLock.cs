@@ -1,0 +1,32 @@
+namespace BrewDeck.Deck.Keys;
+
+/// <summary>
+/// The keys ignore everything while they are wiped. Only the word, letter after letter with nothing between, unlocks: a cloth or a
+/// knuckle strikes neighbours and repeats, and these three letters are neither.
+/// </summary>
+public sealed class WipeLock
+{
+    public const string Word = "dry";
+
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
+    private int _typed;
+    private DateTimeOffset _at;
+
+    public bool Locked { get; private set; }
+
+    public void Lock() => (Locked, _typed) = (true, 0);
+
+    /// <summary>Takes a key while locked.</summary>
+    /// <param name="pace">Seconds of the day in one second of the wall, for rehearsals.</param>
+    public void Strike(KeyStroke stroke, DateTimeOffset now, double pace)
+    {
+        if (_typed > 0 && now - _at > Patience * pace)
+            _typed = 0;
+        _typed = IsNext(stroke) ? _typed + 1 : 0;
+        _at = now;
+        Locked = _typed < Word.Length;
+    }
+
+    private bool IsNext(KeyStroke stroke) =>
+        stroke.Name == KeyName.Character && char.ToLowerInvariant(stroke.Character) == Word[_typed];
+}

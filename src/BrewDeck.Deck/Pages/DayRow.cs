@@ -1,0 +1,16 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>One row of the day's choices.</summary>
+internal abstract record DayRow(string Label, Func<DayChoices, string> Show)
+{
+    /// <summary>Enter turns to the next value.</summary>
+    internal sealed record Turns(string Label, Func<DayChoices, string> Show, Func<DayChoices, DayChoices> Next) : DayRow(Label, Show);
+
+    /// <summary>A value is typed.</summary>
+    internal sealed record Typed(string Label, Func<DayChoices, string> Show, string Hint, Reader Read) : DayRow(Label, Show);
+
+    /// <summary>The choices with what was typed; null when it cannot be taken, with the reason.</summary>
+    internal delegate DayChoices? Reader(DayChoices choices, string text, DateTimeOffset now, out string reason);
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>The rows of the day's choices for a brewhouse and a recipe.</summary>
+internal static class DayRows
+{
+    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, Typed reader)
+    {
+        var typing = new DayTyping(reader, notation);
+        var most = brewhouse.Circuits.Length;
+        return
+        [
+            new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? recipe.BatchL), "cold wort, such as 40 L",
+                typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
+            new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) }),
+            new DayRow.Turns("Circuits in use", c => $"{c.Circuits ?? most} of {most}", c => c with { Circuits = (c.Circuits ?? most) % most + 1 }),
+            new DayRow.Typed("Source water", c => notation.Temp(c.SourceWaterC), "as it comes from the tap", typing.Quantity(ReadingKind.Temperature, 0, 60, (c, v) => c with { SourceWaterC = v })),
+            new DayRow.Typed("Room", c => notation.Temp(c.AmbientC), "where the brewhouse stands", typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { AmbientC = v })),
+            new DayRow.Typed("Grain", c => notation.Temp(c.GrainC), "in the sack", typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { GrainC = v })),
+            new DayRow.Typed("Above the sea", c => notation.Height(c.AltitudeM), "such as 350 m or 1200 ft", typing.Height),
+            new DayRow.Typed("Start", Start(notation), "time of day such as 8:30; nothing: when you begin", typing.Clock((c, t) => c with { Start = t, Finish = t is null ? c.Finish : null })),
+            new DayRow.Typed("Finish by", Finish(notation), "time of day such as 17:00; nothing: no wish", typing.Clock((c, t) => c with { Finish = t, Start = t is null ? c.Start : null })),
+            .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Alpha(recipe.Hops.First(h => h.Name == n), typing)),
+        ];
+    }
+
+    private static DayRow Alpha(HopAddition hop, DayTyping typing) => new DayRow.Typed(
+        $"Alpha acid of {hop.Name}",
+        c => c.MeasuredAlpha.TryGetValue(hop.Name, out var measured) ? Notation.Number(measured * 100, "0.0") + " % measured" : Notation.Number(hop.AlphaFraction * 100, "0.0") + " %",
+        "percent, as printed on the bag; nothing: as in the recipe",
+        typing.Percent((c, v) => c with { MeasuredAlpha = v is { } x ? c.MeasuredAlpha.SetItem(hop.Name, x) : c.MeasuredAlpha.Remove(hop.Name) }));
+
+    private static Func<DayChoices, string> Start(Notation notation) => c => c.Start is { } at ? notation.Date(at.ToUnixTimeMilliseconds())
+        : c.Finish is null ? "when you begin" : "as the finish asks";
+
+    private static Func<DayChoices, string> Finish(Notation notation) =>
+        c => c.Finish is { } at ? notation.Date(at.ToUnixTimeMilliseconds()) : "no wish";
+
+    private static SpargeMethod Turn(SpargeMethod method) => method switch
+    {
+        SpargeMethod.Fly => SpargeMethod.Batch,
+        SpargeMethod.Batch => SpargeMethod.None,
+        _ => SpargeMethod.Fly,
+    };
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Reads what is typed into the day's choices.</summary>
+internal sealed class DayTyping(Typed reader, Notation notation)
+{
+    public DayRow.Reader Quantity(ReadingKind kind, double low, double high, Func<DayChoices, double, DayChoices> with) =>
+        (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
+        {
+            if (!reader.TryRead(kind, text, out var value, out reason))
+                return null;
+            if (value >= low && value <= high)
+                return with(choices, value);
+            reason = $"{Write(kind, value)} is outside {Write(kind, low)} to {Write(kind, high)}.";
+            return null;
+        };
+
+    public DayChoices? Height(DayChoices choices, string text, DateTimeOffset now, out string reason)
+    {
+        var read = QuantityReader.Read(text, Dimension.Length, notation.Units == UnitSystem.Us ? "ft" : "m");
+        reason = read.Why ?? $"{notation.Height(read.Value)} is outside {notation.Height(-400)} to {notation.Height(5000)}.";
+        return read.Ok && read.Value is >= -400 and <= 5000 ? choices with { AltitudeM = read.Value } : null;
+    }
+
+    public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>
+        (DayChoices choices, string text, DateTimeOffset now, out string reason) =>
+        {
+            reason = "Type a time of day such as 8:30, or nothing.";
+            if (text.Trim().Length == 0)
+                return with(choices, null);
+            return ClockReader.Next(text, now, notation.Zone) is { } at ? with(choices, at) : null;
+        };
+
+    public DayRow.Reader Percent(Func<DayChoices, double?, DayChoices> with) =>
+        (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
+        {
+            reason = "Type percent, 0 to 25, such as 4.5, or nothing.";
+            if (text.Trim().Length == 0)
+                return with(choices, null);
+            return Number(text.Replace("%", "", StringComparison.Ordinal)) is { } number and >= 0 and <= 25 ? with(choices, number / 100) : null;
+        };
+
+    private string Write(ReadingKind kind, double value) => ReadingWords.Value(kind, value, notation);
+
+    private static double? Number(string text) =>
+        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
+            ? number
+            : null;
+}

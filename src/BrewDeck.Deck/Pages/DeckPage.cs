@@ -1,0 +1,98 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Composing;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>The running brew day.</summary>
+internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
+{
+    private readonly Acts _acts = new(shell, day);
+
+    public override KeyContext Context =>
+        Shell.Ports.Rehearsal is null ? KeyContext.Deck : KeyContext.Deck | KeyContext.Rehearsal;
+
+    public Brewhouse Brewhouse => day.Plan.Brewhouse;
+
+    public bool HasDepth(string vessel) => Brewhouse.Vessels.Any(v => v.Id == vessel && v.DiameterM is not null);
+
+    /// <summary>The countdown's next second; in a fast rehearsal at most four times a second of the wall.</summary>
+    public override DateTimeOffset? NextTick(DateTimeOffset now)
+    {
+        if (day.Over || Shell.Ports.Rehearsal is { Paused: true })
+            return null;
+        var left = (day.Focus(now).DueMs - day.Ms(now)) % 1000;
+        return now.AddMilliseconds((left > 0 ? left : 1000 + left) + Math.Max(0, (Shell.Pace / 4 - 1) * 1000));
+    }
+
+    public DeckMoment Moment(DateTimeOffset now) => day.Moment(now, Shell.Notation);
+
+    protected override Screen Compose(DateTimeOffset now) =>
+        DeckComposer.Of(Moment(now), [.. KeyMap.Hints(Context).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal));
+
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        switch (command)
+        {
+            case Command.GoOn:
+                new GoOnKey(Shell, this, day, _acts).Strike(now);
+                break;
+            case Command.Reading:
+                new ReadingKeys(Shell, this, _acts).Type(stroke.Character, now);
+                break;
+            case Command.OtherReading:
+                new ReadingKeys(Shell, this, _acts).Pick(now);
+                break;
+            case Command.Remedies:
+                new RemedyKey(Shell, this, day, _acts).Strike(now);
+                break;
+            case Command.Undo:
+                _acts.Do(new RunCommand.Undo(), now);
+                break;
+            case Command.Hold:
+                Hold(now);
+                break;
+            case Command.Note or Command.Skip or Command.Abort:
+                new TypedKeys(Shell, this, day, _acts).Ask(command, now);
+                break;
+            case Command.RunSheet:
+                Shell.Push(new RunSheetPage(Shell, day));
+                break;
+            case Command.WipeLock:
+                Shell.WipeLock.Lock();
+                break;
+            case Command.Faster or Command.Slower or Command.Pause or Command.OwnHands:
+                RehearsalKeys.Strike(Shell.Ports.Rehearsal, command);
+                break;
+            default:
+                base.Handle(command, stroke, now);
+                break;
+        }
+    }
+
+    private void Hold(DateTimeOffset now)
+    {
+        var step = day.Focus(now).StepId;
+        switch (Moment(now).Run(step)?.Status)
+        {
+            case RunStatus.Held:
+                _acts.Do(new RunCommand.Resume(step), now);
+                break;
+            case RunStatus.Running:
+                _acts.Do(new RunCommand.Hold(step, ""), now);
+                break;
+            default:
+                Shell.Say("Nothing to hold: the step has not begun.", Tone.Warning);
+                break;
+        }
+    }
+
+    // undo says what it would take back
+    private KeyHint Precise(KeyHint hint) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count
+        ? hint with { Does = "undo " + EventWords.Short(day.Events[seq]) }
+        : hint;
+}

@@ -1,0 +1,42 @@
+using BrewDeck.Deck.Keys;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Rows with one of them chosen.</summary>
+internal abstract class ListPage(Shell shell) : Page(shell)
+{
+    public override KeyContext Context => KeyContext.List;
+
+    protected int Selected { get; private set; }
+
+    protected abstract int Count { get; }
+
+    protected abstract void Choose(int row, DateTimeOffset now);
+
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        switch (command)
+        {
+            case Command.Up:
+                Select(Selected - 1);
+                break;
+            case Command.Down:
+                Select(Selected + 1);
+                break;
+            case Command.First:
+                Select(0);
+                break;
+            case Command.Last:
+                Select(Count - 1);
+                break;
+            case Command.Choose when Selected < Count:
+                Choose(Selected, now);
+                break;
+            default:
+                base.Handle(command, stroke, now);
+                break;
+        }
+    }
+
+    protected void Select(int row) => Selected = Math.Clamp(row, 0, Math.Max(0, Count - 1));
+}

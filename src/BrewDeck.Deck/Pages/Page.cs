@@ -1,0 +1,64 @@
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>One screen with what its keys do, and the question that may lie on top of it.</summary>
+internal abstract class Page(Shell shell)
+{
+    private Ask? _ask;
+
+    protected Shell Shell => shell;
+
+    public abstract KeyContext Context { get; }
+
+    /// <summary>The place where the next key is struck.</summary>
+    public KeyContext Where => _ask?.Context ?? Context;
+
+    public bool Typing => Where == KeyContext.Entry;
+
+    public Screen Show(DateTimeOffset now)
+    {
+        var screen = Compose(now) with { Notice = shell.Notice };
+        return _ask is null ? screen : screen with { Overlay = _ask.Show(), Keys = KeyMap.Hints(_ask.Context) };
+    }
+
+    public void Handle(KeyBinding binding, KeyStroke stroke, DateTimeOffset now)
+    {
+        if (_ask is { } ask)
+            ask.Handle(binding.Command, stroke, now);
+        else if (binding.Command == Command.Help)
+            shell.Push(new HelpPage(shell));
+        else
+            Handle(binding.Command, stroke, now);
+    }
+
+    public void Typed(string text) => _ask?.Typed(text);
+
+    public void Submitted(string text, DateTimeOffset now) => _ask?.Submitted(text, now);
+
+    public void Ask(Ask ask) => _ask = ask;
+
+    public void Close(Ask ask)
+    {
+        if (ReferenceEquals(_ask, ask))
+            _ask = null;
+    }
+
+    /// <summary>When this screen changes by itself; null: it does not.</summary>
+    public virtual DateTimeOffset? NextTick(DateTimeOffset now) => null;
+
+    /// <summary>Called when the page comes to the top.</summary>
+    public virtual void Shown(DateTimeOffset now)
+    {
+    }
+
+    protected abstract Screen Compose(DateTimeOffset now);
+
+    protected virtual void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        if (command == Command.Back)
+            shell.Pop();
+    }
+}

@@ -1,0 +1,36 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Offers the ways back to plan with their cost and what they give.</summary>
+internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
+{
+    public void Strike(DateTimeOffset now)
+    {
+        var offers = day.Remedies(now);
+        if (offers.IsEmpty)
+        {
+            shell.Say("Nothing is off plan that a remedy would mend.");
+            return;
+        }
+        page.Ask(new ChoiceAsk(
+            page,
+            "Which remedy?",
+            [.. Cause()],
+            [.. offers.Select(Offer)],
+            (row, at) => acts.Do(new RunCommand.Choose(offers[row]), at)));
+    }
+
+    private IEnumerable<Line> Cause() => day.State.Readings is [.., var last]
+        ? [Line.Of($"{Names.Sentence(ReadingWords.One(last.Reading, page.Brewhouse, shell.Notation))}, {ReadingWords.Against(last.Reading.Kind, last.Reading.Value, last.Expected, shell.Notation)}.")]
+        : [];
+
+    private Row Offer(Remedy remedy) => new([
+        RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),
+        RemedyWords.Cost(remedy),
+        RemedyWords.Gives(remedy, shell.Notation)]);
+}

@@ -1,0 +1,123 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Readings;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>What the pages share: the ports, the stack of pages, the open batch, and the line that says what just happened.</summary>
+internal sealed class Shell(SessionPorts ports, SessionSettings settings)
+{
+    private readonly Stack<Page> _pages = new();
+
+    public SessionPorts Ports => ports;
+
+    public Notation Notation { get; } = new(settings.Units, settings.Zone);
+
+    public Typed Typed { get; } = new(settings.Units);
+
+    public StrikeGuard Guard { get; } = new(settings.DoubleStrike, settings.LeaveAlone);
+
+    public WipeLock WipeLock { get; } = new();
+
+    public Page Top => _pages.Peek();
+
+    public BrewDay? Day { get; private set; }
+
+    public Line? Notice { get; set; }
+
+    public int Columns { get; set; } = 80;
+
+    public int Rows { get; set; } = 24;
+
+    public bool Ended { get; set; }
+
+    /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
+    public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
+
+    public void Push(Page page) => _pages.Push(page);
+
+    public void Pop()
+    {
+        if (_pages.Count > 1)
+            _pages.Pop();
+    }
+
+    /// <summary>Back to the opening screen.</summary>
+    public void Home()
+    {
+        while (_pages.Count > 1)
+            _pages.Pop();
+    }
+
+    public void Say(string text, Tone tone = Tone.Normal) => Notice = Line.Of(text, tone);
+
+    /// <summary>Runs what may meet trouble with the store or a file, and says so.</summary>
+    public bool Try(Action act)
+    {
+        try
+        {
+            act();
+            return true;
+        }
+        catch (Exception trouble) when (trouble is LogbookException or ProfileException)
+        {
+            Say(trouble.Message, Tone.Alarm);
+            return false;
+        }
+    }
+
+    /// <summary>Opens a batch and goes to the deck.</summary>
+    public bool Begin(Plan plan, DateTimeOffset now)
+    {
+        if (Day is { Over: false } open)
+        {
+            Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
+            return false;
+        }
+        var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null);
+        return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
+    }
+
+    /// <summary>Goes on with a batch that is on disk.</summary>
+    public bool GoOn(int batch)
+    {
+        if (Day?.Number == batch)
+            return Enter(Day);
+        if (Day is { Over: false } open)
+        {
+            Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
+            return false;
+        }
+        return Try(() =>
+        {
+            if (BrewDay.GoOn(ports.Store, batch) is not { } day)
+                Say($"Batch {batch} holds no plan and cannot be gone on with.", Tone.Warning);
+            else
+                Enter(day);
+        });
+    }
+
+    /// <summary>At the start: an open batch whose last act is recent is gone on with at once.</summary>
+    public void Recover(DateTimeOffset now) => Try(() =>
+    {
+        if (OpenBatch() is not { } head || BrewDay.GoOn(ports.Store, head.Number) is not { Over: false } day)
+            return;
+        Day = day;
+        if (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs <= settings.Recent.TotalMilliseconds)
+            Enter(day);
+    });
+
+    public BatchHead? OpenBatch() => ports.Store.List().FirstOrDefault(b => b.Status is not (RunStatus.Complete or RunStatus.Aborted));
+
+    private bool Enter(BrewDay day)
+    {
+        Day = day;
+        Home();
+        Push(new DeckPage(this, day));
+        return true;
+    }
+}

@@ -1,0 +1,61 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Pages;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Runs;
+
+/// <summary>Does a command and says what became of it; keys and the stand-in brewer come this way.</summary>
+internal sealed class Acts(Shell shell, BrewDay day)
+{
+    /// <summary>Asking again about an implausible reading is left to the caller.</summary>
+    public Decision Do(RunCommand command, DateTimeOffset now)
+    {
+        var before = day.Focus(now).StepId;
+        var count = day.Events.Count;
+        var outcome = day.Do(command, now);
+        if (day.Focus(now).StepId != before)
+            shell.Guard.StepChanged(now);
+        if (outcome.Trouble is { } trouble)
+        {
+            shell.Say($"Not written, so it does not count: {trouble}", Tone.Alarm);
+            return new Decision.Refused("store_trouble");
+        }
+        if (outcome.Decision is Decision.Refused refused)
+            shell.Say(DecisionWords.Refused(refused.Code), Tone.Warning);
+        else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
+            Tell([.. day.Events.Skip(count)], now);
+        return outcome.Decision;
+    }
+
+    private void Tell(IReadOnlyList<RunEvent> happened, DateTimeOffset now)
+    {
+        if (happened[0] is ReadingTaken taken)
+        {
+            TellReading(taken, now);
+            return;
+        }
+        var words = Words(now);
+        var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
+        shell.Say(Names.Sentence(string.Join("; ", told)) + ".");
+    }
+
+    private void TellReading(ReadingTaken taken, DateTimeOffset now)
+    {
+        var offers = day.Remedies(now);
+        string[] parts =
+        [
+            ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
+            Expected(taken.Reading),
+            FigureWords.Moved(taken.Moved, shell.Notation),
+            offers.IsEmpty ? "" : "r shows ways back",
+        ];
+        shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
+    }
+
+    private string Expected(Reading reading) => day.State.Readings is [.., var last] && last.Reading == reading
+        ? ReadingWords.Against(reading.Kind, reading.Value, last.Expected, shell.Notation)
+        : "";
+
+    private EventWords Words(DateTimeOffset now) => new(day.Plan.Brewhouse, shell.Notation, day.Moment(now, shell.Notation).Title);
+}

@@ -1,0 +1,129 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Pages;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck;
+
+/// <summary>The deck without a terminal: one door in, screens out. It knows only the time that comes with an input.</summary>
+public sealed class Session : ISession
+{
+    private readonly Shell _shell;
+    private readonly HandsBell _bell = new();
+    private DateTimeOffset _now;
+
+    /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
+    public Session(SessionPorts ports, SessionSettings settings, DateTimeOffset now)
+    {
+        _shell = new Shell(ports, settings);
+        _shell.Push(new OpeningPage(_shell));
+        _now = now;
+        _shell.Recover(now);
+        Screen = Compose();
+    }
+
+    public Screen Screen { get; private set; }
+
+    public bool Ended => _shell.Ended;
+
+    /// <summary>State of the open batch; null without one.</summary>
+    public RunState? State => _shell.Day?.State;
+
+    /// <summary>The rest of the day as of the last input; null without an open batch.</summary>
+    public Forecast? Forecast => _shell.Day?.Forecast(_now);
+
+    /// <summary>What the big key does as of the last input; null without an open batch.</summary>
+    public RunFocus? Focus => _shell.Day?.Focus(_now);
+
+    /// <summary>Number of the open batch; null without one.</summary>
+    public int? Batch => _shell.Day?.Number;
+
+    public DateTimeOffset? NextTick => Ended ? null : _shell.Top.NextTick(_now);
+
+    public bool TakeBell() => _bell.Take();
+
+    public void Receive(Input input, DateTimeOffset now)
+    {
+        _now = now;
+        switch (input)
+        {
+            case Input.Key key:
+                Strike(key.Stroke, now);
+                break;
+            case Input.Typed typed when !_shell.WipeLock.Locked:
+                _shell.Top.Typed(typed.Text);
+                break;
+            case Input.Submitted submitted when !_shell.WipeLock.Locked:
+                Submit(submitted.Text, now);
+                break;
+            case Input.Resized size:
+                (_shell.Columns, _shell.Rows) = (Math.Max(20, size.Columns), Math.Max(6, size.Rows));
+                break;
+        }
+        _bell.Listen(_shell.Day, now, rings: input is Input.Tick);
+        Screen = Compose();
+    }
+
+    /// <summary>Does what the stand-in brewer wants, in the same way as a key would.</summary>
+    /// <returns>What was decided; <c>store_trouble</c> when it could not be written.</returns>
+    /// <exception cref="InvalidOperationException">No batch is open.</exception>
+    public Decision Act(RunCommand command, DateTimeOffset now)
+    {
+        var day = _shell.Day ?? throw new InvalidOperationException("No batch is open.");
+        _now = now;
+        var decision = new Acts(_shell, day).Do(command, now);
+        Screen = Compose();
+        return decision;
+    }
+
+    /// <summary>Opens a batch with this plan and shows its deck.</summary>
+    /// <returns>False when it could not be opened; the screen says why.</returns>
+    public bool Begin(Plan plan, DateTimeOffset now)
+    {
+        _now = now;
+        var begun = _shell.Begin(plan, now);
+        Screen = Compose();
+        return begun;
+    }
+
+    private void Strike(KeyStroke stroke, DateTimeOffset now)
+    {
+        if (_shell.WipeLock.Locked)
+        {
+            _shell.WipeLock.Strike(stroke, now, _shell.Pace);
+            return;
+        }
+        if (KeyMap.Find(_shell.Top.Where, stroke) is not { } binding)
+            return;
+        if (IsGuarded(binding.Command) && !_shell.Guard.Lets(stroke, now, _shell.Pace))
+            return;
+        if (!_shell.Top.Typing)
+            _shell.Notice = null;
+        _shell.Top.Handle(binding, stroke, now);
+    }
+
+    private void Submit(string text, DateTimeOffset now)
+    {
+        _shell.Guard.Submitted(now);
+        _shell.Notice = null;
+        _shell.Top.Submitted(text, now);
+    }
+
+    // moving about may be fast; what acts must not bounce
+    private static bool IsGuarded(Command command) => command is not (Command.Up or Command.Down or Command.PageUp or Command.PageDown
+        or Command.NextKind or Command.PreviousKind or Command.PickRow or Command.Reading or Command.Faster or Command.Slower);
+
+    private Screen Compose()
+    {
+        var screen = _shell.Top.Show(_now);
+        return _shell.WipeLock.Locked
+            ? screen with
+            {
+                Keys = [new KeyHint(WipeLock.Word, "typed in letters unlocks the keys")],
+                Notice = Line.Of($"Keys are locked for wiping. Type {WipeLock.Word} to unlock.", Tone.Due),
+            }
+            : screen;
+    }
+}

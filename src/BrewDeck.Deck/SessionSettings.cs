@@ -1,0 +1,28 @@
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck;
+
+/// <summary>What the session is told once, at its start.</summary>
+public sealed record SessionSettings
+{
+    public UnitSystem Units { get; init; } = UnitSystem.Metric;
+
+    /// <summary>For local clock times.</summary>
+    public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
+
+    /// <summary>Written into each batch.</summary>
+    public string ProgramVersion { get; init; } = "";
+
+    /// <summary>The same key within this time counts once.</summary>
+    public TimeSpan DoubleStrike { get; init; } = TimeSpan.FromMilliseconds(400);
+
+    /// <summary>After a step change the big key is left alone for this long.</summary>
+    public TimeSpan LeaveAlone { get; init; } = TimeSpan.FromMilliseconds(1200);
+
+    /// <summary>At the start, an open batch is gone on with straight away when its last act is not older than this.</summary>
+    public TimeSpan Recent { get; init; } = TimeSpan.FromHours(36);
+}
+
+/// <summary>The ports of a session.</summary>
+/// <param name="Rehearsal">Null on a real day.</param>
+public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null);

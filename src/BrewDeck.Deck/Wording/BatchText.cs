@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>A batch read back: each step as planned and as done, readings, remedies, notes.</summary>
+public static class BatchText
+{
+    /// <param name="state">The fold of <paramref name="events"/>.</param>
+    public static ImmutableArray<Line> Lines(IReadOnlyList<RunEvent> events, RunState state, Notation notation) => state.Plan is { } plan
+        ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation)]
+        : [Line.Of("This batch holds no plan.")];
+
+    private static IEnumerable<Line> Head(IReadOnlyList<RunEvent> events, RunState state, Plan plan, Notation notation)
+    {
+        yield return Line.Of(PlanLines.Heading(plan, notation), Tone.Strong);
+        yield return Line.Of($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status)}{(state.Rehearsed ? ", a rehearsal" : "")}");
+        if (state.AbortReason.Length > 0)
+            yield return Line.Of($"given up: {state.AbortReason}", Tone.Warning);
+        yield return Line.Of($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {Notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}");
+        if (Took(state) is { } s)
+            yield return Line.Of($"took {Durations.Short(s)}");
+    }
+
+    private static double? Took(RunState state) => state.Status is RunStatus.Complete or RunStatus.Aborted
+        && state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;
+
+    private static IEnumerable<Line> Steps(RunState state, Plan plan, Notation notation)
+    {
+        yield return Line.Of("");
+        yield return Line.Of("  planned          done              step", Tone.Strong);
+        foreach (var run in state.Steps)
+            yield return Step(run, state, plan, notation);
+    }
+
+    private static Line Step(RunStep run, RunState state, Plan plan, Notation notation)
+    {
+        var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+        var start = state.DayStartMs ?? run.StartedMs;
+        var was = planned is null || start is null ? "" : $"{notation.Clock(start.Value + (long)(planned.StartS * 1000))} {Durations.Short(planned.DurationS)}";
+        var title = StepTitles.Of(planned ?? new PlanStep(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], plan.Start), plan, notation);
+        return new Line([
+            new Span($"  {was,-16} ", Tone.Muted),
+            new Span($"{Done(run, notation),-16}  "),
+            new Span(planned is null ? title + " (put in)" : title, run.Status is RunStatus.Skipped ? Tone.Warning : Tone.Normal)]);
+    }
+
+    private static string Done(RunStep run, Notation notation) => run switch
+    {
+        { StartedMs: { } from, EndedMs: { } to } when run.Status == RunStatus.Complete => $"{notation.Clock(from)} {Durations.Short((to - from) / 1000.0)}",
+        { StartedMs: { } from } when run.Status != RunStatus.Skipped => $"{notation.Clock(from)} {Names.Status(run.Status)}",
+        _ => Names.Status(run.Status),
+    };
+
+    private static IEnumerable<Line> Readings(RunState state, Plan plan, Notation notation) => Part("Readings", state.Readings.Select(r => new Line([
+        new Span($"  {notation.Clock(r.AtMs)}  ", Tone.Muted),
+        new Span(string.Join("; ", new[]
+        {
+            ReadingWords.One(r.Reading, plan.Brewhouse, notation),
+            ReadingWords.Against(r.Reading.Kind, r.Reading.Value, r.Expected, notation),
+            FigureWords.Moved(r.Moved, notation),
+        }.Where(t => t.Length > 0)))])));
+
+    private static IEnumerable<Line> Remedies(RunState state, Plan plan, Notation notation) => Part("Remedies", state.Remedies.Select(r => new Line([
+        new Span($"  {notation.Clock(r.AtMs)}  ", Tone.Muted),
+        new Span($"{RemedyWords.Title(r.Remedy, plan.Brewhouse, notation)}: {RemedyWords.Gives(r.Remedy, notation)}")])));
+
+    private static IEnumerable<Line> Notes(RunState state, Notation notation) => Part("Notes", state.Notes.Select(n => new Line([
+        new Span($"  {notation.Clock(n.AtMs)}  ", Tone.Muted),
+        new Span(n.Text)])));
+
+    private static IEnumerable<Line> Part(string heading, IEnumerable<Line> lines)
+    {
+        var all = lines.ToList();
+        return all.Count == 0 ? [] : [Line.Of(""), Line.Of(heading, Tone.Strong), .. all];
+    }
+}

@@ -1,0 +1,21 @@
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>Why a command cannot be done now.</summary>
+public static class DecisionWords
+{
+    public static string Refused(string code) => code switch
+    {
+        "no_batch" => "No batch is open.",
+        "day_is_over" => "The day is over; nothing more can be done in this batch.",
+        "nothing_to_undo" => "There is nothing to take back.",
+        "empty_note" => "Nothing was written.",
+        "no_such_step" => "That step is not on the run sheet any more.",
+        "step_not_due" => "Not yet: what comes before it in the same vessel is not done.",
+        "step_not_running" => "That step is not running.",
+        "step_not_held" => "That step is not held.",
+        "reason_missing" => "Say why.",
+        "reading_impossible" => "No instrument can show that.",
+        "no_such_place" => "There is nothing of that kind to read there.",
+        _ => $"Not now: {Names.Plainly(code)}.",
+    };
+}

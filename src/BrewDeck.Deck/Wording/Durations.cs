@@ -1,0 +1,55 @@
+using System.Globalization;
+using Humanizer;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>Lengths of time in words. Rounded to minutes from 100 seconds on.</summary>
+public static class Durations
+{
+    private const double SecondsShownBelow = 100;
+
+    /// <summary>For tables and gauges: <c>1 h 30 min</c>, <c>23 min</c>, <c>45 s</c>.</summary>
+    public static string Short(double seconds)
+    {
+        if (seconds < 0)
+            return "-" + Short(-seconds);
+        var length = Rounded(seconds);
+        if (length.TotalMinutes < 1 || (seconds < SecondsShownBelow && length.Seconds != 0))
+            return Text(length.TotalSeconds) + " s";
+        if (length.TotalHours < 1)
+            return Text(length.TotalMinutes) + " min";
+        return length.Minutes == 0
+            ? Text(Math.Floor(length.TotalHours)) + " h"
+            : $"{Text(Math.Floor(length.TotalHours))} h {Text(length.Minutes)} min";
+    }
+
+    /// <summary>For sentences: <c>1 hour and 30 minutes</c>, <c>23 minutes</c>. A negative length reads as nought.</summary>
+    public static string Words(double seconds)
+    {
+        // precision 2: with its default of 1 Humanizer reads 90 minutes as "1 hour"
+        var length = Rounded(Math.Max(0, seconds));
+        return length == TimeSpan.Zero
+            ? "a moment"
+            : length.Humanize(precision: 2, culture: CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Second, collectionSeparator: " and ");
+    }
+
+    /// <summary>For big digits: <c>23:41</c> minutes and seconds up to 99:59, <c>2:05</c> hours and minutes beyond.</summary>
+    public static string Digits(double seconds)
+    {
+        var whole = (long)Math.Floor(Math.Abs(seconds));
+        return DigitsAreHours(seconds)
+            ? $"{Text(whole / 3600)}:{Two(whole % 3600 / 60)}"
+            : $"{Text(whole / 60)}:{Two(whole % 60)}";
+    }
+
+    /// <summary>Whether <see cref="Digits"/> shows hours and minutes.</summary>
+    public static bool DigitsAreHours(double seconds) => Math.Floor(Math.Abs(seconds)) >= 6000;
+
+    private static TimeSpan Rounded(double seconds) => seconds < SecondsShownBelow
+        ? TimeSpan.FromSeconds(Math.Round(seconds))
+        : TimeSpan.FromMinutes(Math.Round(seconds / 60, MidpointRounding.AwayFromZero));
+
+    private static string Text(double number) => number.ToString("0", CultureInfo.InvariantCulture);
+
+    private static string Two(long number) => number.ToString("00", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>What happened, as one line of the log.</summary>
+/// <param name="TitleOf">Names a step by its id.</param>
+public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<string, string> TitleOf)
+{
+    public string Of(RunEvent happened, IReadOnlyList<RunEvent> all) => happened switch
+    {
+        ReadingTaken e => With(Plain(e, all), FigureWords.Moved(e.Moved, Notation)),
+        RemedyChosen e => With(Plain(e, all), FigureWords.Moved(e.Moved, Notation)),
+        _ => Plain(happened, all),
+    };
+
+    private string Plain(RunEvent happened, IReadOnlyList<RunEvent> all) => happened switch
+    {
+        BatchOpened opened => $"batch opened: {opened.Plan.Recipe.Name}",
+        StepStarted e => $"started: {TitleOf(e.StepId)}",
+        StepFinished e => $"done: {TitleOf(e.StepId)}",
+        StepHeld e => With($"held: {TitleOf(e.StepId)}", e.Reason),
+        StepResumed e => $"resumed: {TitleOf(e.StepId)}",
+        StepSkipped e => With($"skipped: {TitleOf(e.StepId)}", e.Reason),
+        ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation),
+        RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
+        NoteWritten e => $"note: {e.Text}",
+        RunAborted e => With("aborted", e.Reason),
+        Undone e => Undo(e.Seq, all),
+        _ => Names.Plainly(happened.GetType().Name),
+    };
+
+    /// <summary>The start of a step that one act both starts and ends: only its end is worth telling.</summary>
+    public static bool IsDoneAtOnce(RunEvent happened, IReadOnlyList<RunEvent> all) => happened is StepStarted start
+        && all.Any(e => e is StepFinished end && end.StepId == start.StepId && end.AtMs == start.AtMs);
+
+    /// <summary>One or two words for the key that would take it back.</summary>
+    public static string Short(RunEvent happened) => happened switch
+    {
+        StepStarted => "start",
+        StepFinished => "finish",
+        StepHeld => "hold",
+        StepResumed => "resume",
+        StepSkipped => "skip",
+        ReadingTaken e => Names.Kind(e.Reading.Kind),
+        RemedyChosen => "remedy",
+        NoteWritten => "note",
+        RunAborted => "abort",
+        _ => "",
+    };
+
+    private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
+        seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Plain(all[seq], all)}" : "taken back";
+
+    private static string With(string text, string more) => more.Length == 0 ? text : $"{text} ({more})";
+
+    private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,55 @@
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>Figures named by records (snake_case with the unit at the end) as people say and round them.</summary>
+public static class FigureWords
+{
+    /// <summary>A target that the plant's state decides: <c>target_c:STEP</c>.</summary>
+    private const string StepTarget = "target_c:";
+
+    public static string Name(string figure) => figure switch
+    {
+        "original_gravity_sg" => "gravity",
+        "pre_boil_gravity_sg" => "pre-boil gravity",
+        "pre_boil_l" => "pre-boil volume",
+        "post_boil_l" => "post-boil volume",
+        "fermenter_l" => "into the fermenter",
+        "bitterness_ibu" => "bitterness",
+        "colour_ebc" => "colour",
+        "pitch_c" => "pitch temperature",
+        "finish_ms" => "finish",
+        _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => "target of " + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
+        _ => Names.Plainly(WithoutUnit(figure)),
+    };
+
+    public static string Value(string figure, double value, Notation notation) => Unit(figure) switch
+    {
+        "sg" => notation.Gravity(value),
+        "l" => notation.Volume(value),
+        "c" => notation.Temp(value),
+        "kg" => notation.Mass(value),
+        "g" => notation.Grams(value),
+        "w" => notation.Power(value),
+        "ibu" => Notation.Number(value, "0") + " IBU",
+        "ebc" => Notation.Number(value, "0") + " EBC",
+        "ms" => notation.Clock((long)value),
+        "s" => Durations.Short(value),
+        "min" => Durations.Short(value * 60),
+        _ => Notation.Number(value, "0.##"),
+    };
+
+    /// <summary>"gravity 1.050 -> 1.047".</summary>
+    public static string Moved(Shift shift, Notation notation) =>
+        $"{Name(shift.Figure)} {Value(shift.Figure, shift.Before, notation)} -> {Value(shift.Figure, shift.After, notation)}";
+
+    /// <summary>Only what reads differently after rounding: the rest has not changed for the brewer.</summary>
+    public static string Moved(IEnumerable<Shift> shifts, Notation notation) => string.Join(", ", shifts
+        .Where(s => Value(s.Figure, s.Before, notation) != Value(s.Figure, s.After, notation))
+        .Select(s => Moved(s, notation)));
+
+    private static string Unit(string figure) => figure.StartsWith(StepTarget, StringComparison.Ordinal) ? "c" : figure[(figure.LastIndexOf('_') + 1)..];
+
+    private static string WithoutUnit(string figure) =>
+        figure.LastIndexOf('_') is > 0 and var at ? figure[..at] : figure;
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>The key table as text.</summary>
+public static class HelpText
+{
+    private static readonly ImmutableArray<(KeyContext Where, string Heading)> Places =
+    [
+        (KeyContext.Deck, "On the deck, while a batch runs"),
+        (KeyContext.Rehearsal, "In a rehearsal, beside these"),
+        (KeyContext.Entry, "While something is typed"),
+        (KeyContext.Choice, "When something is asked"),
+        (KeyContext.List, "In lists"),
+        (KeyContext.Choices, "In the day's choices"),
+        (KeyContext.Plan, "On the plan"),
+        (KeyContext.Batch, "On a batch's page"),
+        (KeyContext.Text, "In other texts"),
+    ];
+
+    private static readonly ImmutableArray<string> Manners =
+    [
+        "One knuckle is enough: no two keys at once, no key held, small or large letters.",
+        "The same key struck twice within a moment counts once. After a step change the",
+        "big key rests for a moment, so that a late knuckle does not start the next step.",
+        "Every act can be taken back; nothing is given up without a typed word.",
+    ];
+
+    public static ImmutableArray<Line> Lines(bool rehearsal) =>
+    [
+        .. Manners.Select(m => Line.Of(m)),
+        .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal).SelectMany(Part),
+    ];
+
+    private static IEnumerable<Line> Part((KeyContext Where, string Heading) place) =>
+    [
+        Line.Of(""),
+        Line.Of(place.Heading, Tone.Strong),
+        .. KeyMap.Table
+            .Where(b => b.Where.HasFlag(place.Where))
+            .Select(b => new Line([new Span($"  {b.Shown,-11}", Tone.Strong), new Span(b.Help)])),
+    ];
+}

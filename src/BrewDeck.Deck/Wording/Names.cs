@@ -1,0 +1,77 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>The short names of things: vessels, unit procedures, states, kinds of reading.</summary>
+public static class Names
+{
+    /// <summary>A vessel as said in a sentence: "the mash tun".</summary>
+    public static string The(Brewhouse brewhouse, string vesselId) => "the " + Vessel(brewhouse, vesselId);
+
+    public static string Vessel(Brewhouse brewhouse, string vesselId)
+    {
+        var known = brewhouse.Vessels.FirstOrDefault(v => v.Id == vesselId);
+        return known is null ? Place(vesselId) : Lower(known.Name);
+    }
+
+    public static string Unit(UnitProcedure unit) => unit switch
+    {
+        UnitProcedure.SetUp => "set up",
+        UnitProcedure.HotLiquor => "liquor",
+        UnitProcedure.Mash => "mash",
+        UnitProcedure.Lauter => "lauter",
+        UnitProcedure.Boil => "boil",
+        UnitProcedure.Cool => "cool",
+        UnitProcedure.Pitch => "pitch",
+        UnitProcedure.CleanDown => "clean down",
+        _ => Plainly(unit.ToString()),
+    };
+
+    public static string Status(RunStatus status) => status switch
+    {
+        RunStatus.Idle => "waiting",
+        RunStatus.Running => "running",
+        RunStatus.Held => "held",
+        RunStatus.Complete => "done",
+        RunStatus.Skipped => "skipped",
+        RunStatus.Aborted => "aborted",
+        _ => Plainly(status.ToString()),
+    };
+
+    public static string Kind(ReadingKind kind) => kind switch
+    {
+        ReadingKind.Temperature => "temperature",
+        ReadingKind.Volume => "volume",
+        ReadingKind.Gravity => "gravity",
+        ReadingKind.Ph => "pH",
+        ReadingKind.Weight => "weight",
+        _ => Plainly(kind.ToString()),
+    };
+
+    public static string Sparge(SpargeMethod method) => method switch
+    {
+        SpargeMethod.Fly => "fly",
+        SpargeMethod.Batch => "batch",
+        SpargeMethod.None => "none",
+        _ => Plainly(method.ToString()),
+    };
+
+    /// <summary>First letter large.</summary>
+    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>A stable snake_case name as words, without its unit.</summary>
+    public static string Plainly(string code) => code.Replace('_', ' ').Replace('-', ' ').ToLowerInvariant();
+
+    private static string Place(string vesselId) => vesselId switch
+    {
+        "" => "plant",
+        "source" => "source water",
+        _ => Plainly(vesselId),
+    };
+
+    // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are
+    private static string Lower(string name) =>
+        name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+}

@@ -1,0 +1,97 @@
+using System.Globalization;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>How this brewer wants numbers and clock times written. Rounding: 0.1 °C, 0.1 L, 1 g, 0.001 SG.</summary>
+/// <param name="Zone">For local clock times.</param>
+public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
+{
+    private const double LitresPerGallon = 3.785411784;
+    private const double KgPerPound = 0.45359237;
+    private const double GramsPerOunce = 28.349523125;
+    private const double MetresPerFoot = 0.3048;
+
+    public static Notation Metric { get; } = new(UnitSystem.Metric, TimeZoneInfo.Utc);
+
+    private bool Us => Units == UnitSystem.Us;
+
+    /// <summary>A measured or expected temperature: always one decimal.</summary>
+    public string Temp(double c) => Us ? Number(Fahrenheit(c), "0.0") + " °F" : Number(c, "0.0") + " °C";
+
+    /// <summary>A temperature to aim at: no idle zero, so that it can be read aloud.</summary>
+    public string Target(double c) => Us ? Number(Fahrenheit(c), "0.#") + " °F" : Number(c, "0.#") + " °C";
+
+    /// <summary>A difference of temperatures.</summary>
+    public string Kelvin(double k) => Us ? Number(k * 9 / 5, "0.0") + " °F" : Number(k, "0.0") + " °C";
+
+    public string Volume(double l) => Us ? Number(l / LitresPerGallon, "0.00") + " gal" : Number(l, "0.0") + " L";
+
+    /// <summary>Grist and whole loads.</summary>
+    public string Mass(double kg) => Us
+        ? Pounds(kg)
+        : kg < 0.9995 ? Number(kg * 1000, "0") + " g" : Number(kg, "0.000") + " kg";
+
+    /// <summary>Hops and small additions.</summary>
+    public string Grams(double g) => Us ? Number(g / GramsPerOunce, "0.00") + " oz" : Number(g, "0") + " g";
+
+    public string Gravity(double sg) => Number(sg, "0.000");
+
+    public string Height(double m) => Us ? Number(m / MetresPerFoot, "0") + " ft" : Number(m, "0") + " m";
+
+    public string Power(double w) => Number(w / 1000, "0.00") + " kW";
+
+    public string Percent(double fraction) => Number(fraction * 100, "0.0") + " %";
+
+    /// <summary>A number with its unit as records write it (L, kg, g, °C, m); other units pass unchanged.</summary>
+    public string Value(double value, string unit) => unit switch
+    {
+        "L" => Volume(value),
+        "kg" => Mass(value),
+        "g" => Grams(value),
+        "°C" or "degC" or "C" => Temp(value),
+        "K" => Kelvin(value),
+        "m" => Height(value),
+        "W" => Power(value),
+        "SG" or "sg" => Gravity(value),
+        "min" => Durations.Short(value * 60),
+        "s" => Durations.Short(value),
+        "" => Number(value, "0.##"),
+        _ => Number(value, "0.##") + " " + unit,
+    };
+
+    /// <summary>Local time of day, 24 hours.</summary>
+    public string Clock(long unixMs) => Local(unixMs).ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Local date and time of day.</summary>
+    public string Date(long unixMs) => Local(unixMs).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    public DateTimeOffset Local(long unixMs) =>
+        TimeZoneInfo.ConvertTime(DateTimeOffset.FromUnixTimeMilliseconds(unixMs), Zone);
+
+    /// <summary>Rounds half away from zero and never writes a negative nought.</summary>
+    internal static string Number(double value, string format)
+    {
+        if (!double.IsFinite(value))
+            return "?";
+        var text = Half(value, format).ToString(format, CultureInfo.InvariantCulture);
+        return text.StartsWith('-') && !text.Any(c => c is >= '1' and <= '9') ? text[1..] : text;
+    }
+
+    private static double Half(double value, string format)
+    {
+        var point = format.IndexOf('.', StringComparison.Ordinal);
+        var digits = point < 0 ? 0 : format.Length - point - 1;
+        return Math.Abs(value) < 1e9 ? (double)Math.Round((decimal)value, digits, MidpointRounding.AwayFromZero) : value;
+    }
+
+    private static double Fahrenheit(double c) => (c * 9 / 5) + 32;
+
+    private static string Pounds(double kg)
+    {
+        // rounded in tenths of an ounce first, so that 15.96 oz becomes a pound
+        var tenths = Math.Round(kg / KgPerPound * 160);
+        var pounds = Math.Floor(tenths / 160);
+        var ounces = Number((tenths - (pounds * 160)) / 10, "0.#") + " oz";
+        return pounds == 0 ? ounces : Number(pounds, "0") + " lb " + ounces;
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>Steps of one unit procedure that follow each other on the run sheet.</summary>
+public sealed record PlanPart(UnitProcedure Unit, ImmutableArray<PlanStep> Steps);
+
+/// <summary>A figure of the day in words.</summary>
+public sealed record PlanTotal(string Label, string Value);
+
+/// <summary>The plan as lines in their tones: the plan screen shows them, the plan command prints them.</summary>
+public static class PlanLines
+{
+    public static ImmutableArray<Line> Of(Plan plan, Notation notation) =>
+    [
+        Line.Of(Heading(plan, notation), Tone.Strong),
+        Line.Of(""),
+        .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
+        .. Parts(plan).SelectMany(p => Part(p, plan, notation)),
+        Line.Of(""),
+        Line.Of("Limits", Tone.Strong),
+        .. plan.Limits.Select(l => Line.Of("  " + LimitWords.Of(l, notation), l.Ok ? Tone.Normal : Tone.Warning)),
+    ];
+
+    public static string Heading(Plan plan, Notation notation) =>
+        $"{plan.Recipe.Name}, {notation.Volume(plan.Totals.FermenterL)} on {plan.Brewhouse.Name}";
+
+    public static ImmutableArray<PlanTotal> Totals(Plan plan, Notation notation)
+    {
+        var t = plan.Totals;
+        return
+        [
+            new("strike water", notation.Volume(t.StrikeWaterL)),
+            new("sparge water", notation.Volume(t.SpargeWaterL)),
+            new("kettle before the boil", $"{notation.Volume(t.PreBoilL)} at {notation.Gravity(t.PreBoilGravitySg)}"),
+            new("kettle after the boil", notation.Volume(t.PostBoilL)),
+            new("into the fermenter", notation.Volume(t.FermenterL)),
+            new("original gravity", notation.Gravity(t.OriginalGravitySg)),
+            new("bitterness", $"{Notation.Number(t.BitternessIbu, "0")} IBU"),
+            new("colour", $"{Notation.Number(t.ColourEbc, "0")} EBC ({Notation.Number(t.ColourSrm, "0")} SRM)"),
+            new("pitch at", notation.Target(t.PitchC)),
+            new("the day takes", Durations.Words(t.DayS)),
+            new("hands are busy for", Durations.Words(t.HandsS)),
+            new("volumes", "at 20 °C unless said"),
+        ];
+    }
+
+    /// <summary>The run sheet in the order of time, cut where the unit procedure changes.</summary>
+    public static ImmutableArray<PlanPart> Parts(Plan plan)
+    {
+        var parts = ImmutableArray.CreateBuilder<PlanPart>();
+        foreach (var unit in plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key))
+            parts.Add(new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)]));
+        return parts.ToImmutable();
+    }
+
+    /// <summary>Local clock time when the start is known, else time since the start, <c>h:mm</c>.</summary>
+    public static string At(PlanStep step, Plan plan, Notation notation) => StartMs(plan) is { } start
+        ? notation.Clock(start + (long)(step.StartS * 1000))
+        : Since(step.StartS);
+
+    internal static string Since(double seconds)
+    {
+        var minutes = (long)Math.Round(seconds / 60);
+        return $"{minutes / 60}:{minutes % 60:00}";
+    }
+
+    private static long? StartMs(Plan plan) => plan.Choices switch
+    {
+        { Start: { } start } => start.ToUnixTimeMilliseconds(),
+        { Finish: { } finish } => finish.ToUnixTimeMilliseconds() - (long)(plan.Totals.DayS * 1000),
+        _ => null,
+    };
+
+    private static IEnumerable<Line> Part(PlanPart part, Plan plan, Notation notation)
+    {
+        yield return Line.Of("");
+        yield return Line.Of(Names.Sentence(Names.Unit(part.Unit)), Tone.Strong);
+        foreach (var step in part.Steps)
+        {
+            var words = StepWords.Of(step, plan, notation);
+            yield return new Line([
+                new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
+                new Span($"{Durations.Short(step.DurationS),10}  ", Tone.Muted),
+                new Span(words.Title)]);
+            foreach (var sentence in words.Hands)
+                yield return Line.Of(Indent + sentence, Tone.Muted);
+            foreach (var caution in words.Cautions)
+                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(caution, Tone.Warning)]);
+        }
+    }
+
+    private const string Indent = "                     ";
+}

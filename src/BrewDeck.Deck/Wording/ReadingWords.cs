@@ -1,0 +1,72 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>Readings in words.</summary>
+public static class ReadingWords
+{
+    public static string Value(ReadingKind kind, double value, Notation notation) => kind switch
+    {
+        ReadingKind.Temperature => notation.Temp(value),
+        ReadingKind.Volume => notation.Volume(value),
+        ReadingKind.Gravity => notation.Gravity(value),
+        ReadingKind.Ph => "pH " + Notation.Number(value, "0.00"),
+        ReadingKind.Weight => notation.Mass(value),
+        _ => Notation.Number(value, "0.##"),
+    };
+
+    /// <summary>"mash tun temperature".</summary>
+    public static string What(ReadingKind kind, string vessel, Brewhouse brewhouse) =>
+        $"{Names.Vessel(brewhouse, vessel)} {Names.Kind(kind)}";
+
+    /// <summary>"mash tun temperature 65.4 °C".</summary>
+    public static string One(Reading reading, Brewhouse brewhouse, Notation notation) =>
+        $"{What(reading.Kind, reading.Vessel, brewhouse)} {Value(reading.Kind, reading.Value, notation)}";
+
+    /// <summary>"0.6 °C under", "as expected"; empty when nothing was expected.</summary>
+    public static string Against(ReadingKind kind, double value, double expected, Notation notation)
+    {
+        if (!double.IsFinite(expected))
+            return "";
+        var off = value - expected;
+        return Step(kind) is var step && Math.Abs(off) < step / 2
+            ? "as expected"
+            : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? "under" : "over")}";
+    }
+
+    private static double Step(ReadingKind kind) => kind switch
+    {
+        ReadingKind.Gravity => 0.001,
+        ReadingKind.Weight => 0.001,
+        ReadingKind.Ph => 0.01,
+        _ => 0.1,
+    };
+
+    private static string Difference(ReadingKind kind, double off, Notation notation) => kind switch
+    {
+        ReadingKind.Temperature => notation.Kelvin(off),
+        ReadingKind.Ph => Notation.Number(off, "0.00"),
+        _ => Value(kind, off, notation),
+    };
+
+    /// <summary>Asks for one: what, and how it may be typed.</summary>
+    public static string Ask(ReadingKind kind, string vessel, Brewhouse brewhouse) =>
+        Names.Sentence(What(kind, vessel, brewhouse)) + "?";
+
+    public static string HowToType(ReadingKind kind, bool depth, Notation notation) => (kind, notation.Units) switch
+    {
+        (ReadingKind.Temperature, UnitSystem.Us) => "152 or 66.5c",
+        (ReadingKind.Temperature, _) => "66.5 or 152f",
+        (ReadingKind.Volume, UnitSystem.Us) => depth ? "6.5gal, 25L, or depth 12in" : "6.5gal or 25L",
+        (ReadingKind.Volume, _) => depth ? "41.5, 41@77 (hot), or depth 32cm" : "41.5 or 41@77 (hot)",
+        (ReadingKind.Gravity, _) => "1.048, 1.046@40 (sample at 40 °C), 12.1p, 12.5bx",
+        (ReadingKind.Ph, _) => "5.35, sample at room temperature",
+        (ReadingKind.Weight, UnitSystem.Us) => "11.5lb or 5.2kg",
+        _ => "5.2 or 250g",
+    };
+
+    /// <summary>Asks again for the implausible.</summary>
+    public static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
+        $"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel)}.";
+}

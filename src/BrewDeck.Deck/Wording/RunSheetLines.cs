@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Composing;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>The live run sheet: what is over with its real times, what is ahead with the expected ones.</summary>
+public static class RunSheetLines
+{
+    public static ImmutableArray<Line> Of(DeckMoment moment) =>
+    [
+        .. moment.State.Steps
+            .GroupBy(s => s.Spec.Unit)
+            .OrderBy(g => g.Key)
+            .SelectMany(unit => new[] { Line.Of(Names.Sentence(Names.Unit(unit.Key)), Tone.Strong) }
+                .Concat(unit.Select(s => One(s, moment)))),
+    ];
+
+    private static Line One(RunStep run, DeckMoment moment)
+    {
+        var current = run.Spec.Id == moment.Focus.StepId;
+        return new Line([
+            new Span(current ? "> " : "  ", Tone.Strong),
+            new Span($"{Start(run, moment),5}  ", Tone.Muted),
+            new Span($"{Length(run, moment),10}  ", Tone.Muted),
+            new Span($"{Names.Status(run.Status),-8} ", run.Status is RunStatus.Held or RunStatus.Skipped ? Tone.Warning : Tone.Muted),
+            new Span(moment.Title(run.Spec.Id), current ? Tone.Strong : run.Open ? Tone.Normal : Tone.Muted)]);
+    }
+
+    private static string Start(RunStep run, DeckMoment moment)
+    {
+        if (run.StartedMs is { } ms)
+            return moment.Notation.Clock(ms);
+        return Ahead(run, moment) is { } step ? moment.Clock(step.StartS) : "";
+    }
+
+    private static string Length(RunStep run, DeckMoment moment) => run switch
+    {
+        { StartedMs: { } from, EndedMs: { } to } => Durations.Short((to - from) / 1000.0),
+        { StartedMs: { } from } when Ahead(run, moment) is { } step => Durations.Short(step.EndS - ((from - moment.DayStartMs) / 1000.0)),
+        _ => Ahead(run, moment) is { } ahead ? Durations.Short(ahead.DurationS) : "",
+    };
+
+    private static Core.Planning.PlanStep? Ahead(RunStep run, DeckMoment moment) =>
+        moment.Forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+}

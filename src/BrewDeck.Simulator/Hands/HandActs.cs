@@ -1,0 +1,259 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Simulator.Nature;
+using BrewDeck.Simulator.Plant;
+
+namespace BrewDeck.Simulator.Hands;
+
+/// <summary>What each kind of step is on the plant: how it begins, what the hands watch, how it ends.</summary>
+internal sealed class HandActs(VirtualPlant plant, Instruments instruments, HumanPace pace)
+{
+    /// <summary>A garden hose, common practice, no source.</summary>
+    private const double TapLPerMin = 11;
+
+    /// <summary>Beyond any boiling point: full on.</summary>
+    private const double FullOnC = 150;
+
+    /// <summary>Below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
+    private const double BelowBoilK = 2;
+
+    /// <summary>Steam is let go while the wort is stirred and stands.</summary>
+    private const double LidAjar = 0.5;
+
+    private Brewhouse Profile => plant.Truth.Profile;
+
+    public void Begin(Job job, bool again)
+    {
+        var spec = job.Order.Spec;
+        if (!again)
+            Bring(job);
+        switch (spec.Kind)
+        {
+            case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash:
+                HeatTo(spec.Vessel, job.Order.TargetC);
+                break;
+            case StepKind.TransferStrike or StepKind.DoughIn:
+                plant.HeatOff(spec.Vessel);
+                break;
+            case StepKind.Rest or StepKind.Vorlauf:
+                Keep(spec, job.Order.TargetC);
+                break;
+            case StepKind.Lauter or StepKind.RunOff:
+                OpenTun(job);
+                break;
+            case StepKind.HeatToBoil:
+                HeatTo(spec.Vessel, FullOnC);
+                break;
+            case StepKind.HotBreak or StepKind.Boil:
+                Roll(spec.Vessel);
+                break;
+            default:
+                BeginCooling(job);
+                break;
+        }
+    }
+
+    /// <summary>Closes valves at the mark.</summary>
+    public void Watch(Job job)
+    {
+        if (job.Order.Kind is not (StepKind.Lauter or StepKind.RunOff) || !plant.RunsOff)
+            return;
+        if (plant.RunDry || instruments.ShownColdL(job.Order.Spec.To) >= job.Order.Spec.VolumeL)
+            CloseTun(job);
+    }
+
+    public void Pause(Job job)
+    {
+        plant.StopPours();
+        if (job.Order.Kind is StepKind.Lauter or StepKind.RunOff)
+            CloseTun(job);
+        else if (job.Order.Kind is StepKind.CastOut)
+            plant.CloseCastOut();
+        else if (plant.Has(job.Order.Spec.Vessel))
+            plant.HeatOff(job.Order.Spec.Vessel);
+    }
+
+    public void End(Job job)
+    {
+        var spec = job.Order.Spec;
+        switch (spec.Kind)
+        {
+            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater:
+                plant.FinishPours();
+                break;
+            case StepKind.DoughIn:
+                plant.FinishDoughIn();
+                break;
+            case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash when SharesPlug(spec.Vessel):
+                plant.HeatOff(spec.Vessel);
+                break;
+            case StepKind.Lauter or StepKind.RunOff:
+                CloseTun(job);
+                break;
+            case StepKind.ChillInKettle:
+                plant.Coil(false);
+                break;
+            case StepKind.CastOut:
+                plant.CloseCastOut();
+                break;
+        }
+    }
+
+    /// <summary>Water and goods: once only.</summary>
+    private void Bring(Job job)
+    {
+        var spec = job.Order.Spec;
+        switch (spec.Kind)
+        {
+            case StepKind.Fill:
+                plant.FillFromTap(spec.Vessel, spec.VolumeL ?? 0, TapLPerMin);
+                break;
+            case StepKind.AddWater:
+                plant.AddWater(spec.Vessel, spec.VolumeL ?? 0, spec.TargetC ?? plant.Truth.SourceWaterC);
+                break;
+            case StepKind.BatchSparge:
+                plant.StirMash();
+                plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.SpargeL ?? 0, plant.Truth.PumpLPerMin);
+                break;
+            case StepKind.DoughIn:
+                BringGrist(job);
+                break;
+            case StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddExtract:
+                BringCharges(spec);
+                break;
+            case StepKind.TransferStrike:
+                plant.Transfer(spec.Vessel, spec.To, spec.VolumeL ?? 0, plant.Truth.PumpLPerMin);
+                break;
+        }
+    }
+
+    private void BringGrist(Job job)
+    {
+        double weighed = 0, water = 0, extract = 0;
+        foreach (var charge in job.Order.Spec.Charges)
+        {
+            if (charge.Kind != ChargeKind.Grist)
+                continue;
+            weighed += charge.Amount;
+            water += charge.WaterKg;
+            extract += charge.ExtractKg;
+        }
+        plant.DoughIn(weighed, water, extract, job.WorkS);
+    }
+
+    private void BringCharges(StepSpec spec)
+    {
+        foreach (var charge in spec.Charges)
+        {
+            if (charge.Kind == ChargeKind.Hop)
+                plant.AddHops(charge.Name, charge.Amount / 1000, charge.AlphaG);
+            else if (charge.ExtractKg > 0)
+                plant.AddExtract(spec.Vessel, charge.ExtractKg, charge.WaterKg);
+        }
+    }
+
+    private void HeatTo(string vesselId, double? setC)
+    {
+        plant.Heat(vesselId, setC ?? double.NaN, Profile[vesselId].RatedW);
+        plant.PumpRound(Profile[vesselId].Roles.HasFlag(VesselRoles.Mash) ? vesselId : null);
+    }
+
+    private void Keep(StepSpec spec, double? setC)
+    {
+        if (Profile.Habits.MashHeating == MashHeating.Direct && !SharesPlug(spec.Vessel))
+            HeatTo(spec.Vessel, setC);
+        else
+            plant.HeatOff(spec.Vessel);
+        if (spec.Kind == StepKind.Vorlauf)
+            plant.SettleMash();
+    }
+
+    private void OpenTun(Job job)
+    {
+        var spec = job.Order.Spec;
+        plant.PumpRound(null);
+        plant.HeatOff(spec.Vessel);
+        plant.SettleMash();
+        var sparge = double.IsNaN(job.SpargeLeftL) ? spec.SpargeL ?? 0 : job.SpargeLeftL;
+        plant.OpenRunOff(spec.To, Profile.HotLiquorTank.Id, sparge);
+        plant.Heat(spec.To, Vapours.BoilingC(plant.Truth.AirPa) - BelowBoilK, Profile[spec.To].RatedW);
+    }
+
+    private void CloseTun(Job job)
+    {
+        if (plant.RunsOff)
+            job.SpargeLeftL = plant.SpargeLeftL;
+        plant.CloseRunOff();
+        plant.HeatOff(Profile.HotLiquorTank.Id);
+    }
+
+    private void Roll(string kettleId)
+    {
+        plant.Lid(kettleId, 1);
+        plant.Heat(kettleId, FullOnC, Math.Min(BoilW(Profile[kettleId]), Profile[kettleId].RatedW));
+    }
+
+    /// <summary>The power that gives the wanted boil if the profile were right: the knob stands where it always stands.</summary>
+    private double BoilW(Vessel kettle)
+    {
+        var raisesW = plant.Truth.EvaporationKgPerH / 3600 * Vapours.LatentJPerKg(100);
+        var losesW = kettle.LossWPerK * (100 - plant.Truth.AmbientC);
+        var net = kettle.Elements.Sum(e => e.PowerW * e.NetFraction) / Math.Max(1, kettle.RatedW);
+        return (raisesW + losesW) / Math.Max(0.05, net);
+    }
+
+    private void BeginCooling(Job job)
+    {
+        var vessel = job.Order.Spec.Vessel;
+        switch (job.Order.Kind)
+        {
+            case StepKind.KnockOut:
+                plant.HeatOff(vessel);
+                plant.Lid(vessel, LidAjar);
+                break;
+            case StepKind.Whirlpool:
+                plant.PumpRound(vessel);
+                break;
+            case StepKind.Stand:
+                plant.PumpRound(null);
+                break;
+            case StepKind.ChillInKettle:
+                plant.HeatOff(vessel);
+                plant.Coil(true);
+                break;
+            case StepKind.CastOut:
+                CastOut(job);
+                break;
+            case StepKind.Clean when plant.Has(vessel):
+                plant.HeatOff(vessel);
+                break;
+        }
+    }
+
+    /// <summary>The valve is set by the thermometer behind the chiller, here the fermenter's.</summary>
+    private void CastOut(Job job)
+    {
+        plant.PumpRound(null);
+        plant.Lid(job.Order.Spec.Vessel, 0);
+        var probeBiasK = plant.Fermenter.Truth.ThermometerBiasK;
+        plant.OpenCastOut((job.Order.TargetC ?? plant.Truth.SourceWaterC + 5) - probeBiasK + pace.ValveErrorK());
+    }
+
+    /// <summary>Another vessel uses the same socket, so nobody leaves this one on.</summary>
+    private bool SharesPlug(string vesselId)
+    {
+        var vessel = Profile[vesselId];
+        return vessel.Elements.IsEmpty
+            || Profile.Vessels.Any(v => v.Id != vesselId && !v.Elements.IsEmpty && SocketOf(v) == SocketOf(vessel));
+    }
+
+    private int SocketOf(Vessel vessel)
+    {
+        for (var i = 0; i < plant.Truth.Circuits; i++)
+        {
+            if (Profile.Circuits[i].Id == vessel.Elements[0].CircuitId)
+                return i;
+        }
+        return plant.Truth.Circuits - 1;
+    }
+}

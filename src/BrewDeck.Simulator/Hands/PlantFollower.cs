@@ -1,0 +1,119 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Simulator.Plant;
+
+namespace BrewDeck.Simulator.Hands;
+
+/// <summary>
+/// The hands: does on the plant what the journal says was started and finished, whoever decided it. Acts that cannot be undone are
+/// done once, however often a step is started again.
+/// </summary>
+public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, HumanPace pace)
+{
+    /// <summary>A probe this close to its target counts as there: thermostats throttle just below it; K.</summary>
+    private const double CloseK = 0.15;
+
+    private readonly Dictionary<string, Job> _jobs = [];
+
+    private readonly HandActs _acts = new(plant, instruments, pace);
+
+    public VirtualPlant Plant => plant;
+
+    public void Started(Order order)
+    {
+        var again = _jobs.TryGetValue(order.Id, out var before);
+        var job = new Job(order, plant.NowS, pace.WorkFactor()) { SpargeLeftL = before?.SpargeLeftL ?? double.NaN };
+        _jobs[order.Id] = job;
+        _acts.Begin(job, again);
+    }
+
+    /// <summary>A remedy, or taking one back, may have changed the minutes of a step that runs by the clock.</summary>
+    public void Asked(StepSpec spec)
+    {
+        if (_jobs.TryGetValue(spec.Id, out var job) && !job.Ended && spec.Minutes != job.Order.Spec.Minutes)
+            job.Extend(spec);
+    }
+
+    public void Finished(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job) || job.Ended)
+            return;
+        job.Ended = true;
+        _acts.End(job);
+    }
+
+    /// <summary>Hands off: flows stop, elements that were driving this step go out.</summary>
+    public void Held(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job) || !job.Active)
+            return;
+        job.HeldS = plant.NowS;
+        _acts.Pause(job);
+    }
+
+    public void Resumed(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job) || double.IsNaN(job.HeldS))
+            return;
+        job.StartS += plant.NowS - job.HeldS;
+        job.HeldS = double.NaN;
+        _acts.Begin(job, again: true);
+    }
+
+    /// <summary>Left out, or given up half-way: what is on its way stops.</summary>
+    public void Skipped(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job) || job.Ended)
+            return;
+        job.Ended = true;
+        _acts.Pause(job);
+    }
+
+    public void Aborted() => plant.AllOff();
+
+    /// <summary>Lets time pass, the hands on their valves.</summary>
+    public void Advance(double seconds)
+    {
+        for (var left = seconds; left > 0; left -= VirtualPlant.StepS)
+        {
+            plant.Advance(Math.Min(VirtualPlant.StepS, left));
+            foreach (var job in _jobs.Values)
+            {
+                if (job.Active)
+                    _acts.Watch(job);
+            }
+        }
+    }
+
+    /// <summary>The plant has really reached what the step asks for, its time is over, or waiting longer would be hopeless.</summary>
+    public bool IsDone(string stepId) =>
+        _jobs.TryGetValue(stepId, out var job) && (job.Ended || (job.Active && (Reached(job) || job.Hopeless(plant.NowS))));
+
+    /// <summary>Done, or a step by the clock in its last minute: time to take the readings at its end.</summary>
+    public bool IsNear(string stepId) =>
+        IsDone(stepId) || (_jobs.TryGetValue(stepId, out var job) && job.Active && job.RunsByClock && job.WorkDone(plant.NowS + 60));
+
+    /// <summary>Number of steps in hand that are done, and of those that nearly are: a change of it is worth a look.</summary>
+    public int DoneCount()
+    {
+        var count = 0;
+        foreach (var job in _jobs.Values)
+        {
+            if (!job.Ended)
+                count += (IsDone(job.Order.Id) ? 1000 : 0) + (IsNear(job.Order.Id) ? 1 : 0);
+        }
+        return count;
+    }
+
+    private bool Reached(Job job) => job.Order.Kind switch
+    {
+        StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash =>
+            instruments.ShownC(job.Order.Spec.Vessel) >= job.Order.TargetC - CloseK,
+        StepKind.HeatToBoil => plant.Kettle.TempC >= plant.BoilingC(plant.Kettle) - 0.05,
+        StepKind.ChillInKettle => instruments.ShownC(job.Order.Spec.Vessel) <= job.Order.TargetC + CloseK,
+        StepKind.Fill or StepKind.TransferStrike => !plant.Pouring,
+        StepKind.Lauter or StepKind.RunOff => !plant.RunsOff,
+        StepKind.CastOut => !plant.CastsOut,
+        StepKind.BatchSparge or StepKind.AddWater => job.WorkDone(plant.NowS) && !plant.Pouring,
+        _ => job.WorkDone(plant.NowS),
+    };
+}

@@ -1,0 +1,115 @@
+using BrewDeck.Simulator.Nature;
+
+namespace BrewDeck.Simulator.Plant;
+
+/// <content>What hands can do. Volumes are litres at 20 °C.</content>
+public sealed partial class VirtualPlant
+{
+    private bool CoilRuns { get; set; }
+
+    /// <summary>Index of the tank that is pumped round; -1: none.</summary>
+    private int PumpedRound { get; set; } = -1;
+
+    /// <summary>Tap water into a vessel.</summary>
+    public void FillFromTap(string vesselId, double litres, double litresPerMin) =>
+        Begin(-1, vesselId, litres, litresPerMin, Truth.SourceWaterC);
+
+    /// <summary>Water of a known temperature into a vessel within a minute.</summary>
+    public void AddWater(string vesselId, double litres, double celsius) =>
+        Begin(-1, vesselId, litres, Math.Max(litres, 5), Math.Min(celsius, Vapours.BoilingC(Truth.AirPa)));
+
+    public void Transfer(string fromId, string toId, double litres, double litresPerMin) =>
+        Begin(IndexOf(fromId), toId, litres, litresPerMin, 0);
+
+    /// <summary>Everything on its way arrives now: the hands say that it has.</summary>
+    public void FinishPours()
+    {
+        while (_pours.Count > 0)
+            Pass(_pours[^1], 1e9);
+    }
+
+    public void StopPours() => _pours.Clear();
+
+    /// <param name="setC">Thermostat as its own probe shows it, °C; beyond the boiling point: full on.</param>
+    /// <param name="allowedW">Electrical power at most, W.</param>
+    public void Heat(string vesselId, double setC, double allowedW)
+    {
+        this[vesselId].SetC = setC;
+        this[vesselId].AllowedW = allowedW;
+    }
+
+    public void HeatOff(string vesselId) => this[vesselId].SetC = double.NaN;
+
+    public void AllOff()
+    {
+        foreach (var tank in _tanks)
+            tank.SetC = double.NaN;
+        CoilRuns = false;
+        PumpedRound = -1;
+        CloseRunOff();
+        _castOut = null;
+        _pours.Clear();
+    }
+
+    /// <summary>Grist into the tun, evenly over some seconds.</summary>
+    /// <param name="extractKg">Laboratory extract in it, kg.</param>
+    public void DoughIn(double weighedKg, double waterKg, double extractKg, double seconds)
+    {
+        if (weighedKg > 0)
+            _gristComing = new GristOnTheWay(weighedKg, waterKg, extractKg, Math.Max(1, seconds));
+    }
+
+    /// <summary>What has not gone in yet goes in now.</summary>
+    public void FinishDoughIn()
+    {
+        if (_gristComing is not null)
+            BringGrist(1e9);
+    }
+
+    public void PumpRound(string? vesselId) => PumpedRound = vesselId is null ? -1 : IndexOf(vesselId);
+
+    public void StirMash() => _bed.Stir();
+
+    public void SettleMash()
+    {
+        if (!_bed.Settled)
+            Settle();
+    }
+
+    /// <summary>Opens the tun towards a vessel; liquor follows on the bed as fast as wort runs, as long as it lasts.</summary>
+    public void OpenRunOff(string toId, string liquorId, double spargeL) =>
+        _runOff = new RunOff(IndexOf(toId), IndexOf(liquorId)) { SpargeKg = Liquids.WaterKg(spargeL) };
+
+    public void CloseRunOff() => _runOff = null;
+
+    public double SpargeLeftL => _runOff is null ? 0 : _runOff.SpargeKg * BedLayer.WaterLPerKg;
+
+    /// <summary>Hops into the kettle.</summary>
+    /// <param name="alphaG">Alpha acids by the label, g.</param>
+    public void AddHops(string name, double massKg, double alphaG) => _hops.Add(massKg, alphaG * Truth.AlphaFactor(name));
+
+    /// <summary>Sugar or dried extract, at room temperature.</summary>
+    public void AddExtract(string vesselId, double extractKg, double waterKg)
+    {
+        Ledger.WaterInKg += waterKg;
+        Ledger.DryInKg += extractKg;
+        Ledger.BroughtJ += this[vesselId].Add(waterKg, extractKg, 0, Truth.AmbientC);
+    }
+
+    /// <param name="openShare">Of the free surface, 0 (closed) to 1.</param>
+    public void Lid(string vesselId, double openShare) => this[vesselId].OpenShare = Math.Max(Tank.LidOn, openShare);
+
+    public void Coil(bool runs) => CoilRuns = runs;
+
+    /// <summary>Kettle into the fermenter, through the counterflow chiller if there is one.</summary>
+    /// <param name="wantedC">True temperature behind the chiller that the valve is set for.</param>
+    public void OpenCastOut(double wantedC) => _castOut = new CastOut(wantedC);
+
+    public void CloseCastOut() => _castOut = null;
+
+    private void Begin(int from, string toId, double litres, double litresPerMin, double celsius)
+    {
+        if (litres > 0)
+            _pours.Add(new Pour(from, IndexOf(toId), Liquids.WaterKg(litresPerMin) / 60, Liquids.WaterKg(litres), celsius));
+    }
+}

@@ -1,0 +1,176 @@
+using BrewDeck.Simulator.Nature;
+
+namespace BrewDeck.Simulator.Plant;
+
+/// <content>What flows: pours, grist, run-off and cast-out.</content>
+public sealed partial class VirtualPlant
+{
+    private GristOnTheWay? _gristComing;
+
+    private RunOff? _runOff;
+
+    private CastOut? _castOut;
+
+    /// <summary>Hoses and chiller still to fill with wort, litres.</summary>
+    private double _hoseFreeL;
+
+    /// <summary>Water or liquor is on its way.</summary>
+    public bool Pouring => _pours.Count > 0;
+
+    public bool DoughingIn => _gristComing is not null;
+
+    public bool RunsOff => _runOff is not null;
+
+    /// <summary>The tun gives no more though the valve is open.</summary>
+    public bool RunDry => _runOff is not null && _bed.FreeL < 0.05 && _runOff.SpargeKg <= 0;
+
+    public bool CastsOut => _castOut is not null;
+
+    private void MoveLiquids(double seconds)
+    {
+        for (var i = _pours.Count - 1; i >= 0; i--)
+            Pass(_pours[i], seconds);
+        if (_gristComing is not null)
+            BringGrist(seconds);
+        if (_runOff is not null)
+            Lauter(_runOff, seconds);
+        if (_castOut is not null)
+            Send(_castOut, seconds);
+    }
+
+    private void Pass(Pour pour, double seconds)
+    {
+        var kg = Math.Min(pour.LeftKg, pour.KgPerS * seconds);
+        if (pour.From >= 0)
+            kg = Math.Min(kg, AvailableKg(_tanks[pour.From]));
+        Deliver(pour, kg);
+        pour.LeftKg -= kg;
+        if (pour.LeftKg <= 1e-9 || kg <= 0)
+            _pours.Remove(pour);
+    }
+
+    private void Deliver(Pour pour, double kg)
+    {
+        if (pour.To == _tun)
+            _bed.Stir();
+        if (pour.From < 0)
+        {
+            Ledger.WaterInKg += kg;
+            Ledger.BroughtJ += _tanks[pour.To].Add(kg, 0, 0, pour.TempC);
+        }
+        else
+        {
+            Move(_tanks[pour.From], _tanks[pour.To], kg);
+        }
+    }
+
+    private static void Move(Tank from, Tank to, double kg)
+    {
+        if (kg <= 0)
+            return;
+        double share = kg / from.LiquidKg, water = share * from.WaterKg, extract = share * from.ExtractKg;
+        from.Remove(water, extract);
+        to.Add(water, extract, 0, from.TempC);
+    }
+
+    private static double AvailableKg(Tank tank) =>
+        tank.LiquidKg <= 0 ? 0 : Math.Max(0, tank.LiquidKg * (1 - tank.Truth.DeadSpaceL / Math.Max(1e-9, tank.ColdL)));
+
+    private void BringGrist(double seconds)
+    {
+        var coming = _gristComing!;
+        var share = Math.Min(coming.Left, seconds / coming.Seconds);
+        coming.Left -= share;
+        var dry = share * (coming.WeighedKg - coming.WaterKg);
+        _bed.Stir();
+        Ledger.WaterInKg += share * coming.WaterKg;
+        Ledger.DryInKg += dry;
+        Ledger.BroughtJ += Tun.Add(share * coming.WaterKg, 0, dry, Truth.GrainC);
+        _grist.Add(share * coming.WeighedKg, share * coming.ExtractKg * Truth.ConversionYield);
+        Wet(share * coming.WeighedKg, coming.WaterKg / coming.WeighedKg);
+        if (coming.Left <= 1e-12)
+            _gristComing = null;
+    }
+
+    private void Wet(double weighedKg, double moisture)
+    {
+        var joules = weighedKg * Heats.SlakingJPerKg(moisture) * Truth.SlakingFactor;
+        Tun.Warm(joules);
+        Ledger.WettingJ += joules;
+    }
+
+    private void Lauter(RunOff run, double seconds)
+    {
+        if (!_bed.Settled)
+            Settle();
+        var outL = Truth.RunoffLPerMin / 60 * seconds;
+        var liquor = _tanks[run.Liquor];
+        var inKg = Math.Min(Liquids.WaterKg(outL), Math.Min(run.SpargeKg, AvailableKg(liquor)));
+        run.SpargeKg = inKg > 0 ? run.SpargeKg - inKg : 0;
+        var (water, extract) = _bed.Run(outL, inKg * BedLayer.WaterLPerKg, seconds);
+        Tun.Remove(water, extract);
+        _tanks[run.To].Add(water, extract, 0, Tun.TempC);
+        Move(liquor, Tun, inKg);
+    }
+
+    private void Settle() => _bed.Settle(
+        Tun.WaterKg, Tun.ExtractKg, _grist.WeighedKg, Tun.Truth.DeadSpaceL, Truth.Bed, Truth.Profile.Habits.RunoffLPerMin);
+
+    private void Send(CastOut cast, double seconds)
+    {
+        var free = Kettle.LiquidKg * Math.Max(0, 1 - KeptInKettleL() / Math.Max(1e-9, Kettle.ColdL));
+        var perKgK = Kettle.ContentsJPerK / Math.Max(1e-9, Kettle.LiquidKg);
+        var flow = FlowKgPerS(cast, perKgK);
+        var kg = Math.Min(free, flow * seconds);
+        if (kg <= 1e-9)
+        {
+            _castOut = null;
+            return;
+        }
+        var hotC = Kettle.TempC;
+        var outC = Counterflow ? WortCooler.OutC(Truth.Chiller, flow, perKgK, hotC, Truth.SourceWaterC) : hotC;
+        Ledger.CoolingJ += kg * perKgK * (hotC - outC);
+        Arrive(kg, outC);
+    }
+
+    private void Arrive(double kg, double outC)
+    {
+        double share = kg / Kettle.LiquidKg, water = share * Kettle.WaterKg, extract = share * Kettle.ExtractKg;
+        var litres = Liquids.ColdL(water, extract);
+        var hose = Math.Min(1, _hoseFreeL / litres);
+        _hoseFreeL = Math.Max(0, _hoseFreeL - litres);
+        Kettle.Remove(water, extract);
+        Ledger.LinesWaterKg += hose * water;
+        Ledger.LinesExtractKg += hose * extract;
+        Ledger.LinesJ += hose * (water * Heats.Water + extract * Heats.Extract) * outC;
+        Fermenter.Add((1 - hose) * water, (1 - hose) * extract, 0, outC);
+        _hops.Leave(share, share * (1 - hose));
+    }
+
+    private double FlowKgPerS(CastOut cast, double perKgK)
+    {
+        var full = Truth.Chiller.WortLPerMin / 60 * Kettle.LiquidKg / Math.Max(1e-9, Kettle.LiquidL);
+        return Counterflow
+            ? WortCooler.FlowKgPerS(Truth.Chiller, full, perKgK, Kettle.TempC, Truth.SourceWaterC, cast.WantedC)
+            : full;
+    }
+
+    /// <summary>Trub, dead space and what the hops soaked up, litres at 20 °C.</summary>
+    private double KeptInKettleL() =>
+        Truth.TrubL + Kettle.Truth.DeadSpaceL + _hops.MassKg * Truth.HopAbsorptionLPerKg;
+
+    private bool Counterflow => Truth.Chiller.Kind == Core.Brewhouses.ChillerKind.Counterflow;
+
+    private sealed record GristOnTheWay(double WeighedKg, double WaterKg, double ExtractKg, double Seconds)
+    {
+        public double Left { get; set; } = 1;
+    }
+
+    private sealed record RunOff(int To, int Liquor)
+    {
+        public double SpargeKg { get; set; }
+    }
+
+    /// <param name="WantedC">True temperature that the brewer throttles to, °C.</param>
+    private sealed record CastOut(double WantedC);
+}

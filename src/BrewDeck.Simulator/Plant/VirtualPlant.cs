@@ -1,0 +1,150 @@
+using BrewDeck.Simulator.Nature;
+using BrewDeck.Simulator.Truth;
+
+namespace BrewDeck.Simulator.Plant;
+
+/// <summary>
+/// The vessels as they really behave, integrated in small steps by the rehearsal's own equations. Hands act on it; instruments look at
+/// it; it knows nothing of plans.
+/// </summary>
+public sealed partial class VirtualPlant
+{
+    /// <summary>Longest step, s: an eighth of the fastest time constant that is not solved exactly.</summary>
+    public const double StepS = 5;
+
+    private readonly Tank[] _tanks;
+
+    private readonly double[] _netW;
+
+    private readonly PowerBoard _board;
+
+    private readonly List<Pour> _pours = [];
+
+    private readonly Grist _grist = new();
+
+    private readonly GrainBed _bed = new();
+
+    private readonly HopBoil _hops = new();
+
+    private readonly int _tun;
+
+    private readonly int _kettle;
+
+    private readonly int _fermenter;
+
+    private readonly double _startJ;
+
+    public VirtualPlant(HiddenTruth truth)
+    {
+        Truth = truth;
+        _tanks = [.. truth.Tanks.Select(t => new Tank(t, truth.AmbientC))];
+        _netW = new double[_tanks.Length];
+        _board = new PowerBoard(truth);
+        _tun = truth.IndexOf(truth.Profile.MashTun.Id);
+        _kettle = truth.IndexOf(truth.Profile.Kettle.Id);
+        _fermenter = _tanks.Length - 1;
+        _hoseFreeL = truth.LineLossL;
+        _startJ = StoredJ();
+    }
+
+    public HiddenTruth Truth { get; }
+
+    public Ledger Ledger { get; } = new();
+
+    /// <summary>Seconds since the start of the day.</summary>
+    public double NowS { get; private set; }
+
+    public Tank Tun => _tanks[_tun];
+
+    public Tank Kettle => _tanks[_kettle];
+
+    public Tank Fermenter => _tanks[_fermenter];
+
+    /// <exception cref="KeyNotFoundException">No such vessel.</exception>
+    public Tank this[string vesselId] => _tanks[IndexOf(vesselId)];
+
+    public bool Has(string vesselId) => Truth.IndexOf(vesselId) >= 0;
+
+    /// <summary>Boiling point of what stands in a tank, °C.</summary>
+    public double BoilingC(Tank tank) => Vapours.BoilingC(Truth.AirPa) + Vapours.RiseK(tank.WaterKg, tank.ExtractKg);
+
+    /// <summary>Bitterness of the wort in the fermenter, on the scale of the Tinseth utilisation.</summary>
+    public double BitternessIbu => Truth.UtilisationFactor * _hops.BitternessIbu(Fermenter.ColdL);
+
+    /// <summary>What the heat ledger cannot account for, J.</summary>
+    public double HeatResidualJ => StoredJ() - _startJ - Ledger.HeldJ;
+
+    /// <summary>Water that the ledger cannot account for, kg.</summary>
+    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg - Ledger.WaterInKg;
+
+    /// <summary>Extract and grain that the ledger cannot account for, kg.</summary>
+    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg - Ledger.DryInKg;
+
+    public void Advance(double seconds)
+    {
+        for (var left = seconds; left > 0; left -= StepS)
+            Step(Math.Min(StepS, left));
+    }
+
+    private void Step(double seconds)
+    {
+        MoveLiquids(seconds);
+        Dissolve(seconds);
+        _hops.Pass(seconds, Kettle.TempC, Kettle.GravitySg);
+        _board.Share(_tanks, _netW);
+        for (var i = 0; i < _tanks.Length; i++)
+            PassHeat(i, seconds);
+        NowS += seconds;
+    }
+
+    private void Dissolve(double seconds)
+    {
+        if (_grist.UndissolvedKg <= 0 || Tun.LiquidKg <= 0)
+            return;
+        var kg = _grist.Pass(seconds, Tun.TempC, Truth.ConversionSpeed);
+        Ledger.WettingJ += Tun.Dissolve(kg);
+        if (_bed.Settled)
+            _bed.Dissolve(kg);
+    }
+
+    private void PassHeat(int i, double seconds)
+    {
+        var tank = _tanks[i];
+        var coilW = i == _kettle && CoilRuns ? WortCooler.CoilW(Truth.Chiller, tank.TempC, Truth.SourceWaterC) : 0;
+        var hose = i == PumpedRound ? Truth.HoseLossWPerK : 0;
+        Ledger.RoomJ += tank.Pass(seconds, _netW[i] - coilW, hose, Truth.AmbientC);
+        Ledger.ElementsJ += tank.LiquidKg > 0 ? _netW[i] * seconds : 0;
+        Ledger.CoolingJ += coilW * seconds;
+        if (tank.LiquidKg > 0 && tank.GrainKg <= 0)
+            Evaporate(tank, seconds);
+    }
+
+    private void Evaporate(Tank tank, double seconds)
+    {
+        var boilingC = BoilingC(tank);
+        var boiled = tank.BoilOff(boilingC);
+        if (boiled > 0)
+            Ledger.VapourJ += boiled * (Vapours.LatentJPerKg(boilingC) + Heats.Water * tank.TempC);
+        else
+            boiled = Dry(tank, seconds);
+        Ledger.VapourKg += boiled;
+    }
+
+    private double Dry(Tank tank, double seconds)
+    {
+        var rate = Vapours.SurfaceKgPerM2S(tank.TempC, Truth.AmbientC) * tank.Truth.SurfaceM2 * tank.OpenShare;
+        var kg = Math.Min(rate * seconds, tank.WaterKg);
+        var latentJ = kg * Vapours.LatentJPerKg(tank.TempC);
+        tank.Warm(-latentJ);
+        Ledger.VapourJ += latentJ + tank.Remove(kg, 0);
+        return kg;
+    }
+
+    private double StoredJ() => _tanks.Sum(t => t.HeatJ);
+
+    private int IndexOf(string vesselId)
+    {
+        var i = Truth.IndexOf(vesselId);
+        return i >= 0 ? i : throw new KeyNotFoundException(vesselId);
+    }
+}

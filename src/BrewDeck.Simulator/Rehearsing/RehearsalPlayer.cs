@@ -1,0 +1,143 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Simulator.Hands;
+using BrewDeck.Simulator.Plant;
+using BrewDeck.Simulator.Truth;
+
+namespace BrewDeck.Simulator.Rehearsing;
+
+/// <summary>
+/// A rehearsed day that is played piece by piece: time passes on the plant, the stand-in brewer asks for commands, and the plant follows
+/// every event whoever caused it. The caller decides and journals:
+/// <code>
+/// while (player.Next(state, toMs) is { } command)
+/// {
+///     var decision = RunDesk.Decide(state, command, player.NowMs);   // append to the journal, fold
+///     player.Answered(command, decision);
+///     player.Happened(events, state);
+/// }
+/// </code>
+/// To take up a day again after a break, give it every event of the journal in order with the state after it.
+/// </summary>
+public sealed class RehearsalPlayer
+{
+    private const long StepMs = (long)(1000 * VirtualPlant.StepS);
+
+    private readonly PlantFollower _hands;
+
+    private readonly StandInBrewer _brewer;
+
+    private RunState? _state;
+
+    private int _thoughtCount = -1;
+
+    private int _thoughtDone = -1;
+
+    /// <param name="startMs">Unix ms from which the plant's time counts.</param>
+    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1)
+    {
+        StartMs = NowMs = startMs;
+        Plant = new VirtualPlant(truth);
+        Instruments = new Instruments(Plant);
+        var pace = new HumanPace(truth.Seed, steadiness);
+        _hands = new PlantFollower(Plant, Instruments, pace);
+        _brewer = new StandInBrewer(_hands, Instruments, pace);
+    }
+
+    public static RehearsalPlayer For(Plan plan, int seed, long startMs) =>
+        new(HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed), startMs);
+
+    public long StartMs { get; }
+
+    /// <summary>Virtual clock, Unix ms.</summary>
+    public long NowMs { get; private set; }
+
+    public VirtualPlant Plant { get; }
+
+    public Instruments Instruments { get; }
+
+    /// <summary>False: a human acts, the plant only follows.</summary>
+    public bool BrewerActs { get; set; } = true;
+
+    /// <summary>Lets time pass until the brewer wants something (returned, at <see cref="NowMs"/>) or until a moment (null).</summary>
+    public RunCommand? Next(RunState state, long toMs)
+    {
+        _state = state;
+        while (true)
+        {
+            if (BrewerActs && Think(state) is { } command)
+                return command;
+            if (NowMs >= toMs)
+                return null;
+            var untilMs = Math.Min(NowMs + StepMs, toMs);
+            Pass(BrewerActs ? Math.Max(NowMs + 1, Math.Min(untilMs, _brewer.WakeMs)) : untilMs);
+        }
+    }
+
+    /// <summary>What became of the command that <see cref="Next"/> returned.</summary>
+    public void Answered(RunCommand command, Decision decision)
+    {
+        _brewer.Answered(command, decision, NowMs);
+        _thoughtCount = -1;
+    }
+
+    /// <summary>The plant does what was started and finished.</summary>
+    /// <param name="after">State after all these events.</param>
+    public void Happened(IReadOnlyList<RunEvent> events, RunState after)
+    {
+        foreach (var happened in events)
+        {
+            if (happened.AtMs > NowMs)
+                Pass(happened.AtMs);
+            Follow(happened, after);
+        }
+        foreach (var step in after.Steps)
+        {
+            if (step.Status is RunStatus.Running or RunStatus.Held)
+                _hands.Asked(step.Spec);
+        }
+        _state = after;
+    }
+
+    private RunCommand? Think(RunState state)
+    {
+        var done = _hands.DoneCount();
+        if (state.Count == _thoughtCount && done == _thoughtDone && NowMs < _brewer.WakeMs)
+            return null;
+        (_thoughtCount, _thoughtDone) = (state.Count, done);
+        var forecast = Forecasts.At(state, NowMs);
+        return _brewer.Decide(state, forecast, RunFocus.Of(state, forecast, NowMs), NowMs);
+    }
+
+    private void Pass(long untilMs)
+    {
+        _hands.Advance((untilMs - NowMs) / 1000.0);
+        NowMs = untilMs;
+    }
+
+    private void Follow(RunEvent happened, RunState after)
+    {
+        switch (happened)
+        {
+            case StepStarted started:
+                var shown = _state is { Plan: not null } before ? Forecasts.At(before, started.AtMs) : null;
+                _hands.Started(Order.Of(after, shown, started.StepId));
+                break;
+            case StepFinished finished:
+                _hands.Finished(finished.StepId);
+                break;
+            case StepSkipped skipped:
+                _hands.Skipped(skipped.StepId);
+                break;
+            case StepHeld held:
+                _hands.Held(held.StepId);
+                break;
+            case StepResumed resumed:
+                _hands.Resumed(resumed.StepId);
+                break;
+            case RunAborted:
+                _hands.Aborted();
+                break;
+        }
+    }
+}

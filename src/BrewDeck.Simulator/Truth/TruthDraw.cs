@@ -1,0 +1,108 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Simulator.Nature;
+
+namespace BrewDeck.Simulator.Truth;
+
+/// <summary>Draws a <see cref="HiddenTruth"/>; every parameter from the stream of its own name.</summary>
+internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed, double spreadFactor = 1)
+{
+    /// <summary>Mean of the wall's time constant, s.</summary>
+    private const double WallLagS = 60;
+
+    private const double HoseLossWPerK = 1.2;
+
+    private const double MashPh = 5.4;
+
+    public HiddenTruth Draw() => new()
+    {
+        Seed = seed,
+        Profile = profile,
+        Tanks = [.. profile.Vessels.Select(Tank), Fermenter()],
+        AmbientC = choices.AmbientC + Off(Spreads.Ambient),
+        SourceWaterC = Math.Max(1, choices.SourceWaterC + Off(Spreads.SourceWater)),
+        GrainC = choices.GrainC + Off(Spreads.GrainTemperature),
+        AirPa = Vapours.AirPa(choices.AltitudeM, Off(Spreads.Weather)),
+        Circuits = Math.Min(choices.Circuits ?? profile.Circuits.Length, profile.Circuits.Length),
+        EvaporationKgPerH = profile.Habits.EvaporationKgPerH * Factor(Spreads.Evaporation),
+        ConversionYield = Math.Clamp(profile.Habits.ConversionYield + Off(Spreads.ConversionYield), 0, 1),
+        ConversionSpeed = Factor(Spreads.ConversionSpeed),
+        SlakingFactor = Factor(Spreads.Slaking),
+        Bed = Bed(),
+        PumpLPerMin = (profile.Pumps.IsEmpty ? 8 : profile.Pumps[0].FlowLPerMin) * Factor(Spreads.PumpFlow),
+        RunoffLPerMin = profile.Habits.RunoffLPerMin * Factor(Spreads.RunoffFlow),
+        HoseLossWPerK = Math.Max(0, HoseLossWPerK + Off(Spreads.HoseLoss)),
+        UtilisationFactor = Factor(Spreads.Utilisation),
+        Chiller = Chiller(),
+        TrubL = profile.Habits.TrubL * Factor(Spreads.Trub),
+        HopAbsorptionLPerKg = profile.Habits.HopAbsorptionLPerKg * Factor(Spreads.HopAbsorption),
+        LineLossL = profile.Habits.LineLossL * Factor(Spreads.LineLoss),
+        MashPh = MashPh + Off(Spreads.Acidity),
+        Instruments = Instruments(),
+    };
+
+    private TankTruth Tank(Vessel vessel)
+    {
+        var wallJPerK = vessel.HeatCapacityJPerK * Factor(Spreads.WallHeatCapacity, vessel.Id);
+        var wallWPerK = wallJPerK / Math.Max(10, WallLagS + Off(Spreads.WallLag, vessel.Id));
+        return new TankTruth(
+            vessel.Id,
+            wallJPerK,
+            wallWPerK,
+            BehindWall(vessel.LossWPerK * Factor(Spreads.WallLoss, vessel.Id), wallWPerK),
+            Factor(Spreads.MainsPower) * Factor(Spreads.NetPower, vessel.Id),
+            SurfaceM2(vessel),
+            vessel.DeadSpaceL * Factor(Spreads.DeadSpace, vessel.Id),
+            Off(Spreads.ThermometerBias, vessel.Id),
+            Factor(Spreads.SightScale, vessel.Id),
+            Off(Spreads.SightOffset, vessel.Id));
+    }
+
+    /// <summary>A covered tank of plastic or thin steel: common practice, no source.</summary>
+    private TankTruth Fermenter() => new(
+        VirtualIds.Fermenter,
+        3_000,
+        50,
+        2 * Factor(Spreads.WallLoss, VirtualIds.Fermenter),
+        1,
+        0,
+        0,
+        Off(Spreads.ThermometerBias, VirtualIds.Fermenter),
+        Factor(Spreads.SightScale, VirtualIds.Fermenter),
+        Off(Spreads.SightOffset, VirtualIds.Fermenter));
+
+    private BedTruth Bed() => new(
+        profile.Habits.SpargeStages,
+        profile.Habits.AbsorptionLPerKg * Factor(Spreads.Absorption),
+        Math.Exp(Off(Spreads.BedMixing)),
+        Math.Exp(Off(Spreads.BedExchange)));
+
+    private ChillerTruth Chiller() => new(
+        profile.Chiller.Kind,
+        profile.Chiller.UaWPerK * Factor(Spreads.ChillerTransfer),
+        profile.Chiller.WaterLPerMin * Factor(Spreads.ChillerWater),
+        profile.Chiller.WortLPerMin);
+
+    private InstrumentTruth Instruments() => new(
+        Off(Spreads.HydrometerBias),
+        Off(Spreads.RefractometerBias),
+        Off(Spreads.PhBias),
+        Factor(Spreads.ScaleBias),
+        spreadFactor);
+
+    /// <summary>The profile counts its loss from the liquid; the wall is a resistance on the way.</summary>
+    private static double BehindWall(double lossWPerK, double wallWPerK) =>
+        lossWPerK < 0.5 * wallWPerK ? lossWPerK * wallWPerK / (wallWPerK - lossWPerK) : lossWPerK;
+
+    /// <summary>As wide as high where the profile gives no diameter.</summary>
+    private static double SurfaceM2(Vessel vessel)
+    {
+        var diameterM = vessel.DiameterM ?? Math.Cbrt(4 * vessel.CapacityL / 1000 / Math.PI);
+        return Math.PI / 4 * diameterM * diameterM;
+    }
+
+    private double Off(Spread spread, string of = "") =>
+        spreadFactor * spread.Sd * new Chance(seed, spread.Name + "/" + of).Normal();
+
+    private double Factor(Spread spread, string of = "") => 1 + Off(spread, of);
+}

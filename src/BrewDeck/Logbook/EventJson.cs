@@ -1,0 +1,46 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Logbook;
+
+/// <summary>
+/// How events are written: snake_case, enums by name, what follows from other fields left out. Defaults are written, because
+/// a changed default must not change an old record; only null is left out.
+/// </summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
+    DictionaryKeyPolicy = JsonKnownNamingPolicy.Unspecified,
+    NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    IgnoreReadOnlyProperties = true,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    Converters =
+    [
+        typeof(VesselStateJson),
+        typeof(HopDoseJson),
+        typeof(SnakeCase<VesselRoles>),
+        typeof(SnakeCase<MashHeating>),
+        typeof(SnakeCase<ChillerKind>),
+        typeof(SnakeCase<GristUse>),
+        typeof(SnakeCase<HopUse>),
+        typeof(SnakeCase<HopForm>),
+        typeof(SnakeCase<AdditionUse>),
+        typeof(SnakeCase<SpargeMethod>),
+        typeof(SnakeCase<UnitProcedure>),
+        typeof(SnakeCase<StepKind>),
+        typeof(SnakeCase<Cautions>),
+        typeof(SnakeCase<ChargeKind>),
+        typeof(SnakeCase<ReadingKind>),
+        typeof(SnakeCase<RemedyKind>),
+    ])]
+[JsonSerializable(typeof(RunEvent))]
+internal sealed partial class EventJson : JsonSerializerContext;
+
+/// <summary>Enums as snake_case names; numbers are refused, because they move when a name is put in between.</summary>
+internal sealed class SnakeCase<T>() : JsonStringEnumConverter<T>(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false)
+    where T : struct, Enum;

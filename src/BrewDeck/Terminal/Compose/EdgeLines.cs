@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Terminal.Compose;
+
+/// <summary>The lines at the edges of every screen: title and corner at the top, notice and keys at the bottom.</summary>
+internal static class EdgeLines
+{
+    private const int Apart = 3;
+
+    /// <summary>The corner (the clock is in it) keeps its place; the title is cut first.</summary>
+    public static Line Top(Screen screen, int width)
+    {
+        var corner = Line.Of(screen.Corner, Tone.Muted).CutTo(width);
+        var room = width - corner.Width() - Apart;
+        var title = Line.Of(screen.Title, Tone.Strong).CutTo(room);
+        return Lines.Join(title, Lines.Blank(width - title.Width() - corner.Width()), corner);
+    }
+
+    public static ImmutableArray<Line> Notice(Screen screen, int width) =>
+        screen.Notice is { } notice ? Labels.Marked(notice).Wrap(width, indent: 2) : [];
+
+    /// <summary>Hints in their order, whole, as many as fit into the rows.</summary>
+    public static ImmutableArray<Line> Keys(ImmutableArray<KeyHint> hints, int width, int rows)
+    {
+        var lines = ImmutableArray.CreateBuilder<Line>();
+        var line = Lines.Empty;
+        foreach (var hint in hints)
+        {
+            var next = Hint(hint);
+            if (line.Spans.IsEmpty)
+            {
+                line = next.CutTo(width);
+            }
+            else if (line.Width() + Apart + next.Width() <= width)
+            {
+                line = Lines.Join(line, Lines.Blank(Apart), next);
+            }
+            else
+            {
+                lines.Add(line);
+                line = next.CutTo(width);
+            }
+        }
+
+        lines.Add(line);
+        return [.. lines.Take(rows)];
+    }
+
+    private static Line Hint(KeyHint hint) =>
+        new([new Span(hint.Key, Tone.Strong), new Span(" " + hint.Does, Tone.Muted)]);
+}

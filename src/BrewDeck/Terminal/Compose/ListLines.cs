@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Terminal.Compose;
+
+/// <summary>Rows in columns. Only the rows in sight are made, so a long list costs no more than a short one.</summary>
+internal static class ListLines
+{
+    private const int Apart = 2;
+    private const int Narrowest = 4;
+    private const string Chosen = "▸ ";
+    private const string NotChosen = "  ";
+
+    /// <summary>Widths of the columns: fixed ones first, the rest shared among those that take what is left.</summary>
+    public static ImmutableArray<int> Widths(ImmutableArray<Column> columns, int width)
+    {
+        var left = width - Chosen.Length - Apart * Math.Max(0, columns.Length - 1) - columns.Sum(c => c.Width);
+        var takers = columns.Count(c => c.Width == 0);
+        var share = takers == 0 ? 0 : Math.Max(Narrowest, left / takers);
+        return [.. columns.Select(c => c.Width == 0 ? share : c.Width)];
+    }
+
+    public static Line Header(ImmutableArray<Column> columns, int width) =>
+        Cells(columns, [.. columns.Select(c => c.Header)], Widths(columns, width), NotChosen, Tone.Muted, width);
+
+    public static Line Row(ImmutableArray<Column> columns, Row row, bool chosen, int width) =>
+        Cells(columns, row.Cells, Widths(columns, width), Lead(row, chosen), row.Tone, width);
+
+    /// <summary>Rows without columns, as in a choice.</summary>
+    public static Line Option(Row row, bool chosen, int width) => Lines.Join(
+        Line.Of(Lead(row, chosen), row.Tone),
+        Line.Of(string.Join("  ", row.Cells), row.Tone)).Fit(width);
+
+    /// <summary>First row to show so that the chosen one is in sight, moving as little as possible.</summary>
+    public static int Scroll(int first, int chosen, int count, int height)
+    {
+        if (chosen >= 0) first = Math.Clamp(first, chosen - height + 1, chosen);
+        return Math.Clamp(first, 0, Math.Max(0, count - height));
+    }
+
+    private static string Lead(Row row, bool chosen) =>
+        chosen ? Chosen : row.Tone is Tone.Warning or Tone.Alarm ? Labels.Mark(row.Tone) : NotChosen;
+
+    private static Line Cells(
+        ImmutableArray<Column> columns, ImmutableArray<string> cells, ImmutableArray<int> widths, string lead, Tone tone, int width)
+    {
+        var texts = columns.Select((column, i) => Lines.Fit(i < cells.Length ? cells[i] : "", widths[i], column.Right));
+        return Line.Of(lead + string.Join(new string(' ', Apart), texts), tone).Fit(width);
+    }
+}

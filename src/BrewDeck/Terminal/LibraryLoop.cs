@@ -1,0 +1,41 @@
+using BrewDeck.Deck;
+using BrewDeck.Terminal.Paint;
+using BrewDeck.Terminal.Toolkit;
+using Terminal.Gui.App;
+
+namespace BrewDeck.Terminal;
+
+/// <summary>
+/// The toolkit's own driver and loop, where ours does not run (Windows, macOS). Compiled everywhere, untested there: slower
+/// keys, and colours as the toolkit sends them.
+/// </summary>
+internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look)
+{
+    public Ending Run()
+    {
+        using var application = Application.Create(new MonotonicClock(time)).Init();
+        application.Mouse.IsMouseDisabled = true;
+        var pump = new SessionPump(session, time, look);
+        var keyboard = new Keyboard(application, pump.Window, pump.Receive);
+        var stopped = false;
+        keyboard.StopAsked += () =>
+        {
+            stopped = true;
+            application.RequestStop();
+        };
+        pump.Ring += () => Console.OpenStandardOutput().Write("\a"u8);
+        application.ScreenChanged += (_, e) => pump.Resize(e.Value.Size);
+        application.Iteration += (_, _) => Turn(application, pump);
+        pump.Resize(application.Screen.Size);
+        application.Run(pump.Window);
+        pump.ThrowIfFaulted();
+        return stopped ? Ending.Stopped : Ending.SessionEnded;
+    }
+
+    private static void Turn(IApplication application, SessionPump pump)
+    {
+        pump.ThrowIfFaulted();
+        pump.TickIfDue();
+        if (pump.Ended) application.RequestStop();
+    }
+}

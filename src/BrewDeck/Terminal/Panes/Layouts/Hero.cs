@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Terminal.Compose;
+
+namespace BrewDeck.Terminal.Panes.Layouts;
+
+/// <summary>What is read from three metres: the large digits, and beside them the step and what the hands do.</summary>
+internal static class Hero
+{
+    private const int Apart = 3;
+    private const int WidestText = 90;
+    private const int LongestHeadline = 2;
+
+    /// <summary>The digits keep the room of <c>00:00</c>, so that the text beside them does not jump at ten minutes.</summary>
+    private const string Usual = "00:00";
+
+    public static (ImmutableArray<Placed> Placed, int Height) Compose(DeckScreen screen, Rectangle room, int screenRows)
+    {
+        var scale = Scale(screen.Big, room.Width, screenRows);
+        var big = Big(screen, scale, out var bigWidth);
+        var x = room.X + bigWidth + Apart;
+        var width = Math.Min(WidestText, room.Width - bigWidth - Apart);
+        var headline = screen.Headline.Wrap(width);
+        if (headline.Length > LongestHeadline) headline = headline[..LongestHeadline];
+        var sentences = Sentences(screen, width, Math.Max(5, scale.Rows) - headline.Length);
+        var height = Math.Max(big.Length, headline.Length + sentences.Length);
+        ImmutableArray<Placed> placed =
+        [
+            new(Block.Big, new Rectangle(room.X, room.Y, bigWidth, big.Length), big),
+            new(Block.Headline, new Rectangle(x, room.Y, width, headline.Length), headline),
+            new(Block.Sentences, new Rectangle(x, room.Y + headline.Length, width, sentences.Length), sentences),
+            Label(screen, new Rectangle(room.X, room.Y + height, bigWidth, 1)),
+            new(Block.Hands, new Rectangle(x, room.Y + height, width, 1), [screen.Hands.CutTo(width)]),
+        ];
+        return (placed, height + 1);
+    }
+
+    /// <summary>
+    /// The largest digits that leave the text beside them three eighths of the width, and the rest of the screen about
+    /// three quarters of the rows.
+    /// </summary>
+    private static BigScale Scale(string big, int width, int screenRows)
+    {
+        var text = BigText.Has(big) && big.Length > Usual.Length ? big : Usual;
+        var wanted = BigScale.LargestFirst.Where(scale =>
+            scale.Rows <= 0.27 * screenRows && 8 * (width - BigText.Width(text, scale) - Apart) >= 3 * width);
+        return wanted.FirstOrDefault(BigScale.Smallest);
+    }
+
+    private static ImmutableArray<Line> Big(DeckScreen screen, BigScale scale, out int width)
+    {
+        var usual = BigText.Width(Usual, scale);
+        if (!BigText.Has(screen.Big))
+        {
+            width = Math.Max(usual, Lines.Width(screen.Big));
+            return [Line.Of(screen.Big, screen.BigTone)];
+        }
+
+        var wide = width = Math.Max(usual, BigText.Width(screen.Big, scale));
+        return [.. BigText.Lines(screen.Big, scale, screen.BigTone).Select(line => line.Fit(wide, right: true))];
+    }
+
+    private static ImmutableArray<Line> Sentences(DeckScreen screen, int width, int rows)
+    {
+        var all = Wrapping.Wrap(screen.Sentences, width);
+        return all.Length <= rows ? all : [.. all[..Math.Max(0, rows - 1)], Line.Of(Labels.More(all.Length - rows + 1), Tone.Muted)];
+    }
+
+    private static Placed Label(DeckScreen screen, Rectangle where)
+    {
+        var tone = screen.BigTone is Tone.Normal or Tone.Strong ? Tone.Muted : screen.BigTone;
+        return new Placed(Block.BigLabel, where, [Line.Of(screen.BigLabel, tone).Fit(where.Width, right: true)]);
+    }
+}

@@ -1,0 +1,28 @@
+using BrewDeck.Deck;
+using BrewDeck.Terminal.Paint;
+using BrewDeck.Terminal.Tty;
+
+namespace BrewDeck.Terminal;
+
+/// <summary>Shows a session on the terminal that the program was started on.</summary>
+public static class TerminalHost
+{
+    /// <summary>False when input or output is a file or a pipe: there is nothing to draw on.</summary>
+    public static bool HasTerminal => !Console.IsInputRedirected && !Console.IsOutputRedirected;
+
+    /// <summary>
+    /// Takes the terminal over, runs the session to its end and gives the terminal back, also when the program is stopped by
+    /// a signal or by an exception on any thread.
+    /// </summary>
+    /// <param name="session">Called from this thread only.</param>
+    /// <param name="time">Wall clock for the session, monotonic clock for waiting.</param>
+    /// <exception cref="Exception">What the session threw; the terminal has been given back by then.</exception>
+    public static Ending Run(ISession session, TimeProvider time)
+    {
+        if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Dark).Run();
+        using var terminal = new LiveTerminal();
+        terminal.Open();
+        using var loop = new HostLoop(terminal, session, time, Look.Dark);
+        return loop.Run();
+    }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using CsCheck;
+
+namespace BrewDeck.SystemTests.Logbook;
+
+/// <summary>Events of every kind with any text and any number in them.</summary>
+internal static class AnyEvent
+{
+    private static readonly Gen<string> Text = Gen.String;
+    private static readonly Gen<long> AtMs = Gen.Long;
+
+    private static readonly Gen<ImmutableArray<Shift>> Shifts =
+        Gen.Select(Text, Gen.Double, Gen.Double, (f, a, b) => new Shift(f, a, b)).Array[0, 4].Select(a => a.ToImmutableArray());
+
+    private static readonly Gen<Reading> Readings = Gen.Select(
+        Gen.Enum<ReadingKind>(), Text, Gen.Double, Text, Gen.Double.Nullable(),
+        (kind, vessel, value, typed, atC) => new Reading(kind, vessel, value, typed) { AtC = atC });
+
+    private static readonly Gen<StepSpec> Specs = Gen.Select(
+        Text, Gen.Enum<StepKind>(), Gen.Enum<UnitProcedure>(), Gen.Double.Nullable(), Gen.Int[0, 255], Gen.Bool,
+        (id, kind, unit, target, cautions, background) => new StepSpec
+        {
+            Id = id,
+            Kind = kind,
+            Unit = unit,
+            TargetC = target,
+            Cautions = (Cautions)cautions,
+            Background = background,
+            Charges = background ? [new Charge(ChargeKind.Other, id, 3.25, "kg", WaterKg: 0.1, ColourEbc: 8)] : [],
+        });
+
+    private static readonly Gen<Remedy> Remedies = Gen.Select(
+        Gen.Enum<RemedyKind>(), Text, Gen.Double, Specs.Array[0, 3], Specs.Array[0, 3], Shifts,
+        (kind, text, amount, insert, replace, gives) => new Remedy(
+            kind, text, amount, -amount, [.. insert], text, [.. replace], gives));
+
+    private static readonly Gen<BatchOpened> Openings = Gen.Select(
+        AtMs, Text, Gen.Int[1, 5], Gen.Double, Gen.Double.Nullable(), Gen.Bool,
+        (at, text, steps, number, maybe, rehearsed) => new BatchOpened(at, Plan(text, steps, number, maybe), text, rehearsed));
+
+    /// <summary>One generator for each kind.</summary>
+    public static readonly ImmutableArray<Gen<RunEvent>> Kinds =
+    [
+        Openings.Select(e => (RunEvent)e),
+        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepStarted(at, text)),
+        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepFinished(at, text)),
+        Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepHeld(at, text, why)),
+        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepResumed(at, text)),
+        Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepSkipped(at, text, why)),
+        Gen.Select(AtMs, Readings, Shifts, (at, reading, moved) => (RunEvent)new ReadingTaken(at, reading, moved)),
+        Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
+        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
+        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
+        Gen.Select(AtMs, Gen.Int, (at, seq) => (RunEvent)new Undone(at, seq)),
+    ];
+
+    public static readonly Gen<RunEvent> All = Gen.OneOf([.. Kinds]);
+
+    private static Plan Plan(string text, int steps, double number, double? maybe)
+    {
+        var plan = Days.PlanOf(text, steps);
+        return plan with
+        {
+            Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch },
+            Start = plan.Start with { Vessels = [new VesselState(number, -number, 0, 1, HoldC: maybe ?? double.NaN)] },
+            Totals = plan.Totals with { OriginalGravitySg = number },
+        };
+    }
+}

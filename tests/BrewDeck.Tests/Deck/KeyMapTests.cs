@@ -1,0 +1,53 @@
+using BrewDeck.Deck;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Wording;
+using Xunit;
+
+namespace BrewDeck.Tests.Deck;
+
+public class KeyMapTests
+{
+    private static readonly KeyContext[] Places = [.. Enum.GetValues<KeyContext>().Where(c => c != 0 && (c & (c - 1)) == 0)];
+
+    [Fact]
+    public void No_key_asks_for_two_things_in_one_place()
+    {
+        foreach (var place in Places.Select(p => p == KeyContext.Rehearsal ? p | KeyContext.Deck : p))
+        {
+            var strokes = KeyMap.Table.Where(b => (b.Where & place) != 0).SelectMany(b => b.Strokes).ToList();
+            Assert.Equal(strokes.Count, strokes.Distinct().Count());
+        }
+    }
+
+    [Fact]
+    public void Every_place_can_be_left_and_shows_how()
+    {
+        foreach (var place in Places.Where(p => p != KeyContext.Rehearsal))
+            Assert.Contains(KeyMap.Hints(place), h => h.Does == "back");
+    }
+
+    [Fact]
+    public void The_help_says_every_key_of_the_table()
+    {
+        var help = string.Join("\n", HelpText.Lines(rehearsal: true));
+
+        Assert.All(KeyMap.Table, b => Assert.Contains(b.Help, help, StringComparison.Ordinal));
+        Assert.DoesNotContain("In a rehearsal", string.Join("\n", HelpText.Lines(rehearsal: false)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Large_letters_are_the_same_keys() =>
+        Assert.Equal(Command.Undo, KeyMap.Find(KeyContext.Deck, KeyStroke.Of('U'))?.Command);
+
+    [Fact]
+    public void A_key_without_a_meaning_is_ignored()
+    {
+        Assert.Null(KeyMap.Find(KeyContext.Deck, KeyStroke.Of('#')));
+        Assert.Null(KeyMap.Find(KeyContext.List, KeyStroke.Of('u')));
+        Assert.Null(KeyMap.Find(KeyContext.Deck, KeyStroke.Of('+')));
+    }
+
+    [Fact]
+    public void Digits_open_the_reading_on_the_deck() => Assert.All(
+        "0123456789", c => Assert.Equal(Command.Reading, KeyMap.Find(KeyContext.Deck, KeyStroke.Of(c))?.Command));
+}

@@ -1,0 +1,74 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Tests.Running;
+
+/// <summary>A brewer who presses the big key the moment it is due, on a brewhouse that does just what the model says.</summary>
+internal sealed class PerfectDay
+{
+    public const long StartMs = 1_780_000_000_000;
+
+    public PerfectDay(Plan plan) => Add(new BatchOpened(StartMs, plan, "test", Rehearsed: true));
+
+    public List<RunEvent> Events { get; } = [];
+
+    public RunState State { get; private set; } = new();
+
+    public long NowMs { get; private set; } = StartMs;
+
+    public Forecast Forecast => Forecasts.At(State, NowMs);
+
+    public RunFocus Focus => RunFocus.Of(State, Forecast, NowMs);
+
+    /// <summary>One act: waits until the focus is due and does what the big key does.</summary>
+    public void GoOn()
+    {
+        var focus = Focus;
+        NowMs = Math.Max(NowMs, focus.Act == FocusAct.Finish ? PlannedEndMs(focus.StepId) : focus.DueMs);
+        if (focus.Act == FocusAct.Wait)
+            focus = Focus;
+        Do(focus.Act switch
+        {
+            FocusAct.Start => new RunCommand.Start(focus.StepId),
+            FocusAct.Resume => new RunCommand.Resume(focus.StepId),
+            _ => new RunCommand.Finish(focus.StepId),
+        });
+    }
+
+    private long PlannedEndMs(string stepId) =>
+        State.MsAt(Forecast.Rest.First(s => s.Spec.Id == stepId).EndS, NowMs);
+
+    public void RunUntil(Func<RunState, bool> reached)
+    {
+        for (var i = 0; i < 500 && !reached(State); i++)
+            GoOn();
+        Assert.True(reached(State), $"never reached; stands at {Focus}");
+    }
+
+    public void RunToEnd() => RunUntil(s => s.Status == RunStatus.Complete);
+
+    public void Wait(double minutes) => NowMs += (long)(minutes * 60_000);
+
+    public Decision Do(RunCommand command)
+    {
+        var decision = RunDesk.Decide(State, command, NowMs);
+        if (decision is Decision.Accepted accepted)
+        {
+            foreach (var happened in accepted.Events)
+                Add(happened);
+        }
+        return decision;
+    }
+
+    public double Expected(ReadingKind kind, string vessel)
+    {
+        var live = State.Live!.CutAt(State.SecondsAt(NowMs));
+        return Expectations.Of(live.Setting, live.Plant, kind, vessel);
+    }
+
+    private void Add(RunEvent happened)
+    {
+        Events.Add(happened);
+        State = happened is Undone ? RunFold.Of(Events) : RunFold.Then(State, happened);
+    }
+}
