@@ -1,3 +1,4 @@
+using BrewDeck.Core.Physics;
 using static BrewDeck.Deck.MeasureUnit;
 
 namespace BrewDeck.Deck;
@@ -71,14 +72,14 @@ public static class QuantityUnits
         Dimension.Temperature => Temperatures(),
         Dimension.TemperatureDifference => TemperatureDifferences(),
         Dimension.Gravity =>
-            [Linear("SG", 1), Curved("°P", Gravity.FromPlato, "Plato"), Curved("°Bx", Gravity.FromPlato, "Brix")],
+            [Linear("SG", 1), Curved("°P", SugarSolution.SgFromPlato, "Plato"), Curved("°Bx", SugarSolution.SgFromPlato, "Brix")],
         Dimension.Time => Times(),
         Dimension.Power => [Linear("W", 1, "watt"), Linear("kW", (double)UnitsNet.Power.FromKilowatts(1).Watts)],
         Dimension.Pressure => Pressures(),
         Dimension.Length => Lengths(),
         Dimension.Flow => Flows(),
         Dimension.Colour =>
-            [Linear("EBC", 1), Linear("SRM", Colour.EbcPerSrm), Curved("°L", Colour.FromLovibond, "Lovi", "Lovibond")],
+            [Linear("EBC", 1), Linear("SRM", Colour.EbcPerSrm), Curved("°L", EbcFromLovibond, "Lovi", "Lovibond")],
         Dimension.Fraction => [Linear("", 1), Linear("%", 0.01, "percent", "pct")],
         Dimension.HeatCapacity => [Linear("J/K", 1, "J/C"), Linear("kJ/K", 1000, "kJ/C")],
         Dimension.HeatTransfer => [Linear("W/K", 1, "W/C"), Linear("kW/K", 1000, "kW/C")],
@@ -94,8 +95,8 @@ public static class QuantityUnits
         _ => [Linear("", 1)],
     };
 
-    /// <summary>Water at 20 °C, kg/L (IAPWS-95 at 101.325 kPa: 998.21 kg/m³).</summary>
-    private const double WaterKgPerL = 0.99821;
+    /// <summary>An evaporation told in litres means cold ones.</summary>
+    private static double WaterKgPerL => Water.DensityKgPerM3(20) / 1000;
 
     private static double UsGallonL => UnitsNet.Volume.FromUsGallons(1).Liters;
 
@@ -179,20 +180,7 @@ public static class QuantityUnits
         Linear("ft^3/lb", UnitsNet.Volume.FromCubicFeet(1).Liters / PoundKg),
     ];
 
-    private static class Gravity
-    {
-        /// <summary>
-        /// SG of a sucrose solution of 0 to 40 °P (Lincoln's fit to the Plato table; within 0.0005 SG).
-        /// </summary>
-        public static double FromPlato(double plato) => 1 + plato / (258.6 - plato / 258.2 * 227.1);
-    }
-
-    private static class Colour
-    {
-        /// <summary>EBC against SRM: 25 / 12.7, as the trade rounds it.</summary>
-        public const double EbcPerSrm = 1.97;
-
-        /// <summary>Malt colour: SRM = 1.3546 °L - 0.76; nothing is paler than 0.</summary>
-        public static double FromLovibond(double lovibond) => EbcPerSrm * Math.Max(0, 1.3546 * lovibond - 0.76);
-    }
+    /// <summary>Nothing is paler than 0.</summary>
+    private static double EbcFromLovibond(double lovibond) =>
+        Math.Max(0, Colour.EbcFromSrm(Colour.SrmFromLovibond(lovibond)));
 }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Recipes;
+using Extracts = BrewDeck.Core.Physics.Extract;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -71,7 +72,7 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         if (values.In(yield, "fine_grind", Dimension.Fraction, "") is { } fine)
             return fine;
         if (values.In(yield, "potential", Dimension.Gravity, "SG") is { } potential)
-            return Math.Round((potential - 1) * 1000 / Importing.SucrosePoints, 4);
+            return Math.Round(Extracts.Points(potential) / Extracts.SucrosePointsGalPerLb, 4);
         return values.In(yield, "coarse_grind", Dimension.Fraction, "") is { } coarse
             ? coarse + (values.In(yield, "fine_coarse_difference", Dimension.Fraction, "") ?? 0)
             : null;

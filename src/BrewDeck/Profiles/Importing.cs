@@ -1,3 +1,4 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 
@@ -8,11 +9,6 @@ namespace BrewDeck.Profiles;
 /// </summary>
 internal sealed class Importing(string file, Catalogue catalogue)
 {
-    /// <summary>
-    /// SG points of 1 lb of sucrose in 1 US gal at 20 °C, weighed in air: potentials are told against it.
-    /// </summary>
-    public const double SucrosePoints = 46.21;
-
     /// <summary>Density of liquid malt extract, kg/L; common practice, no source.</summary>
     public const double SyrupKgPerL = 1.4;
 
@@ -68,11 +64,10 @@ internal sealed class Importing(string file, Catalogue catalogue)
         if (efficiency is not { } share || batchL <= 0)
             return null;
         var extractKg = grist.Sum(g => g.ExtractKg * (g.Use == GristUse.Mash ? share : 1));
-        var fromPlato = QuantityUnits.Known(Dimension.Gravity, "°P").ToCanonical;
-        var sg = 1.05;
+        var plato = 12.0;
         for (var i = 0; i < 20; i++)
-            sg = fromPlato(100 * extractKg / (batchL * 0.99821 * sg));
-        return Math.Round(sg, 4);
+            plato = 100 * extractKg / SugarSolution.MassKg(batchL, plato, 20);
+        return Math.Round(SugarSolution.SgFromPlato(plato), 4);
     }
 
     /// <summary>A document without a mash has grain all the same.</summary>

@@ -3,7 +3,6 @@ using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 
