@@ -2,7 +2,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
