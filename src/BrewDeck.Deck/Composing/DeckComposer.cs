@@ -95,16 +95,16 @@ public static class DeckComposer
 
     private static ImmutableArray<NextStep> Next(DeckMoment moment) =>
     [
-        .. moment.Forecast.Rest
+        .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
             .OrderBy(s => s.StartS)
             .Take(NextShown)
-            .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), Durations.Short(s.DurationS))),
+            .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), PlanLines.Takes(s))),
     ];
 
     private static ImmutableArray<Line> Background(DeckMoment moment) =>
     [
-        .. moment.Forecast.Rest
+        .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })
             .Select(s => Line.Of($"{moment.Title(s)}: {Going(s, moment)}", Tone.Muted)),
     ];

@@ -16,9 +16,11 @@ public static class HandsWords
         StepKind.HeatStrike => HeatLiquor(step, notation, "Stir before you read it."),
         StepKind.HeatSparge => HeatLiquor(step, notation, "It is held there until the sparge."),
         StepKind.PrimePump => ["Open the inlet, let the pump fill by itself, then bleed it at the outlet.", "Start it only when no more air comes."],
-        StepKind.TransferStrike => [$"Run{Litres(step, notation)} through to {Names.The(plan.Brewhouse, step.Spec.To)}, outlet under the surface.", "Shut the valve and read the temperature."],
+        StepKind.TransferStrike => [$"Run{Some(Litres.Moved(step, plan), notation)} through to {Names.The(plan.Brewhouse, step.Spec.To)}, outlet under the surface.", "Shut the valve and read the temperature."],
         StepKind.DoughIn => DoughIn(step, notation),
-        StepKind.Rest => ["Keep the lid on and the wort moving.", "Stir at half time and read the temperature in the middle."],
+        StepKind.Rest => step.Spec.Minutes is >= 20
+            ? ["Keep the lid on and the wort moving.", "Stir at half time and read the temperature in the middle."]
+            : ["Keep the lid on and the wort moving. Read the temperature in the middle."],
         StepKind.Ramp => ["Pump on, then heat on. Keep the return spread over the bed.", $"Heat off{At(step.TargetC, notation)}."],
         StepKind.HeatMash => ["Pump on, then heat on. Stir now and then.", $"Heat off{At(step.TargetC, notation)}."],
         _ => Later(step, plan, notation),
@@ -27,22 +29,22 @@ public static class HandsWords
     private static ImmutableArray<string> Later(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.Vorlauf => ["Draw wort gently from under the bed and return it on top until it runs clear."],
-        StepKind.Lauter => Lauter(step, notation),
+        StepKind.Lauter => Lauter(step, plan, notation),
         StepKind.RunOff => ["Open the tun a little, then more. Keep the bed from running dry too fast.", "Close it when it only drips, and read volume and gravity."],
-        StepKind.BatchSparge => [$"Run in{Litres(step.Spec.SpargeL ?? step.VolumeL, notation)} sparge liquor, stir well, let it settle."],
+        StepKind.BatchSparge => [$"Run in{Some(Litres.Sparge(step, plan), notation)} sparge liquor, stir well, let it settle."],
         StepKind.AddFirstWortHops => [$"Put {What(step, "the first wort hops", notation)} into the kettle before the wort covers the bottom."],
         StepKind.HeatToBoil => ["Heat full on, lid off before it boils.", "Skim if foam gathers."],
         StepKind.HotBreak => ["Stand by the kettle. Turn the heat down or spray cold water when foam climbs.", "Go on when the foam falls back."],
         StepKind.Boil => ["Keep a rolling boil, lid off. Nothing to do until the next addition."],
         StepKind.AddToBoil => [$"Put {What(step, "the addition", notation)} into the boil, a little at a time."],
         StepKind.AddExtract => [$"Heat off. Stir in {What(step, "the extract", notation)} until nothing sticks to the bottom, then heat on."],
-        StepKind.AddWater => [$"Measure{Litres(step.VolumeL ?? step.Spec.VolumeL, notation)} {Water(step.Spec.TargetC)} and add it to {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}. Stir."],
+        StepKind.AddWater => [$"Measure{Some(step.VolumeL ?? step.Spec.VolumeL, notation)} {Water(step.Spec.TargetC)} and add it to {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}. Stir."],
         _ => Cold(step, plan, notation),
     };
 
     private static ImmutableArray<string> Cold(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.SanitiseChiller => ["Run boiling wort through pump and chiller and back for ten minutes, cooling water off."],
+        StepKind.SanitiseChiller => ["Run boiling wort through pump and chiller and back into the kettle, cooling water off.", "Let it run on until knock-out."],
         StepKind.KnockOut => ["Heat off at the switch. Read volume and gravity."],
         StepKind.Whirlpool => ["Start the whirlpool along the wall; stop it when the wort turns as one."],
         StepKind.AddToWhirlpool => [$"Put {What(step, "the whirlpool hops", notation)} into the turning wort."],
@@ -87,7 +89,7 @@ public static class HandsWords
         : [$"Stir in {Charges.All(step.Spec.Charges, notation)}."];
 
     private static ImmutableArray<string> Fill(PlanStep step, Plan plan, Notation notation) =>
-        [$"Run cold water into {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}{(step.VolumeL is { } l ? $" up to {notation.Volume(l)}" : "")}.", "Stay with the hose. Read the level when it is still."];
+        [$"Run cold water into {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}{(Litres.Shown(step) is { } l ? $" up to {notation.Volume(l)}" : "")}.", "Stay with the hose. Read the level when it is still."];
 
     private static ImmutableArray<string> HeatLiquor(PlanStep step, Notation notation, string then) =>
         [$"See that the elements are covered, then heat on{(step.TargetC is { } c ? $", set to {notation.Target(c)}" : "")}.", then];
@@ -101,14 +103,14 @@ public static class HandsWords
         return others.IsEmpty ? [] : [$"Stir in {Charges.All(others, notation)} with it."];
     }
 
-    private static ImmutableArray<string> Lauter(PlanStep step, Notation notation) => step.Spec.SpargeL is > 0
-        ? [$"Run off slowly; keep {notation.Volume(step.Spec.SpargeL.Value)} of sparge liquor coming, a hand's width over the bed.", KettleCovered, Stop(step, notation)]
+    private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation) => step.Spec.SpargeL is > 0
+        ? [$"Run off slowly; keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.", KettleCovered, Stop(step, notation)]
         : ["Run off slowly; no sparge today.", KettleCovered, Stop(step, notation)];
 
     private const string KettleCovered = "Kettle heat on once its elements are covered.";
 
-    private static string Stop(PlanStep step, Notation notation) => step.VolumeL is { } l
-        ? $"Stop when the kettle holds {notation.Volume(l)}; read volume and gravity."
+    private static string Stop(PlanStep step, Notation notation) => Litres.Shown(step) is { } l
+        ? $"Stop when the kettle shows {notation.Volume(l)}; read volume and gravity."
         : "Stop when it only drips; read volume and gravity.";
 
     private static ImmutableArray<string> CastOut(PlanStep step, Plan plan, Notation notation) =>
@@ -117,9 +119,7 @@ public static class HandsWords
     private static string What(PlanStep step, string otherwise, Notation notation) =>
         step.Spec.Charges.IsEmpty ? otherwise : Charges.All(step.Spec.Charges, notation);
 
-    private static string Litres(PlanStep step, Notation notation) => Litres(step.VolumeL, notation);
-
-    private static string Litres(double? l, Notation notation) => l is { } value ? " " + notation.Volume(value) : " the";
+    private static string Some(double? l, Notation notation) => l is { } value ? " " + notation.Volume(value) : " the";
 
     private static string At(double? c, Notation notation) => c is { } value ? " at " + notation.Target(value) : " at the target";
 }

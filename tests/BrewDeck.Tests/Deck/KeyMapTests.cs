@@ -1,7 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
