@@ -53,7 +53,7 @@ public static class QuantityReader
 
     private static QuantityRead One(string text, QuantityPart part, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
     {
-        var unit = part.Unit.Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
+        var unit = QuantityUnits.Folded(part.Unit).Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
         if (unit is null)
             return QuantityRead.Refused($"'{Plain(part.Unit)}' is no unit of {Named(dimension)}; {QuantityRange.Example(dimension)}");
         // 1048 is how many hydrometers and brewers say 1.048

@@ -32,13 +32,13 @@ public static class QuantityUnits
     }
 
     /// <summary>
-    /// Twelve significant digits: what a conversion adds in the last bits goes, so that 152.6 °F is 67 °C and both give one plan.
+    /// Twelve significant digits or fewer: what a conversion adds in the last bits goes, so that 152.6 °F is 67 °C and both give one plan.
     /// </summary>
-    internal static double Tidy(double value)
+    public static double Tidy(double value, int digits = 12)
     {
         if (value == 0 || !double.IsFinite(value))
             return value;
-        var text = value.ToString("G12", System.Globalization.CultureInfo.InvariantCulture);
+        var text = value.ToString($"G{digits}", System.Globalization.CultureInfo.InvariantCulture);
         return double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
     }
 

@@ -1,6 +1,16 @@
+using BrewDeck.Commands;
+
 namespace BrewDeck;
 
 internal static class Program
 {
-    private static int Main(string[] args) => args.Length;
+    private static int Main(string[] args)
+    {
+        var parsed = CommandTable.Root(TimeProvider.System, Console.Out, Console.Error).Parse(args);
+        if (parsed.Errors.Count == 0)
+            return parsed.Invoke();
+        foreach (var error in parsed.Errors)
+            Console.Error.WriteLine($"brewdeck: {error.Message} \"brewdeck --help\" lists what is known.");
+        return ExitCode.Usage;
+    }
 }

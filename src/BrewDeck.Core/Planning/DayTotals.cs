@@ -18,6 +18,6 @@ public static class DayTotals
             strikeL, spargeL, Contents.CoolL(full), SugarSolution.SgFromPlato(full.Plato), Contents.CoolL(boiled),
             Contents.CoolL(fermenter), SugarSolution.SgFromPlato(fermenter.Plato), WortFigures.BitternessIbu(setting, end),
             Colour.SrmFromEbc(ebc), ebc, fermenter.TempC, steps.Max(s => s.EndS),
-            steps.Sum(s => s.Spec.Kind.EndsBy() == EndsBy.Act ? s.Spec.HandsS : Math.Min(s.Spec.HandsS, s.DurationS)));
+            steps.Sum(s => s.HandsS));
     }
 }

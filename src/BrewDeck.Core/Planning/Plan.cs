@@ -41,6 +41,9 @@ public sealed record PlanStep(
     PlantState After)
 {
     public double EndS => StartS + DurationS;
+
+    /// <summary>Seconds for which the hands are busy.</summary>
+    public double HandsS => Spec.Kind.EndsBy() == EndsBy.Act ? Spec.HandsS : Math.Min(Spec.HandsS, DurationS);
 }
 
 /// <summary>What a reading at the end of a step should show, in the canonical unit of its kind.</summary>

@@ -5,7 +5,7 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Logbook;
 
 /// <summary>
-/// A hop dose as an array in the order of the record: name, alpha_g, boil_minutes, cone, first_wort. Each step of a plan repeats
+/// A hop dose as an array in the order of the record: name, alpha_g, mass_kg, boil_minutes. Each step of a plan repeats
 /// those of the steps before it.
 /// </summary>
 internal sealed class HopDoseJson : JsonConverter<HopDose>
@@ -14,8 +14,7 @@ internal sealed class HopDoseJson : JsonConverter<HopDose>
     {
         JsonRow.Begin(reader.TokenType);
         var dose = new HopDose(
-            JsonRow.Text(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader),
-            JsonRow.Flag(ref reader), JsonRow.Flag(ref reader));
+            JsonRow.Text(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader));
         JsonRow.End(ref reader);
         return dose;
     }
@@ -25,9 +24,8 @@ internal sealed class HopDoseJson : JsonConverter<HopDose>
         writer.WriteStartArray();
         writer.WriteStringValue(value.Name);
         JsonRow.Write(writer, value.AlphaG);
+        JsonRow.Write(writer, value.MassKg);
         JsonRow.Write(writer, value.BoilMinutes);
-        writer.WriteBooleanValue(value.Cone);
-        writer.WriteBooleanValue(value.FirstWort);
         writer.WriteEndArray();
     }
 }

@@ -21,7 +21,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     private readonly SortedDictionary<int, BatchHeader> _headers = [];
     private readonly SortedDictionary<int, LiveBatch> _live = [];
     private readonly List<string> _notices = [];
-    private bool _databaseLost;
+    private int _lastNumber;
 
     private Journal(LogbookDisk disk, BatchDatabase database, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf) =>
         (_disk, _database, _statusOf) = (disk, database, statusOf);
@@ -38,6 +38,9 @@ internal sealed class Journal : IBatchStore, IDisposable
 
     /// <summary>Written by a newer program: it can be read, and nothing is added.</summary>
     public bool ReadOnly { get; private set; }
+
+    /// <summary>The database could not be written: the tapes alone are kept until the next opening.</summary>
+    public bool DatabaseLost { get; private set; }
 
     /// <param name="statusOf">The fold's word on where a run stands.</param>
     /// <exception cref="LogbookException">In use, not writable or damaged.</exception>
@@ -67,7 +70,7 @@ internal sealed class Journal : IBatchStore, IDisposable
         lock (_gate)
         {
             RequireWritable();
-            var number = Math.Max(_headers.Keys.LastOrDefault(), _disk.Tapes().LastOrDefault().Batch) + 1;
+            var number = _lastNumber + 1;
             var live = Explain(number, () => new LiveBatch(number, Tape.Open(_disk, number, TapeScan.Of([])), [], followed: 0));
             try
             {
@@ -81,6 +84,7 @@ internal sealed class Journal : IBatchStore, IDisposable
             }
 
             _live[number] = live;
+            _lastNumber = number;
             Follow(live);
             return number;
         }
@@ -142,15 +146,17 @@ internal sealed class Journal : IBatchStore, IDisposable
     {
         foreach (var header in _database.Headers())
             _headers[header.Number] = header;
-        if (_database.FormatFound > BatchDatabase.Format)
+        if (_database.Newer)
             GoReadOnly("the logbook");
-        foreach (var (batch, bytes) in _disk.Tapes())
+        var tapes = _disk.Tapes().ToList();
+        _lastNumber = _headers.Keys.Concat(tapes.Select(t => t.Batch)).DefaultIfEmpty().Max();
+        foreach (var (batch, bytes) in tapes)
         {
             if (!ReadOnly && _headers.GetValueOrDefault(batch)?.TapeBytes != bytes)
                 CatchUp(batch);
         }
 
-        foreach (var missing in _headers.Keys.Except(_disk.Tapes().Select(t => t.Batch)))
+        foreach (var missing in _headers.Keys.Except(tapes.Select(t => t.Batch)))
             Notice(missing, "its tape is missing; \"brewdeck log repair\" writes it again from the database");
         if (!ReadOnly)
             Ballast.Keep(_disk, _disk.Files());
@@ -240,7 +246,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     {
         var status = _statusOf(live.Events);
         var header = _headers[live.Number] = live.Header(status);
-        if (_databaseLost || ReadOnly)
+        if (DatabaseLost || ReadOnly)
             return;
         try
         {
@@ -251,9 +257,9 @@ internal sealed class Journal : IBatchStore, IDisposable
         }
         catch (Exception e) // after a failed write LiteDB throws whatever its state gives; the tape has the event all the same
         {
-            _databaseLost = true;
+            DatabaseLost = true;
             _notices.Add($"{_disk.Path}: the database cannot be written ({SafeText.OneLine(e.Message)}); "
-                + "the day goes on, on its tape, and the database catches up at the next start");
+                + "the day goes on, on its tape; the next start catches up, or \"brewdeck log repair\" makes the database again");
         }
     }
 
@@ -268,7 +274,7 @@ internal sealed class Journal : IBatchStore, IDisposable
         {
             _database.Dispose();
         }
-        catch (Exception) when (_databaseLost) // it could not be written before: nothing new
+        catch (Exception) when (DatabaseLost) // it could not be written before: nothing new
         {
         }
     }
@@ -285,7 +291,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     private void RequireWritable()
     {
         if (ReadOnly)
-            throw new LogbookException($"{_disk.Path}: written by a newer brewdeck; brew with that one, or give --logbook PATH");
+            throw BatchDatabase.TooNew(_disk.Path);
     }
 
     private void GoReadOnly(string what)

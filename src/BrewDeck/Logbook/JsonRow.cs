@@ -18,12 +18,6 @@ internal static class JsonRow
         return reader.GetString()!;
     }
 
-    public static bool Flag(ref Utf8JsonReader reader)
-    {
-        Expect(reader.Read() && reader.TokenType is JsonTokenType.True or JsonTokenType.False);
-        return reader.GetBoolean();
-    }
-
     public static double Number(ref Utf8JsonReader reader)
     {
         Expect(reader.Read());

@@ -6,7 +6,7 @@ namespace BrewDeck.Logbook;
 
 /// <summary>
 /// A vessel's state as an array in the order of the record: at_s, water_kg, extract_kg, temp_c, grain_kg, grain_dry_kg,
-/// undissolved_kg, hold_c (null: not held).
+/// undissolved_kg, washed, hold_c (null: not held).
 /// </summary>
 internal sealed class VesselStateJson : JsonConverter<VesselState>
 {
@@ -15,7 +15,8 @@ internal sealed class VesselStateJson : JsonConverter<VesselState>
         JsonRow.Begin(reader.TokenType);
         var state = new VesselState(
             JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader),
-            JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader));
+            JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader),
+            JsonRow.Number(ref reader));
         JsonRow.End(ref reader);
         return state;
     }
@@ -30,6 +31,7 @@ internal sealed class VesselStateJson : JsonConverter<VesselState>
         JsonRow.Write(writer, value.GrainKg);
         JsonRow.Write(writer, value.GrainDryKg);
         JsonRow.Write(writer, value.UndissolvedKg);
+        JsonRow.Write(writer, value.Washed);
         JsonRow.Write(writer, value.HoldC);
         writer.WriteEndArray();
     }

@@ -7,6 +7,8 @@ internal static class NearestName
     public static string? To(string written, IEnumerable<string> known)
     {
         var asked = written.ToLowerInvariant();
+        if (asked.Length == 0)
+            return null;
         var best = known.Select(name => (Name: name, Edits: Edits(asked, name.ToLowerInvariant()))).OrderBy(c => c.Edits).FirstOrDefault();
         return best.Name is not null && best.Edits <= Math.Max(2, written.Length / 2) ? best.Name : null;
     }

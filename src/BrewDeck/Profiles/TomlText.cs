@@ -10,16 +10,15 @@ internal sealed class TomlText
     private readonly StringBuilder _text;
     private readonly SchemaKey[] _keys;
     private readonly HashSet<string> _begun;
-    private readonly string _indent;
     private readonly bool _comments;
 
     public TomlText(SchemaKey[] keys)
-        : this(new(), keys, [], "", true)
+        : this(new(), keys, [], true)
     {
     }
 
-    private TomlText(StringBuilder text, SchemaKey[] keys, HashSet<string> begun, string indent, bool comments) =>
-        (_text, _keys, _begun, _indent, _comments) = (text, keys, begun, indent, comments);
+    private TomlText(StringBuilder text, SchemaKey[] keys, HashSet<string> begun, bool comments) =>
+        (_text, _keys, _begun, _comments) = (text, keys, begun, comments);
 
     public void PutUnlessEmpty(string key, string value)
     {
@@ -45,7 +44,7 @@ internal sealed class TomlText
         if (first)
             _text.Append("# ").Append(section.Meaning).Append('\n');
         _text.Append(section.Many ? $"[[{key}]]\n" : $"[{key}]\n");
-        return new(_text, section.Keys, [], "", first);
+        return new(_text, section.Keys, [], first);
     }
 
     public override string ToString() => _text.ToString();
@@ -63,7 +62,7 @@ internal sealed class TomlText
 
     private void Line(SchemaKey key, string value)
     {
-        _text.Append(_indent).Append(key.Name).Append(" = ").Append(value);
+        _text.Append(key.Name).Append(" = ").Append(value);
         if (_comments && !value.Contains('\n', StringComparison.Ordinal))
             _text.Append("  # ").Append(key.Meaning);
         _text.Append('\n');

@@ -54,7 +54,7 @@ internal sealed class SessionPump
         var now = _time.GetLocalNow();
         _session.Receive(input, now);
         Rearm(now);
-        if (_session.BellWanted) Ring?.Invoke();
+        if (_session.TakeBell()) Ring?.Invoke();
         Window.Show(_session.Screen, Size);
     });
 

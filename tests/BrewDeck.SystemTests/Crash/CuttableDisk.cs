@@ -30,6 +30,9 @@ internal sealed class CuttableDisk(long limitBytes = long.MaxValue) : LogbookDis
     /// <summary>Writes, flushes and changes of the folder so far: the places where the power can be cut.</summary>
     public int Acts => _acts.Count;
 
+    /// <summary>How often a file was read from end to end.</summary>
+    public int ReadsOfAll { get; private set; }
+
     public long LimitBytes { get; set; } = limitBytes;
 
     public long UsedBytes => _files.Values.Sum(f => f.Length);
@@ -41,7 +44,11 @@ internal sealed class CuttableDisk(long limitBytes = long.MaxValue) : LogbookDis
         return new Handle(this, name);
     }
 
-    public override byte[] ReadAll(string name) => _files.TryGetValue(name, out var file) ? file.ToArray() : [];
+    public override byte[] ReadAll(string name)
+    {
+        ReadsOfAll++;
+        return _files.TryGetValue(name, out var file) ? file.ToArray() : [];
+    }
 
     public override IReadOnlyDictionary<string, long> Files() => _files.ToDictionary(f => f.Key, f => f.Value.Length);
 
@@ -55,6 +62,15 @@ internal sealed class CuttableDisk(long limitBytes = long.MaxValue) : LogbookDis
         Do(new Act.Create(name));
         Do(new Act.SetLength(name, 0));
         Do(new Act.Write(name, 0, content));
+    }
+
+    /// <summary>The same files, with a past of their own.</summary>
+    public CuttableDisk Copy()
+    {
+        var copy = new CuttableDisk();
+        foreach (var (name, file) in _files)
+            copy.Overwrite(name, file.ToArray());
+        return copy;
     }
 
     /// <summary>The disk as it is found after the power went before act number <paramref name="at"/>.</summary>

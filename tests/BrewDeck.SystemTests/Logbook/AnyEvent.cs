@@ -28,7 +28,7 @@ internal static class AnyEvent
             TargetC = target,
             Cautions = (Cautions)cautions,
             Background = background,
-            Charges = background ? [new Charge(ChargeKind.Other, id, 3.25, "kg", WaterKg: 0.1, Cone: true)] : [],
+            Charges = background ? [new Charge(ChargeKind.Other, id, 3.25, "kg", WaterKg: 0.1, ColourEbc: 8)] : [],
         });
 
     private static readonly Gen<Remedy> Remedies = Gen.Select(

@@ -100,8 +100,7 @@ internal static class Days
     private static PlantState State(Random numbers, double atS) => new()
     {
         Vessels = [Vessel(numbers, atS, 77), Vessel(numbers, atS, 66), Vessel(numbers, atS, double.NaN), new VesselState(0, 0, 0, 18)],
-        Hops = [new HopDose("Cascade", 1.775, numbers.NextDouble() * 60, false, true), new HopDose("Fuggle", 1.1, numbers.NextDouble(), true, false)],
-        HopsKg = 0.045,
+        Hops = [new HopDose("Cascade", 1.775, 0.03, numbers.NextDouble() * 60), new HopDose("Fuggle", 1.1, 0.02, numbers.NextDouble())],
         ColourKgEbc = 61.7 * numbers.NextDouble(),
         BoilGravityMinutes = 60 * numbers.NextDouble(),
         BoiledMinutes = 60 * numbers.NextDouble(),
@@ -111,7 +110,7 @@ internal static class Days
 
     private static VesselState Vessel(Random numbers, double atS, double holdC) => new(
         atS + numbers.NextDouble(), 40 * numbers.NextDouble(), 5 * numbers.NextDouble(), 60 + (10 * numbers.NextDouble()),
-        9.2, 8.8 * numbers.NextDouble(), 4 * numbers.NextDouble(), holdC);
+        9.2, 8.8 * numbers.NextDouble(), 4 * numbers.NextDouble(), HoldC: holdC);
 
     private static Brewhouse Brewhouse() => new()
     {

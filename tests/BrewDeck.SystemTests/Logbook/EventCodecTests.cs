@@ -63,7 +63,7 @@ public sealed class EventCodecTests
     public void ADamagedVesselStateIsRefused()
     {
         var line = Encoding.ASCII.GetString(EventCodec.Encode(Days.Opened()));
-        var cut = line.Replace("[0,0,0,18,0,0,0,null]", "[0,0,0,18,0,0,0]", StringComparison.Ordinal);
+        var cut = line.Replace("[0,0,0,18,0,0,0,0,null]", "[0,0,0,18,0,0,0,0]", StringComparison.Ordinal);
         Assert.NotEqual(line, cut);
         Assert.Throws<FormatException>(() => EventCodec.Decode(Encoding.ASCII.GetBytes(cut)));
     }

@@ -1,0 +1,98 @@
+using System.CommandLine;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
+using BrewDeck.Profiles;
+
+namespace BrewDeck.Commands;
+
+/// <summary>Every command with its options: the help and the exit codes come from here.</summary>
+internal static class CommandTable
+{
+    private static readonly Option<string?> Logbook = new("--logbook")
+    {
+        Description = "Folder of the logbook and of your own profiles; without it your data folder.", Recursive = true, HelpName = "PATH",
+    };
+
+    private static readonly Option<UnitSystem> Units = new("--units")
+    {
+        Description = "Units on the deck.", DefaultValueFactory = _ => UnitSystem.Metric,
+    };
+
+    public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
+    {
+        Workplace Place(ParseResult parsed) => new(parsed.GetValue(Logbook), time, output, errors);
+        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units };
+        root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
+        root.Subcommands.Add(Plan(Place));
+        root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(Convert(Place));
+        root.Subcommands.Add(Log(Place));
+        return root;
+    }
+
+    private static Command Plan(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var markdown = new Option<bool>("--markdown") { Description = "As Markdown." };
+        var command = new Command("plan", "Draws a day and prints its run sheet, or says why it cannot be brewed.") { json, markdown };
+        day.AddTo(command);
+        command.SetAction(p => PlanCommand.Run(
+            place(p), day.Of(p), p.GetValue(json) ? PlanFormat.Json : p.GetValue(markdown) ? PlanFormat.Markdown : PlanFormat.Text));
+        return command;
+    }
+
+    private static Command Rehearse(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var headless = new Option<bool>("--headless") { Description = "Without a screen, as fast as it goes." };
+        var json = new Option<bool>("--json") { Description = "Headless: one line of JSON for each day." };
+        var log = new Option<bool>("--log") { Description = "Headless: keep the days in the logbook, marked as rehearsed." };
+        var seed = new Option<int>("--seed") { Description = "Draws what the brewhouse really does that day.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
+        var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, speed };
+        day.AddTo(command);
+        command.SetAction(p => p.GetValue(headless)
+            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log))
+            : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), p.GetValue(Units)));
+        return command;
+    }
+
+    private static Command Convert(Func<ParseResult, Workplace> place)
+    {
+        var input = new Argument<string>("input") { Description = "A recipe: BeerJSON 1.0, BeerXML 1.0 or TOML." };
+        var output = new Option<string?>("--output", "-o") { Description = "File to write, .toml or .json; without it TOML to the terminal.", HelpName = "PATH" };
+        var command = new Command("convert", "Turns a recipe from one format into another and reports what could not be carried over.") { input, output };
+        command.SetAction(p =>
+        {
+            var at = place(p);
+            return at.Guard(() => ConvertCommand.Run(p.GetValue(input)!, p.GetValue(output), at.Output, at.Errors, at.Profiles().Catalogue));
+        });
+        return command;
+    }
+
+    private static Command Log(Func<ParseResult, Workplace> place)
+    {
+        var log = new Command("log", "Reads the logbook.");
+        var format = new Option<LogFormat>("--format") { Description = "text, json (JSON Lines) or csv.", DefaultValueFactory = _ => LogFormat.Text };
+        var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
+        var batch = new Argument<int>("batch") { Description = "Number of the batch, see \"log list\"." };
+        Add(log, new Command("list", "Lists the batches, newest first.") { format, rehearsed }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed)), place);
+        Add(log, new Command("show", "Shows a batch.") { batch }, (p, c) => c.Show(p.GetValue(batch)), place);
+        Add(log, new Command("export", "Writes a batch out.") { batch, format }, (p, c) => c.Export(p.GetValue(batch), p.GetValue(format)), place);
+        Add(log, new Command("verify", "Checks every record of the logbook."), (_, c) => c.Verify(), place);
+        Add(log, new Command("repair", "Mends a damaged logbook from its second copies and says what it did."), (_, c) => c.Repair(), place);
+        return log;
+    }
+
+    private static void Add(Command parent, Command command, Func<ParseResult, LogCommands, int> run, Func<ParseResult, Workplace> place)
+    {
+        command.SetAction(p =>
+        {
+            var at = place(p);
+            return at.Guard(() => run(p, at.LogCommands()));
+        });
+        parent.Subcommands.Add(command);
+    }
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+
+namespace BrewDeck.Commands;
+
+/// <summary>The options of a day, the same for each command that draws one.</summary>
+internal sealed class DayOptionSet
+{
+    private readonly Option<string> _brewhouse = new("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
+    private readonly Option<string> _recipe = new("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-amber" };
+    private readonly Option<string?> _batch = new("--batch") { Description = "Cold wort into the fermenter, such as \"40 L\".", HelpName = "VOLUME" };
+    private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
+    private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
+    private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
+    private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
+    private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water.", HelpName = "TEMP" };
+    private readonly Option<string?> _ambient = new("--ambient") { Description = "Temperature of the room.", HelpName = "TEMP" };
+    private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist.", HelpName = "TEMP" };
+    private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\".", HelpName = "LENGTH" };
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _start, _finish, _source, _ambient, _grain, _altitude })
+            command.Options.Add(option);
+    }
+
+    public DayOptions Of(ParseResult parsed) => new()
+    {
+        Brewhouse = parsed.GetValue(_brewhouse)!,
+        Recipe = parsed.GetValue(_recipe)!,
+        Batch = parsed.GetValue(_batch),
+        Circuits = parsed.GetValue(_circuits),
+        Sparge = parsed.GetValue(_sparge),
+        Start = parsed.GetValue(_start),
+        Finish = parsed.GetValue(_finish),
+        SourceWater = parsed.GetValue(_source),
+        Ambient = parsed.GetValue(_ambient),
+        Grain = parsed.GetValue(_grain),
+        Altitude = parsed.GetValue(_altitude),
+    };
+}

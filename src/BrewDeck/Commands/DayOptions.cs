@@ -1,0 +1,88 @@
+using System.Globalization;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+using BrewDeck.Profiles;
+
+namespace BrewDeck.Commands;
+
+/// <summary>Brewhouse, recipe and the day's choices as given on the command line.</summary>
+internal sealed record DayOptions
+{
+    public string Brewhouse { get; init; } = "quayside-65";
+
+    public string Recipe { get; init; } = "quayside-amber";
+
+    public string? Batch { get; init; }
+
+    public int? Circuits { get; init; }
+
+    public string? Sparge { get; init; }
+
+    public string? Start { get; init; }
+
+    public string? Finish { get; init; }
+
+    public string? SourceWater { get; init; }
+
+    public string? Ambient { get; init; }
+
+    public string? Grain { get; init; }
+
+    public string? Altitude { get; init; }
+
+    /// <exception cref="ProfileException">A file cannot be used.</exception>
+    /// <exception cref="UsageException">A choice cannot be read.</exception>
+    public PlanResult Draw(ProfileFolder profiles)
+    {
+        var (house, recipe) = Files(profiles);
+        return Planner.Draw(house, recipe, Choices());
+    }
+
+    public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
+        (profiles.Brewhouse(profiles.FindBrewhouse(Brewhouse)), profiles.Recipe(profiles.FindRecipe(Recipe)));
+
+    public DayChoices Choices()
+    {
+        var usual = new DayChoices();
+        return usual with
+        {
+            BatchL = Read("--batch", Batch, Dimension.Volume),
+            Circuits = Circuits,
+            Sparge = SpargeMethod(usual.Sparge),
+            Start = Moment("--start", Start),
+            Finish = Moment("--finish", Finish),
+            SourceWaterC = Read("--source-water", SourceWater, Dimension.Temperature) ?? usual.SourceWaterC,
+            AmbientC = Read("--ambient", Ambient, Dimension.Temperature) ?? usual.AmbientC,
+            GrainC = Read("--grain", Grain, Dimension.Temperature) ?? usual.GrainC,
+            AltitudeM = Read("--altitude", Altitude, Dimension.Length) ?? usual.AltitudeM,
+        };
+    }
+
+    private static double? Read(string option, string? text, Dimension dimension)
+    {
+        if (text is null)
+            return null;
+        var read = QuantityReader.Read(text, dimension);
+        return read.Ok ? read.Value : throw new UsageException($"{option}: {read.Why}");
+    }
+
+    private SpargeMethod SpargeMethod(SpargeMethod usual) => Sparge?.ToLowerInvariant() switch
+    {
+        null => usual,
+        "fly" => Core.Planning.SpargeMethod.Fly,
+        "batch" => Core.Planning.SpargeMethod.Batch,
+        "none" => Core.Planning.SpargeMethod.None,
+        _ => throw new UsageException($"--sparge: '{Sparge}' is not known; write fly, batch or none"),
+    };
+
+    private static DateTimeOffset? Moment(string option, string? text)
+    {
+        if (text is null)
+            return null;
+        return DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal, out var moment)
+            ? moment
+            : throw new UsageException($"{option}: '{text}' is no date and time; write 2026-05-30T08:30, with Z or +02:00 for a zone");
+    }
+}

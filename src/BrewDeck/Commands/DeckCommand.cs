@@ -1,0 +1,29 @@
+using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Terminal;
+
+namespace BrewDeck.Commands;
+
+/// <summary><c>brewdeck</c> alone: the deck on this terminal.</summary>
+internal static class DeckCommand
+{
+    public static int Brew(Workplace place, UnitSystem units) => place.Guard(() =>
+    {
+        using var journal = place.OpenJournal();
+        var ports = new SessionPorts(journal, place.Profiles());
+        return Show(place, NewSession(place, ports, units, place.Time.GetLocalNow()));
+    });
+
+    public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
+        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version }, now);
+
+    public static int Show(Workplace place, ISession session)
+    {
+        if (!TerminalHost.HasTerminal)
+            throw new UsageException("the deck needs a terminal; for output to a file or a pipe use plan, rehearse --headless or log");
+        var ending = TerminalHost.Run(session, place.Time);
+        if (ending != Ending.SessionEnded)
+            place.Errors.WriteLine("brewdeck: stopped; everything up to the last act is in the logbook, start brewdeck again to go on");
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,59 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck;
+using BrewDeck.Logbook;
+using BrewDeck.Profiles;
+
+namespace BrewDeck.Commands;
+
+/// <summary>The folders that a command works with, the streams it writes to, and how trouble becomes one line and an exit code.</summary>
+internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter output, TextWriter errors)
+{
+    /// <summary>Of the program, written into each batch.</summary>
+    public static string Version => typeof(Workplace).Assembly.GetName().Version?.ToString(3) ?? "0";
+
+    public TimeProvider Time => time;
+
+    public TextWriter Output => output;
+
+    public TextWriter Errors => errors;
+
+    public string Folder => LogFolder.Resolve(logbook);
+
+    public ProfileFolder Profiles() => ProfileFolder.BesideProgram(Folder);
+
+    public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
+
+    public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => RunFold.Of(events).Status;
+
+    public LogCommands LogCommands() => new(() => new FolderDisk(Folder), StatusOf, output, errors);
+
+    /// <summary>Runs a command; what is wrong with a file or the logbook becomes one line on the error stream.</summary>
+    public int Guard(Func<int> command)
+    {
+        try
+        {
+            return command();
+        }
+        catch (ProfileException e)
+        {
+            return Say(e.Message, ExitCode.BadInput);
+        }
+        catch (LogbookException e)
+        {
+            return Say(e.Message, ExitCode.LogbookTrouble);
+        }
+        catch (UsageException e)
+        {
+            return Say(e.Message, ExitCode.Usage);
+        }
+    }
+
+    public int Say(string line, int code)
+    {
+        errors.WriteLine($"brewdeck: {line}");
+        return code;
+    }
+}
+
+/// <summary>An option that cannot be used; the message says what would be right.</summary>
+internal sealed class UsageException(string message) : Exception(message);

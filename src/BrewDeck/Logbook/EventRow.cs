@@ -1,0 +1,77 @@
+using System.Globalization;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Logbook;
+
+/// <summary>An event as a row of a table, the same for the page and for the spreadsheet.</summary>
+/// <param name="Quantity">What <paramref name="Value"/> measures, snake_case with its unit.</param>
+/// <param name="Text">What somebody typed, or what else there is to say; not yet safe to show.</param>
+internal sealed record EventRow(
+    int Seq,
+    string AtUtc,
+    string Kind,
+    string StepId = "",
+    string Vessel = "",
+    string Quantity = "",
+    double? Value = null,
+    string Text = "")
+{
+    public static EventRow Of(int seq, RunEvent happened)
+    {
+        var row = new EventRow(seq, IsoUtc(happened.AtMs), EventKinds.Of(happened));
+        return happened switch
+        {
+            BatchOpened e => row with
+            {
+                Text = Invariant($"{e.Plan.Recipe.Name}, {e.Plan.Totals.FermenterL:0.#} L, on {e.Plan.Brewhouse.Name}; ")
+                    + Invariant($"{e.Plan.Steps.Length} steps; brewdeck {e.ProgramVersion}"),
+            },
+            StepStarted e => row with { StepId = e.StepId },
+            StepFinished e => row with { StepId = e.StepId },
+            StepHeld e => row with { StepId = e.StepId, Text = e.Reason },
+            StepResumed e => row with { StepId = e.StepId },
+            StepSkipped e => row with { StepId = e.StepId, Text = e.Reason },
+            ReadingTaken e => row with
+            {
+                Vessel = e.Reading.Vessel, Quantity = QuantityOf(e.Reading.Kind), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+            },
+            RemedyChosen e => row with
+            {
+                Vessel = e.Remedy.Vessel, Quantity = QuantityOf(e.Remedy.Kind), Value = e.Remedy.Amount,
+            },
+            NoteWritten e => row with { Text = e.Text },
+            RunAborted e => row with { Text = e.Reason },
+            Undone e => row with { Text = Invariant($"takes back {e.Seq}") },
+            _ => row,
+        };
+    }
+
+    /// <summary>UTC, ISO 8601 to the millisecond; a clock that was wrong beyond the calendar gives the plain number.</summary>
+    public static string IsoUtc(long atMs) =>
+        atMs is >= -62_135_596_800_000 and <= 253_402_300_799_999
+            ? DateTimeOffset.FromUnixTimeMilliseconds(atMs).ToString("yyyy-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture)
+            : Invariant($"{atMs} ms");
+
+    private static string QuantityOf(ReadingKind kind) => kind switch
+    {
+        ReadingKind.Temperature => "temp_c",
+        ReadingKind.Volume => "volume_l",
+        ReadingKind.Gravity => "gravity_sg",
+        ReadingKind.Ph => "ph",
+        _ => "mass_kg",
+    };
+
+    private static string QuantityOf(RemedyKind kind) => kind switch
+    {
+        RemedyKind.LeaveIt => "leave_it",
+        RemedyKind.HeatMash => "heat_mash_min",
+        RemedyKind.AddHotWater => "add_hot_water_l",
+        RemedyKind.AddColdWater => "add_cold_water_l",
+        RemedyKind.BoilLonger => "boil_longer_min",
+        RemedyKind.BoilShorter => "boil_shorter_min",
+        RemedyKind.Dilute => "dilute_l",
+        _ => "add_extract_kg",
+    };
+
+    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+}

@@ -1,0 +1,103 @@
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+using static BrewDeck.Profiles.BeerJsonBoil;
+
+namespace BrewDeck.Profiles;
+
+/// <summary>Hops and other additions of a BeerJSON recipe with their timing.</summary>
+internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil, SourceNode ingredients)
+{
+    private static readonly string[] Uses = ["add_to_boil", "add_to_mash", "add_to_fermentation", "add_to_package"];
+    private static readonly string[] Forms = ["extract", "leaf", "leaf (wet)", "pellet", "powder", "plug"];
+
+    public IEnumerable<HopAddition> Hops() => ingredients.Items("hop_additions").Select(Hop).OfType<HopAddition>();
+
+    public IEnumerable<OtherAddition> Others() => ingredients.Items("miscellaneous_additions").Select(Other);
+
+    private HopAddition? Hop(SourceNode node)
+    {
+        var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
+        var amount = node["amount"] ?? throw import.Error(node, "has no amount; BeerJSON requires it");
+        var (use, step) = When(node);
+        var (number, unit) = values.Amount(amount);
+        if (unit != "g" || use == "add_to_mash")
+        {
+            import.Note(node, $"{amount.Shown} of '{ProfileError.OneLine(name)}' not carried over: {(use == "add_to_mash" ? "no hops go into the mash here" : "hops are weighed here")}");
+            node.Take();
+            return null;
+        }
+
+        var place = use == "add_to_boil" ? boil.PlaceOf(step) : (Place?)null;
+        return new(name, number, Alpha(node, name), Form(node), Use(place), HopMinutes(node, place, step));
+    }
+
+    private static HopUse Use(Place? place) => place switch
+    {
+        Place.Before => HopUse.FirstWort,
+        Place.Boil => HopUse.Boil,
+        Place.After => HopUse.Whirlpool,
+        _ => HopUse.DryHop,
+    };
+
+    private double Alpha(SourceNode node, string name) =>
+        values.In(node, "alpha_acid", Dimension.Fraction, "") ?? import.Catalogue.Hop(name)?.AlphaFraction
+        ?? throw import.Error(node, "has no alpha_acid; BeerJSON requires it");
+
+    private HopForm Form(SourceNode node) =>
+        node["form"] is { } form && import.Word(form, Forms) is "leaf" or "leaf (wet)" or "plug" ? HopForm.Cone : HopForm.Pellet;
+
+    private OtherAddition Other(SourceNode node)
+    {
+        var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
+        var (number, unit) = values.Amount(node["amount"] ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
+        var (use, step) = When(node);
+        return use switch
+        {
+            "add_to_mash" => new(name, number, unit, AdditionUse.Mash, 0),
+            "add_to_boil" => new(name, number, unit, AdditionUse.Boil, OtherMinutes(node, step)),
+            _ => new(name, number, unit, AdditionUse.Fermenter, Told(node) ?? 0),
+        };
+    }
+
+    private double OtherMinutes(SourceNode node, int? step) => boil.PlaceOf(step) switch
+    {
+        Place.Before => boil.Minutes,
+        Place.After => 0,
+        _ => BoilMinutes(node),
+    };
+
+    private double HopMinutes(SourceNode node, Place? place, int? step) => place switch
+    {
+        Place.Before => values.In(node["timing"]!, "duration", Dimension.Time, "min") ?? boil.Minutes,
+        Place.Boil => BoilMinutes(node),
+        Place.After => Told(node) ?? boil.MinutesOf(step) ?? 0,
+        _ => Told(node) ?? 0,
+    };
+
+    /// <summary>
+    /// Minutes before knock-out. The standard's text has <c>time</c> run from the start of a step, its own examples count it back
+    /// from the end (60, 20 and 2 min in this order); the examples are followed, and the brewer told.
+    /// </summary>
+    private double BoilMinutes(SourceNode node)
+    {
+        if (node["timing"]?["duration"] is null && node["timing"]?["time"] is { } time)
+            import.Note(time, $"{time.Shown} is taken as before knock-out, as in the standard's examples");
+        if (Told(node) is { } minutes)
+            return minutes;
+        import.Note(node, "tells no time: added at knock-out");
+        return 0;
+    }
+
+    private double? Told(SourceNode node) => node["timing"] is { } timing
+        ? values.In(timing, "duration", Dimension.Time, "min") ?? values.In(timing, "time", Dimension.Time, "min")
+        : null;
+
+    private (string Use, int? Step) When(SourceNode node)
+    {
+        var step = node["timing"]?["step"] is { } number ? (int)Math.Clamp(import.Number(number), 0, 99) : (int?)null;
+        if (node["timing"]?["use"] is { } use)
+            return (import.Word(use, Uses), step);
+        import.Note(node, "does not tell where it goes in: into the boil is assumed");
+        return ("add_to_boil", step);
+    }
+}

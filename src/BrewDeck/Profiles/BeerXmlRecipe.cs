@@ -1,0 +1,163 @@
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+
+namespace BrewDeck.Profiles;
+
+/// <summary>Carries one BeerXML recipe over. Units are fixed by the format: kg, L, °C, minutes, per cent.</summary>
+internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
+{
+    private static readonly string[] HopUses = ["Boil", "Dry Hop", "Mash", "First Wort", "Aroma"];
+    private static readonly string[] MiscUses = ["Boil", "Mash", "Primary", "Secondary", "Bottling"];
+    private static readonly string[] GristTypes = ["Grain", "Sugar", "Extract", "Dry Extract", "Adjunct"];
+    private static readonly string[] YeastTypes = ["Ale", "Lager", "Wheat", "Wine", "Champagne"];
+
+    /// <summary>Null when it has nothing to mash.</summary>
+    public Recipe? Read()
+    {
+        TakeVersions(node);
+        var name = node.TakeText("NAME") ?? throw import.Error(node, "has no NAME; BeerXML requires it");
+        var grist = Items("FERMENTABLES", "FERMENTABLE").Select(Grist).ToArray();
+        if (grist.All(g => g.Use != GristUse.Mash))
+        {
+            import.Note(node, "has nothing for the mash: not carried over, for a plan begins with one");
+            return null;
+        }
+
+        if (node["TYPE"]?.Text is "All Grain" or "Partial Mash")
+            node["TYPE"]!.Take();
+        return import.Checked(node, Recipe(name, grist));
+    }
+
+    private Recipe Recipe(string name, GristLine[] grist)
+    {
+        var batchL = Needed(node, "BATCH_SIZE");
+        var boilMin = Needed(node, "BOIL_TIME");
+        return new()
+        {
+            Name = name,
+            Author = string.Join(", ", new[] { node.TakeText("BREWER"), node.TakeText("ASST_BREWER") }.OfType<string>()),
+            Style = node["STYLE"]?.TakeText("NAME") ?? "",
+            Notes = node.TakeText("NOTES") ?? "",
+            BatchL = batchL,
+            OriginalGravitySg = Gravity() ?? Implied(grist, batchL),
+            BitternessIbu = null,
+            Grist = [.. grist],
+            Rests = [.. import.Rests(node, [.. Rests()])],
+            BoilMin = boilMin,
+            Hops = [.. Items("HOPS", "HOP").Select(h => Hop(h, boilMin)).OfType<HopAddition>()],
+            Others = [.. Items("MISCS", "MISC").Select(Other)],
+            Yeast = Yeast(),
+        };
+    }
+
+    /// <summary>Every record says VERSION 1, which is nothing to carry over.</summary>
+    private static void TakeVersions(SourceNode part)
+    {
+        if (part is { Name: "VERSION", Text: "1" })
+            part.Take();
+        foreach (var inner in part.Parts)
+            TakeVersions(inner);
+    }
+
+    private IEnumerable<SourceNode> Items(string set, string record) => node.Items(set).Where(r => r.Name == record);
+
+    private double Needed(SourceNode record, string name) =>
+        Maybe(record, name) ?? throw import.Error(record, $"has no {name}; BeerXML requires it");
+
+    private double? Maybe(SourceNode record, string name) =>
+        record[name] is { Text: { Length: > 0 } } told ? import.Number(told) : null;
+
+    private double? Share(SourceNode record, string name) =>
+        Maybe(record, name) is { } percent ? QuantityUnits.Convert(Dimension.Fraction, percent, QuantityUnits.Find(Dimension.Fraction, "%")!, QuantityUnits.Of(Dimension.Fraction)[0]) : null;
+
+    private string Text(SourceNode record) => record.TakeText("NAME") ?? throw import.Error(record, "has no NAME; BeerXML requires it");
+
+    /// <summary>Some programs write <c>1.048 SG</c>.</summary>
+    private double? Gravity()
+    {
+        if (node["OG"] is not { Text: { Length: > 0 } text } told)
+            return null;
+        var read = QuantityReader.Read(text, Dimension.Gravity);
+        return read.Ok && told.Take() == told ? read.Value : throw import.Error(told, $"cannot be read: {read.Why}");
+    }
+
+    private double? Implied(GristLine[] grist, double batchL)
+    {
+        var implied = Importing.ImpliedGravity(grist, batchL, Share(node, "EFFICIENCY"));
+        if (implied is { } sg)
+            import.Note(node["EFFICIENCY"]!, $"carried over as the original gravity that it gives, {sg:F4}");
+        return implied;
+    }
+
+    private GristLine Grist(SourceNode record)
+    {
+        var type = record["TYPE"] is { } told ? import.Word(told, GristTypes) : "Grain";
+        var mashed = type is "Grain" or "Adjunct";
+        var late = record["ADD_AFTER_BOIL"] is { Text: "TRUE" } after && after.Take() == after;
+        if (late)
+            import.Note(record, "goes in after the boil: carried over into the kettle");
+        if (record["ADD_AFTER_BOIL"] is { Text: "FALSE" } no)
+            no.Take();
+        // malt extract says its colour in SRM, all else in degrees Lovibond
+        var colourUnit = QuantityUnits.Find(Dimension.Colour, type == "Extract" ? "SRM" : "°L")!;
+        var colour = QuantityUnits.Convert(Dimension.Colour, Maybe(record, "COLOR") ?? 0, colourUnit, QuantityUnits.Of(Dimension.Colour)[0]);
+        return new(
+            Text(record),
+            Needed(record, "AMOUNT"),
+            Share(record, "YIELD") ?? throw import.Error(record, "has no YIELD; BeerXML requires it"),
+            Share(record, "MOISTURE") ?? (mashed ? 0.04 : 0),
+            colour,
+            mashed && !late ? GristUse.Mash : GristUse.Kettle);
+    }
+
+    private HopAddition? Hop(SourceNode record, double boilMin)
+    {
+        var use = record["USE"] is { } told ? import.Word(told, HopUses) : "Boil";
+        if (use == "Mash")
+        {
+            import.Note(record, $"'{ProfileError.OneLine(record.TakeText("NAME") ?? "")}' not carried over: no hops go into the mash here");
+            record.Take();
+            return null;
+        }
+
+        var minutes = Needed(record, "TIME");
+        var form = record["FORM"] is { } shape && import.Word(shape, "Pellet", "Plug", "Leaf") != "Pellet" ? HopForm.Cone : HopForm.Pellet;
+        var massG = QuantityUnits.Convert(Dimension.Mass, Needed(record, "AMOUNT"), QuantityUnits.Of(Dimension.Mass)[0], QuantityUnits.Find(Dimension.Mass, "g")!);
+        var alpha = Share(record, "ALPHA") ?? throw import.Error(record, "has no ALPHA; BeerXML requires it");
+        return new(Text(record), massG, alpha, form, Use(use), use == "First Wort" ? Math.Max(minutes, boilMin) : minutes);
+    }
+
+    private static HopUse Use(string use) => use switch
+    {
+        "First Wort" => HopUse.FirstWort,
+        "Aroma" => HopUse.Whirlpool,
+        "Dry Hop" => HopUse.DryHop,
+        _ => HopUse.Boil,
+    };
+
+    private OtherAddition Other(SourceNode record)
+    {
+        var use = record["USE"] is { } told ? import.Word(told, MiscUses) : "Boil";
+        var weighed = record["AMOUNT_IS_WEIGHT"] is { } kind && import.Word(kind, "TRUE", "FALSE") == "TRUE";
+        var amount = QuantityUnits.Tidy(1000 * Needed(record, "AMOUNT"));
+        var place = use switch { "Boil" => AdditionUse.Boil, "Mash" => AdditionUse.Mash, _ => AdditionUse.Fermenter };
+        return new(Text(record), amount, weighed ? "g" : "mL", place, place == AdditionUse.Mash ? 0 : Maybe(record, "TIME") ?? 0);
+    }
+
+    private IEnumerable<MashRest> Rests()
+    {
+        foreach (var step in node["MASH"]?.Items("MASH_STEPS").Where(s => s.Name == "MASH_STEP") ?? [])
+        {
+            if (step["TYPE"] is { } type && import.Word(type, "Infusion", "Temperature", "Decoction") == "Decoction")
+                import.Note(step, "is a decoction: carried over as a rest, heated the way of the brewhouse");
+            yield return new(step.TakeText("NAME") ?? "rest", Needed(step, "STEP_TEMP"), Needed(step, "STEP_TIME"));
+        }
+    }
+
+    private Yeast Yeast()
+    {
+        var record = Items("YEASTS", "YEAST").FirstOrDefault();
+        var lager = record?["TYPE"] is { } type && import.Word(type, YeastTypes) == "Lager";
+        return import.Yeast(node, record?.TakeText("NAME"), lager, record is null ? null : Share(record, "ATTENUATION"), Maybe(node, "PRIMARY_TEMP"));
+    }
+}

@@ -1,0 +1,102 @@
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+
+namespace BrewDeck.Profiles;
+
+/// <summary>What the readers of foreign documents share: notes, errors, and rules for what a document leaves open.</summary>
+internal sealed class Importing(string file, Catalogue catalogue)
+{
+    /// <summary>SG points of 1 lb of sucrose in 1 US gal at 20 °C, weighed in air: potentials are told against it.</summary>
+    public const double SucrosePoints = 46.21;
+
+    /// <summary>Density of liquid malt extract, kg/L; common practice, no source.</summary>
+    public const double SyrupKgPerL = 1.4;
+
+    private readonly List<string> _notes = [];
+
+    public Catalogue Catalogue => catalogue;
+
+    public void Note(SourceNode at, string what) => _notes.Add($"{at.Path}: {what}");
+
+    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{at.Path} {what}".TrimStart());
+
+    /// <summary>A number that stands as such.</summary>
+    public double Number(SourceNode node) => node.Take().Number ?? throw Error(node, $"is {node.Shown}; it must be a number");
+
+    /// <summary>One of a few words, taken.</summary>
+    public string Word(SourceNode node, params string[] words) =>
+        words.FirstOrDefault(w => w == node.Text) is { } word && node.Take() == node
+            ? word
+            : throw Error(node, $"is {node.Shown}; it must be one of {string.Join(", ", words)}");
+
+    /// <summary>All notes with those for what was left.</summary>
+    /// <exception cref="ProfileException">No recipe in it.</exception>
+    public Converted Finish(SourceNode root, IEnumerable<Recipe?> recipes)
+    {
+        var carried = recipes.OfType<Recipe>().ToArray();
+        if (carried.Length == 0)
+            throw ProfileError.At(file, 1, _notes.Count > 0 ? $"no recipe in it can be carried over ({_notes[0]})" : "no recipe in it; a document with a list of recipes is wanted");
+        var left = root.Left().Select(n => $"{n.Path}: {n.Shown} not carried over{LeftReasons.For(n)}");
+        return new([.. carried], [.. _notes, .. left]);
+    }
+
+    /// <summary>Holds a recipe against the limits of our own files, which are the only ones.</summary>
+    public Recipe Checked(SourceNode at, Recipe recipe)
+    {
+        try
+        {
+            return RecipeFile.Read(RecipeFile.Write(recipe), "", Catalogue.Empty);
+        }
+        catch (ProfileException e)
+        {
+            throw Error(at, $"cannot be brewed as it stands: {e.Message.Split(": ", 2)[1]}");
+        }
+    }
+
+    /// <summary>The gravity that the author's brewhouse would have given; null when that is not told.</summary>
+    /// <param name="efficiency">Extract in the fermenter to extract in the mash, 0..1.</param>
+    public static double? ImpliedGravity(IEnumerable<GristLine> grist, double batchL, double? efficiency)
+    {
+        if (efficiency is not { } share || batchL <= 0)
+            return null;
+        var extractKg = grist.Sum(g => g.ExtractKg * (g.Use == GristUse.Mash ? share : 1));
+        var fromPlato = QuantityUnits.Find(Dimension.Gravity, "°P")!.ToCanonical;
+        var sg = 1.05;
+        for (var i = 0; i < 20; i++)
+            sg = fromPlato(100 * extractKg / (batchL * 0.99821 * sg));
+        return Math.Round(sg, 4);
+    }
+
+    /// <summary>A document without a mash has grain all the same.</summary>
+    public MashRest[] Rests(SourceNode recipe, MashRest[] rests)
+    {
+        if (rests.Length > 0)
+            return rests;
+        Note(recipe, "tells no rest: one of 66 °C for 60 min is assumed");
+        return [new("conversion", 66, 60)];
+    }
+
+    public Yeast Yeast(SourceNode recipe, string? name, bool lager, double? attenuation, double? pitchC)
+    {
+        var type = catalogue.Yeast(name ?? "");
+        var assumed = new List<string>();
+        T Assume<T>(T? told, T usual, string what) where T : struct
+        {
+            if (told is null)
+                assumed.Add(what);
+            return told ?? usual;
+        }
+
+        var usual = lager ? (PitchC: 10.0, Rate: 1.5) : (PitchC: 18.0, Rate: 0.75);
+        var yeast = new Yeast(
+            name ?? (lager ? "lager yeast" : "ale yeast"),
+            Assume(attenuation ?? type?.AttenuationFraction, 0.75, "attenuation 75 %"),
+            Assume(pitchC ?? type?.PitchC, usual.PitchC, $"pitching at {usual.PitchC} °C"),
+            type?.PitchRateMillionPerMlPlato ?? usual.Rate);
+        if (name is null)
+            assumed.Insert(0, yeast.Name);
+        if (assumed.Count > 0)
+            Note(recipe, $"does not tell all of its yeast: {string.Join(", ", assumed)} assumed");
+        return yeast;
+    }
+}

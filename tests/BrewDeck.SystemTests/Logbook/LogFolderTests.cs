@@ -1,0 +1,45 @@
+using BrewDeck.Deck;
+using BrewDeck.Logbook;
+using Xunit;
+
+namespace BrewDeck.SystemTests.Logbook;
+
+public sealed class LogFolderTests
+{
+    [Theory]
+    [InlineData(DataFolders.Xdg, "HOME=/home/b", "/home/b/.local/share/brewdeck")]
+    [InlineData(DataFolders.Xdg, "HOME=/home/b;XDG_DATA_HOME=/data", "/data/brewdeck")]
+    [InlineData(DataFolders.Xdg, "HOME=/home/b;XDG_DATA_HOME=data", "/home/b/.local/share/brewdeck")]
+    [InlineData(DataFolders.Xdg, "XDG_DATA_HOME=/data", "/data/brewdeck")]
+    [InlineData(DataFolders.MacOs, "HOME=/home/b", "/home/b/Library/Application Support/brewdeck")]
+    [InlineData(DataFolders.Windows, "LOCALAPPDATA=/home/b", "/home/b/brewdeck")]
+    public void TheUsersOwnDataFolder(object system, string variables, string folder) =>
+        Assert.Equal(folder, Resolve(null, (DataFolders)system, variables).Replace('\\', '/'));
+
+    [Theory]
+    [InlineData(DataFolders.Xdg, "", "HOME: is not set")]
+    [InlineData(DataFolders.Xdg, "HOME=", "HOME: is not set")]
+    [InlineData(DataFolders.Xdg, "HOME=/gone", "/gone: there is no such home folder")]
+    [InlineData(DataFolders.MacOs, "", "HOME: is not set")]
+    [InlineData(DataFolders.Windows, "", "LOCALAPPDATA: is not set")]
+    public void AHomeThatIsMissingIsSaid(object system, string variables, string says)
+    {
+        var e = Assert.Throws<LogbookException>(() => Resolve(null, (DataFolders)system, variables));
+        Assert.StartsWith(says, e.Message, StringComparison.Ordinal);
+        Assert.EndsWith("or give --logbook PATH", e.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TheOptionNeedsNoHome() =>
+        Assert.Equal(Path.GetFullPath("shed"), Resolve("shed", DataFolders.Xdg, ""));
+
+    [Fact]
+    public void AnEmptyOptionIsRefused() =>
+        Assert.Throws<LogbookException>(() => Resolve("", DataFolders.Xdg, "HOME=/home/b"));
+
+    private static string Resolve(string? option, DataFolders system, string variables)
+    {
+        var set = variables.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(v => v.Split('=')).ToDictionary(v => v[0], v => v[1]);
+        return LogFolder.Resolve(option, set.GetValueOrDefault, path => path != "/gone", system);
+    }
+}
