@@ -50,6 +50,19 @@ public static class PlanLines
         ];
     }
 
+    /// <summary>The same at a glance.</summary>
+    public static ImmutableArray<Line> Brief(Plan plan, Notation notation)
+    {
+        var t = plan.Totals;
+        return
+        [
+            Line.Of($"{notation.Volume(t.FermenterL)} into the fermenter: gravity {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC"),
+            Line.Of($"water: strike {notation.Volume(t.StrikeWaterL)}, sparge {notation.Volume(t.SpargeWaterL)}"),
+            Line.Of($"kettle: {notation.Volume(t.PreBoilL)} before the boil, {notation.Volume(t.PostBoilL)} after"),
+            Line.Of($"the day takes {Durations.Short(t.DayS)}, the hands are busy for {Durations.Short(t.HandsS)}"),
+        ];
+    }
+
     /// <summary>The run sheet in the order of time, cut where the unit procedure changes.</summary>
     public static ImmutableArray<PlanPart> Parts(Plan plan)
     {
@@ -71,7 +84,7 @@ public static class PlanLines
 
     internal static string Since(double seconds)
     {
-        var minutes = (long)Math.Round(seconds / 60);
+        var minutes = (long)Math.Floor((seconds / 60) + 1e-6);
         return $"{minutes / 60}:{minutes % 60:00}";
     }
 

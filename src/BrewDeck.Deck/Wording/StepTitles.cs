@@ -5,6 +5,9 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Each step's name on the deck: a short order, with the number that matters.</summary>
 public static class StepTitles
 {
+    /// <summary>A title names up to so many things that go in.</summary>
+    internal const int MostNamed = 2;
+
     public static string Of(PlanStep step, Plan plan, Notation notation)
     {
         var spec = step.Spec;
@@ -76,7 +79,7 @@ public static class StepTitles
     private static string Adding(string what, PlanStep step, Notation notation) => step.Spec.Charges.Length switch
     {
         0 => $"Add {what}",
-        <= 2 => $"Add {Charges.All(step.Spec.Charges, notation)}",
+        <= MostNamed => $"Add {Charges.All(step.Spec.Charges, notation)}",
         var many => $"Add {what}: {many} kinds",
     };
 

@@ -16,7 +16,7 @@ public class DeckComposerTests
         Assert.Equal("Rest at 66 °C: saccharification", screen.Headline.ToString());
         Assert.Equal("Hands needed in 41 minutes, at 09:20.", screen.Hands.ToString());
         Assert.Equal("Mash · step 2 of 2", screen.Title);
-        Assert.Equal("Quayside Amber · 08:39 · day 39 min", screen.Corner);
+        Assert.Equal("Quayside Amber · 08:39 · day 0:39", screen.Corner);
     }
 
     [Fact]

@@ -87,7 +87,7 @@ internal sealed class Player
     /// <summary>From the opening screen to the deck of a new batch.</summary>
     public Player Begin()
     {
-        Enter().Enter().Enter().Space().Space();
+        Enter().Enter().Enter().Enter().Enter();
         Assert.IsType<DeckScreen>(Screen);
         return this;
     }

@@ -38,18 +38,18 @@ public class SessionPickingTests
     [Fact]
     public void Digits_type_a_new_batch_volume_and_the_plan_is_drawn_anew()
     {
-        Choices().Keys("3");
+        Choices().Down().Keys("3");
         Assert.Equal("Into the fermenter?", _brewer.Question);
         _brewer.Line("30 L");
 
         Assert.Contains("> Into the fermenter | 30.0 L", _brewer.Text, StringComparison.Ordinal);
-        Assert.Contains("into the fermenter: 30.0 L", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("30.0 L into the fermenter: gravity 1.048", _brewer.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Enter_turns_the_sparge_method_and_what_then_fits_no_more_is_said_at_once()
     {
-        Choices().Down().Enter();
+        Choices().Down(2).Enter();
         Assert.Contains("> Sparge | batch", _brewer.Text, StringComparison.Ordinal);
         _brewer.Enter();
         Assert.Contains("> Sparge | none", _brewer.Text, StringComparison.Ordinal);
@@ -57,13 +57,13 @@ public class SessionPickingTests
 
         _brewer.Key(KeyName.Up).Keys("3").Line("30");
 
-        Assert.Contains("sparge water: 0.0 L", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("sparge 0.0 L", _brewer.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_wanted_finish_sets_the_times_of_the_plan()
     {
-        Choices().Down(8).Enter().Line("17:00");
+        Choices().Down(9).Enter().Line("17:00");
         Assert.Contains("> Finish by | 2026-01-01 17:00", _brewer.Text, StringComparison.Ordinal);
         Assert.Contains("Start | as the finish asks", _brewer.Text, StringComparison.Ordinal);
 
@@ -78,7 +78,7 @@ public class SessionPickingTests
     [InlineData("2240", "2240 m")]
     public void The_height_above_the_sea_is_typed_in_either_unit(string text, string shown)
     {
-        Choices().Down(6).Enter().Line(text);
+        Choices().Down(7).Enter().Line(text);
 
         Assert.Contains($"> Above the sea | {shown}", _brewer.Text, StringComparison.Ordinal);
     }
@@ -89,7 +89,7 @@ public class SessionPickingTests
         Choices();
         var before = Plan();
 
-        _brewer.Down(9).Enter().Line("9");
+        _brewer.Down(10).Enter().Line("9");
         Assert.Contains("> Alpha acid of bittering | 9.0 % measured", _brewer.Text, StringComparison.Ordinal);
 
         Assert.NotEqual(before, Plan());
@@ -105,7 +105,7 @@ public class SessionPickingTests
     [InlineData(9, "80", "percent")]
     public void What_cannot_be_a_choice_says_why(int row, string text, string why)
     {
-        Choices().Down(row).Enter().Line(text);
+        Choices().Down(row + 1).Enter().Line(text);
 
         Assert.Contains(why, Assert.IsType<EntryOverlay>(_brewer.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
     }
