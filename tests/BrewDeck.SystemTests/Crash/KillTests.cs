@@ -11,7 +11,7 @@ public sealed class KillTests
     [Fact]
     public void WhatAKilledProcessAcknowledgedIsThere() => Kill([0, 1, 2, 3, 10, 57, 58, 203]);
 
-    /// <summary>The long run, on demand with <c>-explicit only</c>; some ten minutes.</summary>
+    /// <summary>The long run, on demand with <c>-explicit only</c>.</summary>
     [Fact(Explicit = true)]
     public void WhatAThousandKilledProcessesAcknowledgedIsThere()
     {
