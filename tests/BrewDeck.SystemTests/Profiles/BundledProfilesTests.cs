@@ -1,6 +1,5 @@
 using BrewDeck.Core.Recipes;
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 
