@@ -4,7 +4,7 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Wording;
 
-/// <summary>Steps of one unit procedure that follow each other on the run sheet.</summary>
+/// <summary>The steps of one unit procedure.</summary>
 public sealed record PlanPart(UnitProcedure Unit, ImmutableArray<PlanStep> Steps);
 
 /// <summary>A figure of the day in words.</summary>
@@ -63,14 +63,12 @@ public static class PlanLines
         ];
     }
 
-    /// <summary>The run sheet in the order of time, cut where the unit procedure changes.</summary>
-    public static ImmutableArray<PlanPart> Parts(Plan plan)
-    {
-        var parts = ImmutableArray.CreateBuilder<PlanPart>();
-        foreach (var unit in plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key))
-            parts.Add(new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)]));
-        return parts.ToImmutable();
-    }
+    /// <summary>The run sheet by unit procedure, each in the order of time.</summary>
+    public static ImmutableArray<PlanPart> Parts(Plan plan) =>
+    [
+        .. plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key)
+            .Select(unit => new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)])),
+    ];
 
     /// <summary>Local clock time when the start is known, else time since the start, <c>h:mm</c>.</summary>
     public static string At(PlanStep step, Plan plan, Notation notation) => StartMs(plan) is { } start

@@ -8,16 +8,9 @@ public static class StepTitles
     /// <summary>A title names up to so many things that go in.</summary>
     internal const int MostNamed = 2;
 
-    public static string Of(PlanStep step, Plan plan, Notation notation)
-    {
-        var spec = step.Spec;
-        return spec.Unit switch
-        {
-            UnitProcedure.SetUp or UnitProcedure.HotLiquor or UnitProcedure.CleanDown => Around(step, plan, notation),
-            UnitProcedure.Mash or UnitProcedure.Lauter => Grain(step, plan, notation),
-            _ => Wort(step, plan, notation),
-        } ?? Around(step, plan, notation) ?? Grain(step, plan, notation) ?? Wort(step, plan, notation) ?? Names.Sentence(Names.Plainly(spec.Id));
-    }
+    public static string Of(PlanStep step, Plan plan, Notation notation) =>
+        Around(step, plan, notation) ?? Grain(step, plan, notation) ?? Wort(step, plan, notation)
+        ?? Names.Sentence(Names.Plainly(step.Spec.Id));
 
     private static string? Around(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {

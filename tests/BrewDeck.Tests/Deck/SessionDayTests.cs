@@ -40,7 +40,8 @@ public class SessionDayTests
     {
         _brewer.Begin().Until("mash.dough-in");
 
-        Assert.Equal("Dough in 8.086 kg grist", _brewer.Deck.Headline.ToString());
+        var grist = _brewer.Session.State!.Plan!.Recipe.MashKg;
+        Assert.Equal($"Dough in {BrewDeck.Deck.Wording.Notation.Metric.Mass(grist)} grist", _brewer.Deck.Headline.ToString());
     }
 
     [Fact]
