@@ -20,6 +20,9 @@ public static class PlanLines
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
         .. Parts(plan).SelectMany(p => Part(p, plan, notation)),
         Line.Of(""),
+        Line.Of("Cautions", Tone.Strong),
+        .. CautionWords.Of(Dangers(plan)).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
+        Line.Of(""),
         Line.Of("Limits", Tone.Strong),
         .. plan.Limits.Select(l => Line.Of("  " + LimitWords.Of(l, notation), l.Ok ? Tone.Normal : Tone.Warning)),
     ];
@@ -47,6 +50,19 @@ public static class PlanLines
         ];
     }
 
+    /// <summary>The same at a glance.</summary>
+    public static ImmutableArray<Line> Brief(Plan plan, Notation notation)
+    {
+        var t = plan.Totals;
+        return
+        [
+            Line.Of($"{notation.Volume(t.FermenterL)} into the fermenter: gravity {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC"),
+            Line.Of($"water: strike {notation.Volume(t.StrikeWaterL)}, sparge {notation.Volume(t.SpargeWaterL)}"),
+            Line.Of($"kettle: {notation.Volume(t.PreBoilL)} before the boil, {notation.Volume(t.PostBoilL)} after"),
+            Line.Of($"the day takes {Durations.Short(t.DayS)}, the hands are busy for {Durations.Short(t.HandsS)}"),
+        ];
+    }
+
     /// <summary>The run sheet in the order of time, cut where the unit procedure changes.</summary>
     public static ImmutableArray<PlanPart> Parts(Plan plan)
     {
@@ -61,9 +77,14 @@ public static class PlanLines
         ? notation.Clock(start + (long)(step.StartS * 1000))
         : Since(step.StartS);
 
+    /// <summary>How long a step takes; empty when something just goes in.</summary>
+    public static string Takes(PlanStep step) => step.DurationS < 1 ? "" : Durations.Short(step.DurationS);
+
+    private static Cautions Dangers(Plan plan) => plan.Steps.Aggregate(Cautions.None, (all, s) => all | s.Spec.Cautions);
+
     internal static string Since(double seconds)
     {
-        var minutes = (long)Math.Round(seconds / 60);
+        var minutes = (long)Math.Floor((seconds / 60) + 1e-6);
         return $"{minutes / 60}:{minutes % 60:00}";
     }
 
@@ -83,12 +104,12 @@ public static class PlanLines
             var words = StepWords.Of(step, plan, notation);
             yield return new Line([
                 new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
-                new Span($"{Durations.Short(step.DurationS),10}  ", Tone.Muted),
+                new Span($"{Takes(step),10}  ", Tone.Muted),
                 new Span(words.Title)]);
             foreach (var sentence in words.Hands)
                 yield return Line.Of(Indent + sentence, Tone.Muted);
-            foreach (var caution in words.Cautions)
-                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(caution, Tone.Warning)]);
+            if (step.Spec.Cautions != Cautions.None)
+                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(CautionWords.Short(step.Spec.Cautions), Tone.Warning)]);
         }
     }
 
