@@ -77,6 +77,13 @@ internal sealed class RecordingSession(Screen screen) : ISession
 
     public bool BellWanted { get; set; }
 
+    public bool TakeBell()
+    {
+        var wanted = BellWanted;
+        BellWanted = false;
+        return wanted;
+    }
+
     public void Receive(Input input, DateTimeOffset now)
     {
         Received.Add(input);
