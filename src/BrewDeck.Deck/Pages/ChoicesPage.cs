@@ -22,7 +22,7 @@ internal sealed class ChoicesPage : ListPage
         : base(shell)
     {
         (_brewhouse, _recipe) = (brewhouse, recipe);
-        _rows = DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed);
+        _rows = DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles);
     }
 
     public override KeyContext Context => KeyContext.Choices;
