@@ -13,6 +13,7 @@ public static class CautionWords
         (Cautions.MainsNearWater, "Mains near water: dry hands; sockets behind a residual-current breaker."),
         (Cautions.DryFire, "Dry fire: heat on only while the elements are covered."),
         (Cautions.Caustic, "Caustic: goggles and gloves; add it to water, never water to it."),
+        (Cautions.Acid, "Acid: goggles and gloves; add acid to water, never water to acid."),
         (Cautions.Lifting, "Heavy: lift with two, or drain it first."),
         (Cautions.Pressure, "Pressure: open valves slowly; never close both ends of a hot line."),
         (Cautions.Steam, "Steam: open lids away from you."),

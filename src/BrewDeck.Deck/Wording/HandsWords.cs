@@ -10,7 +10,7 @@ public static class HandsWords
     {
         StepKind.CheckFittings => ["Close every valve, then check hoses, clamps, seals and the false bottom.", "Have scale, thermometer and hydrometer at hand."],
         StepKind.WeighIn => WeighIn(step, notation),
-        StepKind.TreatWater => TreatWater(step, notation),
+        StepKind.TreatWater => WaterWords.Treat(step, notation),
         StepKind.Fill => Fill(step, plan, notation),
         StepKind.HeatStrike => HeatLiquor(step, notation, "Stir before you read it."),
         StepKind.HeatSparge => HeatLiquor(step, notation, "It is held there until the sparge."),
@@ -58,12 +58,14 @@ public static class HandsWords
         ? ["Weigh grist, hops and additions, each in its own marked tub."]
         : ["Weigh each into its own marked tub:", .. step.Spec.Charges.Select(c => Charges.One(c, notation))];
 
-    private static ImmutableArray<string> TreatWater(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
-        ? ["Let chlorine go: stir and leave the lid off while it heats, or use your usual tablet."]
-        : [$"Stir in {Charges.All(step.Spec.Charges, notation)}."];
-
-    private static ImmutableArray<string> Fill(PlanStep step, Plan plan, Notation notation) =>
-        [$"Run cold water into {Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel)}{(step.VolumeL is { } l ? $" up to {notation.Volume(l)}" : "")}.", "Stay with the hose. Read the level when it is still."];
+    private static ImmutableArray<string> Fill(PlanStep step, Plan plan, Notation notation)
+    {
+        var into = Names.The(plan.Brewhouse, step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel);
+        var upTo = step.VolumeL is { } l ? $" up to {notation.Volume(l)}" : "";
+        return step.Spec.Charges.FirstOrDefault(c => c.Kind == ChargeKind.SoftWater) is { } soft
+            ? [$"Run {Charges.One(soft, notation)} into {into}, then cold tap water{upTo}.", "Stay with the hose. Read the level when it is still."]
+            : [$"Run cold water into {into}{upTo}.", "Stay with the hose. Read the level when it is still."];
+    }
 
     private static ImmutableArray<string> HeatLiquor(PlanStep step, Notation notation, string then) =>
         [$"See that the elements are covered, then heat on{(step.TargetC is { } c ? $", set to {notation.Target(c)}" : "")}.", then];

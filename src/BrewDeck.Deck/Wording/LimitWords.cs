@@ -5,7 +5,7 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What the plan was held against.</summary>
 public static class LimitWords
 {
-    public static string Name(Limit limit) => Names.Sentence(Names.Plainly(limit.Name));
+    public static string Name(Limit limit) => Names.Sentence(WaterWords.Limit(limit.Name) ?? Names.Plainly(limit.Name));
 
     /// <summary>"Mash tun volume 58.2 of at most 61.0 L, 2.8 L to spare".</summary>
     public static string Of(Limit limit, Notation notation)
