@@ -1,6 +1,7 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck;
 
@@ -43,6 +44,17 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
+
+    /// <summary>None unless the brewer keeps some.</summary>
+    IReadOnlyList<ProfileEntry> Waters() => [];
+
+    IReadOnlyList<ProfileEntry> WaterTargets() => [];
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterSupply Water(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no waters are kept here");
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterTarget WaterTarget(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no water targets are kept here");
 }
 
 /// <param name="Path">Where it was found.</param>

@@ -13,7 +13,7 @@ internal static class WaterDay
         if (choices.Water is not { } supply || treating.Count == 0)
             return null;
         var fills = treating.Select(t => FillBefore(sheet, t)?.VolumeL ?? 0).ToList();
-        var need = new WaterNeed(fills[0], batch.StrikeL, fills.Skip(1).Sum(), batch.Recipe.Grist);
+        var need = new WaterNeed(fills[0], batch.StrikeL, fills.Skip(1).Sum(), batch.Recipe.BatchL, batch.Recipe.Grist);
         return need.StrikeL > 0 ? WaterSolver.Treat(supply, Target(batch, choices), need) : null;
     }
 

@@ -59,10 +59,37 @@ internal sealed class Blend
     public double[] Exact() => Relaxed(new double[_parts.Count], Most());
 
     /// <summary>Whole steps of each part.</summary>
-    public double[] Whole()
+    /// <param name="worthwhile">A part that lowers the sum of squares by less is left out, (mg/L)².</param>
+    public double[] Whole(double worthwhile = 0)
     {
-        Branch(new double[_parts.Count], Most());
+        Branch(new double[_parts.Count], Pared(worthwhile));
         return _best;
+    }
+
+    /// <summary>Most of each part; 0 for those that are not worth weighing, the least useful first.</summary>
+    private double[] Pared(double worthwhile)
+    {
+        var most = Most();
+        var zero = new double[most.Length];
+        var steps = Relaxed(zero, most);
+        var budget = Cost(steps) + worthwhile;
+        while (true)
+        {
+            var (least, cheapest) = (-1, budget);
+            for (var i = 0; i < most.Length; i++)
+            {
+                if (steps[i] <= 0)
+                    continue;
+                double[] without = [.. most[..i], 0, .. most[(i + 1)..]];
+                var cost = Cost(Relaxed(zero, without));
+                if (cost < cheapest)
+                    (least, cheapest) = (i, cost);
+            }
+            if (least < 0)
+                return most;
+            most[least] = 0;
+            steps = Relaxed(zero, most);
+        }
     }
 
     private double[] Most() => [.. _parts.Select(p => p.MostSteps)];

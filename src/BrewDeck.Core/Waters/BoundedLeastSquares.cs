@@ -3,7 +3,7 @@ namespace BrewDeck.Core.Waters;
 /// <summary>
 /// Least squares within bounds: minimises |A x - b|² for lower ≤ x ≤ upper. Active sets after Lawson and Hanson, Solving Least Squares
 /// Problems (1974), with upper bounds after Stark and Parker (1995); with lower 0 and no upper it is their NNLS. For a few tens of
-/// unknowns: normal equations, solved by Cholesky's square roots.
+/// unknowns whose columns are not alike to within a millionth (normal equations, solved by Cholesky's square roots).
 /// </summary>
 internal sealed class BoundedLeastSquares
 {

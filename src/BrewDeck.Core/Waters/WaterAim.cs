@@ -30,9 +30,12 @@ internal sealed record WaterAim(Func<WaterIons, double> Of, Band Wanted, double 
     }
 
     /// <summary>Sparge liquor is never made more alkaline: that leaches tannin.</summary>
-    public static List<WaterAim> Sparge(WaterTarget target, WaterIons comes)
+    /// <param name="acid">Takes part: without it salts would be driven up against the carbonates.</param>
+    public static List<WaterAim> Sparge(WaterTarget target, WaterIons comes, bool acid)
     {
         var aims = Common(target, comes);
+        if (!acid)
+            return aims;
         Add(aims, Bicarbonate, AtMost(target.BicarbonateMgPerL));
         Add(aims, i => i.ResidualAlkalinityAsCaCO3, AtMost(target.ResidualAlkalinityAsCaCO3));
         return aims;

@@ -8,7 +8,8 @@ namespace BrewDeck.Core.Waters;
 /// <param name="StrikeL">First filling of the tank.</param>
 /// <param name="MashL">What of it goes into the mash.</param>
 /// <param name="SpargeL">Second filling; 0: none.</param>
-public sealed record WaterNeed(double StrikeL, double MashL, double SpargeL, ImmutableArray<GristLine> Grist);
+/// <param name="WortL">Into the fermenter.</param>
+public sealed record WaterNeed(double StrikeL, double MashL, double SpargeL, double WortL, ImmutableArray<GristLine> Grist);
 
 /// <summary>Finds dilution, salts and acid that bring a water to its target.</summary>
 public static class WaterSolver
@@ -20,6 +21,9 @@ public static class WaterSolver
     // water is dear and slow, so salts and acid come first.
     private const double SaltReluctance = 0.002;
     private const double SoftReluctancePerShare = 20;
+
+    /// <summary>A part of the treatment that brings all aims together less than this nearer is not worth weighing, (mg/L)².</summary>
+    private const double Worthwhile = 1;
 
     /// <summary>pH at which acid is reckoned to give its protons where no pH is stated.</summary>
     private const double UsualPh = 5.4;
@@ -39,17 +43,24 @@ public static class WaterSolver
 
     private static (WaterDose Dose, double SoftShare) Strike(WaterSupply supply, WaterTarget target, WaterNeed need)
     {
-        var blend = StrikeBlend(supply, target, need);
-        var steps = blend.Whole();
-        var share = supply.Soft is null ? 0 : steps[^1] * SoftStep;
-        return (Dose(supply, StrikeSalts(supply, target), StrikeAcid(supply, target), need.StrikeL, share, steps, blend.Ions(steps)), share);
+        // acid and alkaline salts undo each other: the better of the two ways is taken, never both
+        var ways = new[] { supply with { Salts = supply.Salts.RemoveAll(Alkaline.Contains) }, supply with { Acid = null } };
+        return ways.Take(target.AimsAtAlkalinity ? 2 : 1).Select(s => StrikeWith(s, target, need)).MinBy(w => w.Cost).Way;
     }
 
-    /// <summary>Salts, then acid, then soft water; each only where it is on hand and has an aim.</summary>
+    private static (double Cost, (WaterDose Dose, double SoftShare) Way) StrikeWith(WaterSupply supply, WaterTarget target, WaterNeed need)
+    {
+        var blend = StrikeBlend(supply, target, need);
+        var steps = blend.Whole(Worthwhile);
+        var share = supply.Soft is null ? 0 : steps[^1] * SoftStep;
+        var dose = Dose(supply, [.. supply.Salts], supply.Acid, need.StrikeL, share, steps, blend.Ions(steps));
+        return (blend.Cost(steps), (dose, share));
+    }
+
+    /// <summary>Salts, then acid, then soft water.</summary>
     internal static Blend StrikeBlend(WaterSupply supply, WaterTarget target, WaterNeed need)
     {
-        var parts = Parts(
-            supply, StrikeSalts(supply, target), StrikeAcid(supply, target), need.StrikeL, target.MashPh ?? UsualPh);
+        var parts = Parts(supply, [.. supply.Salts], supply.Acid, need.StrikeL, target.MashPh ?? UsualPh, supply.Soft is null ? null : need);
         if (supply.Soft is { } soft)
             parts.Add(new(SoftStep * (soft.Ions + -1 * supply.Source.Ions), Math.Round(1 / SoftStep), SoftStep * SoftReluctancePerShare));
         return new(supply.Source.Ions, parts, WaterAim.Strike(target, supply.Source.Ions, Residual(target, need)));
@@ -63,11 +74,6 @@ public static class WaterSolver
         return new(wanted, wanted);
     }
 
-    private static List<BrewingSalt> StrikeSalts(WaterSupply supply, WaterTarget target) =>
-        [.. supply.Salts.Where(s => target.AimsAtAlkalinity || !Alkaline.Contains(s))];
-
-    private static AcidOnHand? StrikeAcid(WaterSupply supply, WaterTarget target) => target.AimsAtAlkalinity ? supply.Acid : null;
-
     private static WaterDose Sparge(WaterSupply supply, WaterTarget target, double litres, double softShare)
     {
         var salts = supply.Salts.Where(s => !Alkaline.Contains(s)).ToList();
@@ -76,14 +82,15 @@ public static class WaterSolver
         var start = supply.Source.Ions;
         if (supply.Soft is { } soft)
             start = (1 - softShare) * start + softShare * soft.Ions;
-        var blend = new Blend(start, Parts(supply, salts, acid, litres, UsualPh), WaterAim.Sparge(target, start));
-        var steps = blend.Whole();
+        var blend = new Blend(start, Parts(supply, salts, acid, litres, UsualPh, null), WaterAim.Sparge(target, start, acid is not null));
+        var steps = blend.Whole(Worthwhile);
         var dose = Dose(supply, salts, acid, litres, softShare, steps, blend.Ions(steps));
         return byItself && supply.Acid is { } stated ? Acidified(dose, supply, target, stated, softShare) : dose;
     }
 
+    /// <param name="untasted">Where soft water can take over, lactic acid stays below what is tasted in this day's wort; null: it need not.</param>
     private static List<BlendPart> Parts(
-        WaterSupply supply, List<BrewingSalt> salts, AcidOnHand? acid, double litres, double ph)
+        WaterSupply supply, List<BrewingSalt> salts, AcidOnHand? acid, double litres, double ph, WaterNeed? untasted)
     {
         var saltStep = supply.ScaleG / litres;
         var parts = salts.Select(s => new BlendPart(
@@ -92,10 +99,16 @@ public static class WaterSolver
         {
             var step = WaterIons.OfAcid(AcidOnHand.ResolutionMl * acid.MEqPerMl(ph) / litres);
             var takes = -step.AlkalinityAsCaCO3;
-            parts.Add(new(step, Math.Floor(MostAcidAsCaCO3 / takes), SaltReluctance * takes));
+            var most = untasted is null ? MostAcidAsCaCO3 / takes : UntastedMl(acid, litres, untasted) / AcidOnHand.ResolutionMl;
+            parts.Add(new(step, Math.Floor(most), SaltReluctance * takes));
         }
         return parts;
     }
+
+    /// <summary>This filling's share, by volume, of the lactic acid that stays untasted.</summary>
+    private static double UntastedMl(AcidOnHand acid, double litres, WaterNeed need) => acid.Kind == AcidKind.Lactic
+        ? SafeWater.LactateMgPerL * need.WortL * litres / (need.StrikeL + need.SpargeL) / (acid.MmolPerMl * acid.GramsPerMol)
+        : double.PositiveInfinity;
 
     private static WaterDose Dose(
         WaterSupply supply, List<BrewingSalt> salts, AcidOnHand? acid, double litres, double softShare, double[] steps, WaterIons ions)

@@ -22,7 +22,7 @@ internal sealed class ChoicesPage : ListPage
         : base(shell)
     {
         (_brewhouse, _recipe) = (brewhouse, recipe);
-        _rows = DayRows.For(brewhouse, recipe, shell.Notation, shell.Ports.Reader);
+        _rows = [.. DayRows.For(brewhouse, recipe, shell.Notation, shell.Ports.Reader), .. WaterRows.For(shell, recipe)];
     }
 
     public override KeyContext Context => KeyContext.Choices;

@@ -11,11 +11,11 @@ public static class WaterWords
     public static string Salt(BrewingSalt salt) => salt switch
     {
         BrewingSalt.Gypsum => "gypsum",
-        BrewingSalt.CalciumChlorideDihydrate => "calcium chloride (flakes, dihydrate)",
-        BrewingSalt.CalciumChlorideAnhydrous => "calcium chloride (anhydrous)",
+        BrewingSalt.CalciumChlorideDihydrate => "calcium chloride dihydrate",
+        BrewingSalt.CalciumChlorideAnhydrous => "anhydrous calcium chloride",
         BrewingSalt.EpsomSalt => "Epsom salt",
         BrewingSalt.MagnesiumChlorideHexahydrate => "magnesium chloride",
-        BrewingSalt.TableSalt => "table salt, without iodine",
+        BrewingSalt.TableSalt => "table salt",
         BrewingSalt.BakingSoda => "baking soda",
         BrewingSalt.Chalk => "chalk",
         BrewingSalt.SlakedLime => "slaked lime",
@@ -45,6 +45,8 @@ public static class WaterWords
         yield return new("strike liquor", Ions(water.Strike.Ions));
         if (water.Sparge is { } sparge)
             yield return new("sparge liquor", Ions(sparge.Ions));
+        yield return new("residual alkalinity", string.Join(", ", water.Doses.Select(d => Notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
+            .Zip(["strike", "sparge"], (value, of) => $"{of} {value}")) + " mg/L as CaCO3");
         yield return new("mash pH", $"{Notation.Number(water.MashPh, "0.00")} predicted, give or take {Notation.Number(MashAcidity.ErrorBandPh, "0.00")}");
     }
 
@@ -67,6 +69,6 @@ public static class WaterWords
     {
         static string Whole(double value) => Notation.Number(value, "0");
         return $"Ca {Whole(ions.CalciumMgPerL)}, Mg {Whole(ions.MagnesiumMgPerL)}, Na {Whole(ions.SodiumMgPerL)}, Cl {Whole(ions.ChlorideMgPerL)}, "
-            + $"SO4 {Whole(ions.SulphateMgPerL)} mg/L, residual alkalinity {Whole(ions.ResidualAlkalinityAsCaCO3)} as CaCO3";
+            + $"SO4 {Whole(ions.SulphateMgPerL)} mg/L";
     }
 }

@@ -17,9 +17,12 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist.", HelpName = "TEMP" };
     private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\".", HelpName = "LENGTH" };
 
+    private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
+    private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
+
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _start, _finish, _source, _ambient, _grain, _altitude })
+        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _start, _finish, _source, _ambient, _grain, _altitude, _water, _target })
             command.Options.Add(option);
     }
 
@@ -36,5 +39,7 @@ internal sealed class DayOptionSet
         Ambient = parsed.GetValue(_ambient),
         Grain = parsed.GetValue(_grain),
         Altitude = parsed.GetValue(_altitude),
+        Water = parsed.GetValue(_water),
+        WaterTarget = parsed.GetValue(_target),
     };
 }

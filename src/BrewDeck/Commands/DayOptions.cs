@@ -32,12 +32,20 @@ internal sealed record DayOptions
 
     public string? Altitude { get; init; }
 
+    public string? Water { get; init; }
+
+    public string? WaterTarget { get; init; }
+
     /// <exception cref="ProfileException">A file cannot be used.</exception>
     /// <exception cref="UsageException">A choice cannot be read.</exception>
     public PlanResult Draw(ProfileFolder profiles)
     {
         var (house, recipe) = Files(profiles);
-        return Planner.Draw(house, recipe, Choices());
+        return Planner.Draw(house, recipe, Choices() with
+        {
+            Water = Water is null ? null : profiles.Water(profiles.FindWater(Water)),
+            WaterTarget = WaterTarget is null ? null : profiles.WaterTarget(profiles.FindWaterTarget(WaterTarget)),
+        });
     }
 
     public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>

@@ -25,6 +25,8 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
             Value("original_gravity", gravity, "sg");
         if (recipe.BitternessIbu is { } bitterness)
             Bitterness(bitterness);
+        if (recipe.Water is not null)
+            notes.Add($"{path}: the water target is not carried over: BeerJSON knows waters, not what they are to become");
         Ingredients();
         Mash();
         Boil();

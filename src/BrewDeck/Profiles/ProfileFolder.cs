@@ -1,5 +1,6 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -8,7 +9,7 @@ namespace BrewDeck.Profiles;
 /// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The bundled ones come
 /// from the folder beside the program when it is there, else from inside the program.
 /// </summary>
-/// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
+/// <param name="bundledFolder">Holds brewhouses/, recipes/, waters/, water-targets/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
 public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
@@ -27,6 +28,22 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
     public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public IReadOnlyList<ProfileEntry> Waters() => List("waters");
+
+    public IReadOnlyList<ProfileEntry> WaterTargets() => List("water-targets");
+
+    public WaterSupply Water(ProfileEntry entry) => WaterFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    public WaterTarget WaterTarget(ProfileEntry entry) => WaterTargetFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    /// <summary>A water by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWater(string asked) => Find(asked, Waters(), "water");
+
+    /// <summary>A water target by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWaterTarget(string asked) => Find(asked, WaterTargets(), "water target");
 
     /// <summary>A brewhouse by path, file name without ending, or name.</summary>
     /// <exception cref="ProfileException">There is none.</exception>

@@ -27,7 +27,7 @@ public class WaterWordsTests
             },
         };
         var words = StepWords.Of(step, Quayside.Plan);
-        Assert.Equal("Weigh 3.2 g gypsum, 0.4 g table salt, without iodine. Stir in until nothing is left to see.", words.Hands[0]);
+        Assert.Equal("Weigh 3.2 g gypsum, 0.4 g table salt. Stir in until nothing is left to see.", words.Hands[0]);
         Assert.Equal("Stir in 6.3 mL lactic acid 80 %, a little at a time.", words.Hands[1]);
         Assert.Contains("add acid to water", Assert.Single(words.Cautions), StringComparison.Ordinal);
     }

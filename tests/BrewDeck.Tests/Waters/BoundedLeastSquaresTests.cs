@@ -5,7 +5,8 @@ namespace BrewDeck.Tests.Waters;
 
 public class BoundedLeastSquaresTests
 {
-    private static readonly Gen<double> Entry = Gen.Double[-3, 3];
+    /// <summary>In hundredths: columns are then the same or clearly apart, as those of salts are.</summary>
+    private static readonly Gen<double> Entry = Gen.Int[-300, 300].Select(i => i / 100.0);
 
     /// <summary>Rows of A (more than columns), b, and upper bounds, a third of them infinite.</summary>
     private static readonly Gen<(double[][] Rows, double[] Wanted, double[] Upper)> Problems =

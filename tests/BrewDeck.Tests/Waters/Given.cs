@@ -26,7 +26,7 @@ internal static class Given
 
     public static readonly ImmutableArray<GristLine> PaleGrist = [new("pale malt", 8, 0.81, 0.04, 6, GristUse.Mash)];
 
-    public static readonly WaterNeed Need = new(30, 24, 25, PaleGrist);
+    public static readonly WaterNeed Need = new(30, 24, 25, 40, PaleGrist);
 
     public static WaterSupply Supply(SourceWater? source = null, SourceWater? soft = null, AcidOnHand? acid = null) => new()
     {

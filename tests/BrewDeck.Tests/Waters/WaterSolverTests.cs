@@ -36,7 +36,7 @@ public class WaterSolverTests
         from sparge in Gen.Double[0, 50]
         select (
             new WaterSupply { Source = new("tap", ions, 7.4), Soft = soft ? SourceWater.Distilled : null, Acid = acid, Salts = [.. salts] },
-            target, new WaterNeed(strike, 0.9 * strike, sparge < 5 ? 0 : sparge, Given.PaleGrist));
+            target, new WaterNeed(strike, 0.9 * strike, sparge < 5 ? 0 : sparge, 0.7 * strike + sparge, Given.PaleGrist));
 
     /// <summary>What is in the treated water is what came with the tap, the soft water and the salts, less what the acid took.</summary>
     [Fact]
@@ -103,7 +103,7 @@ public class WaterSolverTests
     public void Three_grams_of_gypsum_in_twenty_litres_are_found_again()
     {
         var target = new WaterTarget { CalciumMgPerL = new(34.92, 34.92), SulphateMgPerL = new(83.69, 83.69) };
-        var treated = WaterSolver.Treat(Given.Supply(Given.Empty), target, new WaterNeed(20, 18, 0, Given.PaleGrist));
+        var treated = WaterSolver.Treat(Given.Supply(Given.Empty), target, new WaterNeed(20, 18, 0, 12, Given.PaleGrist));
         Assert.Equal([new SaltDose(BrewingSalt.Gypsum, 3.0)], treated.Strike.Salts);
     }
 
@@ -112,7 +112,7 @@ public class WaterSolverTests
     public void Sparge_liquor_gets_the_acid_that_the_equilibrium_asks_for()
     {
         var source = new SourceWater("tap", new(60, 0, 0, 0, 0, 150), 7.5);
-        var treated = WaterSolver.Treat(Given.Supply(source, acid: new(AcidKind.Phosphoric, 0.1)), new WaterTarget { SpargePh = 5.5 }, new(30, 24, 100, Given.PaleGrist));
+        var treated = WaterSolver.Treat(Given.Supply(source, acid: new(AcidKind.Phosphoric, 0.1)), new WaterTarget { SpargePh = 5.5 }, new(30, 24, 100, 100, Given.PaleGrist));
         var mEqPerMl = Acids.MmolPerMl(0.1, 1.053, Acids.PhosphoricGPerMol) * Acids.PhosphoricProtons(5.5);
         Assert.Equal(260.1 / mEqPerMl, treated.Sparge!.Acid!.VolumeMl, 0.3);
         Assert.Null(treated.Strike.Acid);
@@ -124,7 +124,7 @@ public class WaterSolverTests
     {
         var source = new SourceWater("tap", new(60, 0, 0, 0, 0, 150), 7.5);
         var treated = WaterSolver.Treat(
-            Given.Supply(source, acid: new(AcidKind.Lactic, 0.88)), new WaterTarget { SpargeAlkalinityAsCaCO3 = 50 }, new(30, 24, 100, Given.PaleGrist));
+            Given.Supply(source, acid: new(AcidKind.Lactic, 0.88)), new WaterTarget { SpargeAlkalinityAsCaCO3 = 50 }, new(30, 24, 100, 100, Given.PaleGrist));
         Assert.InRange(treated.Sparge!.Acid!.VolumeMl, 17 * 0.98, 17 * 1.06);
         Assert.Equal(50, treated.Sparge.Ions.AlkalinityAsCaCO3, 0.5);
     }
@@ -188,6 +188,48 @@ public class WaterSolverTests
         Assert.InRange(ions.CalciumMgPerL, 150, 1.1 * SafeWater.CalciumMgPerL);
         Assert.InRange(ions.SulphateMgPerL, 0, SafeWater.SulphateMgPerL);
         Assert.InRange(ions.ChlorideMgPerL, 0, SafeWater.ChlorideMgPerL);
+    }
+
+    [Fact]
+    public void Acid_and_alkaline_salts_are_never_given_together() => Days.Sample(d =>
+    {
+        var supply = d.Supply with { Salts = Given.Shelf, Acid = Given.Lactic };
+        var strike = WaterSolver.Treat(supply, d.Target, d.Need).Strike;
+        Assert.True(strike.Acid is null || strike.Salts.All(s => s.Salt != BrewingSalt.BakingSoda), $"{strike}");
+    }, iter: 300);
+
+    /// <summary>Alone, lactic acid has to do it; with soft water beside it, it stays below what is tasted.</summary>
+    [Fact]
+    public void Soft_water_takes_over_from_acid_that_would_be_tasted()
+    {
+        double Lactate(WaterTreatment treated) => treated.Strike.Acid!.VolumeMl * Given.Lactic.MmolPerMl * Given.Lactic.GramsPerMol;
+        var target = new WaterTarget { MashPh = 5.3 };
+        var alone = WaterSolver.Treat(Given.Supply(acid: Given.Lactic), target, Given.Need);
+        var beside = WaterSolver.Treat(Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic), target, Given.Need);
+        var untasted = SafeWater.LactateMgPerL * 40 * 30 / 55;
+        Assert.True(Lactate(alone) > untasted);
+        Assert.True(Lactate(beside) <= untasted);
+        Assert.InRange(beside.SoftShare, 0.2, 0.9);
+        Assert.Equal(5.3, beside.MashPh, 0.02);
+    }
+
+    /// <summary>Sparge liquor is acidified by itself; salts must not be driven up to lower its residual alkalinity.</summary>
+    [Fact]
+    public void Carbonates_of_the_sparge_liquor_are_left_to_acid()
+    {
+        var target = new WaterTarget { CalciumMgPerL = new(50, 100), ResidualAlkalinityAsCaCO3 = new(50, 60), SpargeAlkalinityAsCaCO3 = 60 };
+        var sparge = WaterSolver.Treat(Given.Supply(acid: Given.Lactic), target, Given.Need).Sparge!;
+        Assert.Empty(sparge.Salts);
+        Assert.Equal(60, sparge.Ions.AlkalinityAsCaCO3, 1.0);
+    }
+
+    [Fact]
+    public void A_salt_that_hardly_helps_is_not_weighed()
+    {
+        // a little more chloride than the calcium chloride for the calcium brings: not worth a second salt
+        var target = new WaterTarget { CalciumMgPerL = new(60, 60), ChlorideMgPerL = new(106.7, 106.7) };
+        var treated = WaterSolver.Treat(Given.Supply(Given.Empty), target, Given.Need);
+        Assert.Equal(BrewingSalt.CalciumChlorideDihydrate, Assert.Single(treated.Strike.Salts).Salt);
     }
 
     [Fact]
