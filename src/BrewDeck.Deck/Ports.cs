@@ -63,19 +63,6 @@ public sealed record ProfileEntry(string Name, string Path);
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
 
-/// <summary>Understands quantities as people type them.</summary>
-public interface IReadingReader
-{
-    /// <param name="value">In the canonical unit of the kind.</param>
-    /// <param name="reason">Why the text cannot be taken, one clear line; empty when it can.</param>
-    bool TryRead(ReadingKind kind, string text, out double value, out string reason);
-}
-
-/// <summary>What the two gravity instruments need to become SG at 20 °C.</summary>
-/// <param name="HydrometerSg">From the reading (SG) and the sample's temperature (°C).</param>
-/// <param name="RefractometerSg">From the reading in °Bx, before fermentation.</param>
-public sealed record GravityInstruments(Func<double, double, double> HydrometerSg, Func<double, double> RefractometerSg);
-
 /// <summary>How a rehearsal runs; present only while one does.</summary>
 public interface IRehearsalControls
 {

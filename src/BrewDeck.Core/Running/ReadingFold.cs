@@ -11,6 +11,8 @@ internal static class ReadingFold
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
         var expected = Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        if (e.Reading.Kind == ReadingKind.Volume && e.Reading.Vessel == live.Setting.Brewhouse.Kettle.Id)
+            live = Runoff.Learned(state.Live!, e.Reading, now) ?? live;
         var boiling = state.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Boil or StepKind.HotBreak)
             || live.Boil is not null;
         var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);

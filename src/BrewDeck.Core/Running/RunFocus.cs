@@ -38,11 +38,12 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
         var now = state.SecondsAt(nowMs);
         return CutIn(state, nowMs)
             ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock)
-            ?? InHand(state, nowMs)
+            ?? InHand(state, forecast, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
             ?? Startable(state, forecast, now, nowMs)
-            ?? Waiting(state, forecast, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: false)
             ?? OnHold(state, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: true)
             ?? Next(state, forecast, nowMs);
     }
 
@@ -69,10 +70,10 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
 
     private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;
 
-    /// <summary>Handwork that is going on ends when the hands say so.</summary>
-    private static RunFocus? InHand(RunState state, long nowMs) =>
-        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
-            ? new(FocusAct.Finish, step.Spec.Id, nowMs)
+    /// <summary>Handwork that is going on ends when the hands say so; it is due when such work is usually done.</summary>
+    private static RunFocus? InHand(RunState state, Forecast forecast, long nowMs) =>
+        Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
+            ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(step.EndS, nowMs))
             : null;
 
     private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs)
@@ -87,9 +88,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     }
 
     /// <summary>The step at the brewer's hand rather than one in the background; of several the one that ends first.</summary>
-    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs)
+    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs, bool background)
     {
-        var step = Running(state, forecast).OrderBy(s => s.EndS).FirstOrDefault();
+        var step = Running(state, forecast).Where(s => s.Spec.Background == background).MinBy(s => s.EndS);
         return step is null ? null : new(FocusAct.Wait, step.Spec.Id, state.MsAt(step.EndS, nowMs));
     }
 

@@ -3,6 +3,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
@@ -10,12 +11,13 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>The rows of the day's choices for a brewhouse and a recipe.</summary>
 internal static class DayRows
 {
-    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, IReadingReader reader)
+    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, Typed reader)
     {
         var typing = new DayTyping(reader, notation);
         var most = brewhouse.Circuits.Length;
         return
         [
+            new DayRow.GoOn("See the plan"),
             new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? recipe.BatchL), "cold wort, such as 40 L",
                 typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
             new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) }),

@@ -19,7 +19,7 @@ public static class Charges
 
     /// <summary>"62 g Aurora".</summary>
     public static string One(Charge charge, Notation notation) =>
-        $"{Amount(charge, notation)} {Name(charge)}{(charge.ForStepId == "liquor.treat-sparge" ? ", for the sparge liquor" : "")}";
+        $"{Amount(charge, notation)} {Name(charge)}{(charge.ForStepId == "liquor.treat-sparge" ? " (sparge liquor)" : "")}";
 
     private static string Name(Charge charge) => charge.Kind switch
     {

@@ -50,20 +50,21 @@ public static class WaterWords
         yield return new("mash pH", $"{Notation.Number(water.MashPh, "0.00")} predicted, give or take {Notation.Number(MashAcidity.ErrorBandPh, "0.00")}");
     }
 
-    /// <summary>"Weigh 3.2 g gypsum and 1.4 g table salt and stir them in."</summary>
     public static ImmutableArray<string> Treat(PlanStep step, Notation notation)
     {
         var salts = step.Spec.Charges.RemoveAll(c => c.Kind != ChargeKind.Salt);
         var acid = step.Spec.Charges.RemoveAll(c => c.Kind != ChargeKind.Acid);
         return
         [
-            .. salts.IsEmpty ? ImmutableArray<string>.Empty : [$"Weigh {Charges.All(salts, notation)}. Stir in until nothing is left to see."],
-            .. acid.IsEmpty ? ImmutableArray<string>.Empty : [$"Stir in {Charges.All(acid, notation)}, a little at a time."],
-            Chlorine,
+            .. salts.IsEmpty ? [] : (string[])[$"{Charges.All(salts, notation)}.", "Weigh each; stir until nothing is left to see."],
+            .. acid.IsEmpty ? [] : (string[])[$"{Charges.All(acid, notation)}, a little at a time."],
+            "Let chlorine go: stir, leave the lid off while it heats, or use your usual tablet.",
         ];
     }
 
-    private const string Chlorine = "Let chlorine go: stir and leave the lid off while it heats, or use your usual tablet.";
+    /// <summary>What of a filling is soft water; empty: nothing.</summary>
+    public static ImmutableArray<string> Soft(PlanStep step, Notation notation) =>
+        [.. step.Spec.Charges.Where(c => c.Kind == ChargeKind.SoftWater).Select(c => $"First {Charges.One(c, notation)}, the rest from the tap.")];
 
     private static string Ions(WaterIons ions)
     {

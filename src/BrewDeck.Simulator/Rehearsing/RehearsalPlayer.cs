@@ -91,6 +91,11 @@ public sealed class RehearsalPlayer
                 Pass(happened.AtMs);
             Follow(happened, after);
         }
+        foreach (var step in after.Steps)
+        {
+            if (step.Status is RunStatus.Running or RunStatus.Held)
+                _hands.Asked(step.Spec);
+        }
         _state = after;
     }
 

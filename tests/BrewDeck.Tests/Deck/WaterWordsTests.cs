@@ -27,8 +27,8 @@ public class WaterWordsTests
             },
         };
         var words = StepWords.Of(step, Quayside.Plan);
-        Assert.Equal("Weigh 3.2 g gypsum, 0.4 g table salt. Stir in until nothing is left to see.", words.Hands[0]);
-        Assert.Equal("Stir in 6.3 mL lactic acid 80 %, a little at a time.", words.Hands[1]);
+        Assert.Equal("3.2 g gypsum, 0.4 g table salt.", words.Hands[0]);
+        Assert.Equal("6.3 mL lactic acid 80 %, a little at a time.", words.Hands[2]);
         Assert.Contains("add acid to water", Assert.Single(words.Cautions), StringComparison.Ordinal);
     }
 
@@ -52,8 +52,8 @@ public class WaterWordsTests
         Assert.Matches(@"mash pH +5\.\d\d predicted, give or take 0\.15", text);
         Assert.Contains("Predicted mash pH", text, StringComparison.Ordinal);
         Assert.Contains("Sulphate in the treated water", text, StringComparison.Ordinal);
-        Assert.Contains("L soft water into the hot liquor tank, then cold tap water up to", text, StringComparison.Ordinal);
-        Assert.Contains(", for the sparge liquor", text, StringComparison.Ordinal);
+        Assert.Matches(@"First \d+\.\d L soft water, the rest from the tap\.", text);
+        Assert.Contains(" (sparge liquor)", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Dihydrate", text, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,43 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>
+/// What the kettle's level teaches while the tun runs off: the flow. The lauter is run again from where it was last known, faster or
+/// slower, so that the strength of what is in the kettle goes with its volume.
+/// </summary>
+internal static class Runoff
+{
+    private const double Slowest = 0.2;
+
+    private const double Fastest = 5;
+
+    /// <returns>The plant cut at now with the flow that fits the reading; null when nothing runs off.</returns>
+    public static LivePlant? Learned(LivePlant before, Reading reading, double nowS)
+    {
+        var segment = before.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff);
+        if (segment is null || nowS - segment.SinceS < 60)
+            return null;
+        double low = Slowest, high = Fastest;
+        for (var i = 0; i < 20; i++)
+        {
+            var middle = Math.Sqrt(low * high);
+            if (KettleL(With(before, middle).CutAt(nowS)) > reading.Value)
+                high = middle;
+            else
+                low = middle;
+        }
+        return With(before, Math.Sqrt(low * high)).CutAt(nowS);
+    }
+
+    private static LivePlant With(LivePlant live, double factor) => live with
+    {
+        Setting = live.Setting with
+        {
+            Habits = live.Setting.Habits with { RunoffLPerMin = factor * live.Setting.Habits.RunoffLPerMin },
+        },
+    };
+
+    private static double KettleL(LivePlant live) =>
+        Contents.StandsL(live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)]);
+}
