@@ -28,13 +28,6 @@ internal sealed class DemoSession : ISession
 
     public bool TakeBell() => _bell;
 
-    public bool TakeBell()
-    {
-        var wanted = BellWanted;
-        BellWanted = false;
-        return wanted;
-    }
-
     private string Clock => _now.ToString("HH:mm:ss", CultureInfo.InvariantCulture);
 
     public void Receive(Input input, DateTimeOffset now)

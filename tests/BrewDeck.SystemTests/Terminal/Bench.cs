@@ -79,13 +79,6 @@ internal sealed class RecordingSession(Screen screen) : ISession
 
     public bool TakeBell() => Bell;
 
-    public bool TakeBell()
-    {
-        var wanted = BellWanted;
-        BellWanted = false;
-        return wanted;
-    }
-
     public void Receive(Input input, DateTimeOffset now)
     {
         Received.Add(input);
