@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Planning;
 
@@ -43,6 +44,12 @@ public sealed record DayChoices
 
     /// <summary>Sockets in use today; null: all circuits of the brewhouse.</summary>
     public int? Circuits { get; init; }
+
+    /// <summary>Analysis of the water and what is on hand to treat it; null: treated as the brewer always does.</summary>
+    public WaterSupply? Water { get; init; }
+
+    /// <summary>What the water is to become; null: as the recipe says.</summary>
+    public WaterTarget? WaterTarget { get; init; }
 
     /// <summary>Alpha acid as measured, fraction by hop name.</summary>
     public ImmutableDictionary<string, double> MeasuredAlpha { get; init; } = ImmutableDictionary<string, double>.Empty;

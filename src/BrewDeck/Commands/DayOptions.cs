@@ -40,12 +40,21 @@ internal sealed record DayOptions
     /// <summary>Each <c>NAME=OTHER</c>, a malt or hop of the recipe and what is on hand.</summary>
     public string[] Instead { get; init; } = [];
 
+    public string? Water { get; init; }
+
+    public string? WaterTarget { get; init; }
+
     /// <exception cref="ProfileException">A file cannot be used.</exception>
     /// <exception cref="UsageException">A choice cannot be read.</exception>
     public PlanResult Draw(ProfileFolder profiles)
     {
         var (house, recipe) = Files(profiles);
-        return Planner.Draw(house, recipe, OnHand.Apply(Choices(), recipe, profiles, Alpha, Instead));
+        var choices = Choices() with
+        {
+            Water = Water is null ? null : profiles.Water(profiles.FindWater(Water)),
+            WaterTarget = WaterTarget is null ? null : profiles.WaterTarget(profiles.FindWaterTarget(WaterTarget)),
+        };
+        return Planner.Draw(house, recipe, OnHand.Apply(choices, recipe, profiles, Alpha, Instead));
     }
 
     public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
