@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Waters;
@@ -44,6 +45,12 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
+
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
+    GristLine? GristOnHand(string name);
+
+    /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
+    HopOnHand? HopOnHand(string name);
 
     /// <summary>None unless the brewer keeps some.</summary>
     IReadOnlyList<ProfileEntry> Waters() => [];

@@ -10,6 +10,13 @@ public enum SpargeMethod
     None,
 }
 
+/// <summary>How bitterness is reckoned; both take minutes at 100 °C, so hops below the boil and at altitude count for what they see.</summary>
+public enum BitternessFormula
+{
+    Tinseth,
+    Rager,
+}
+
 /// <summary>What the brewer decides or measures for one day.</summary>
 public sealed record DayChoices
 {
@@ -32,6 +39,8 @@ public sealed record DayChoices
     public double? BatchL { get; init; }
 
     public SpargeMethod Sparge { get; init; } = SpargeMethod.Fly;
+
+    public BitternessFormula Bitterness { get; init; }
 
     /// <summary>Sockets in use today; null: all circuits of the brewhouse.</summary>
     public int? Circuits { get; init; }

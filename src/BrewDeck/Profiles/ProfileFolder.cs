@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
@@ -29,6 +30,12 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
     public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public GristLine? GristOnHand(string name) => Catalogue.Fermentable(name) is { } f
+        ? new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use)
+        : null;
+
+    public HopOnHand? HopOnHand(string name) => Catalogue.Hop(name) is { } h ? new HopOnHand(h.Name, h.AlphaFraction) : null;
 
     public IReadOnlyList<ProfileEntry> Waters() => List("waters");
 
