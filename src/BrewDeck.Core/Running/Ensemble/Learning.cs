@@ -6,8 +6,8 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// <summary>What readings and times teach: the members move, and the live plant with their mean.</summary>
 internal static class Learning
 {
-    /// <summary>A run-off this near its end is at its end when its level is read there; s, and share of its length.</summary>
-    private const double NearEndS = 180;
+    /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
+    private const double NearEnd = 0.3;
 
     /// <summary>Someone who ends a step this much later than expected was away; share of its length.</summary>
     private const double Away = 0.3;
@@ -70,11 +70,14 @@ internal static class Learning
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
         var nearer = Math.Abs(Expected(ended, reading) - reading.Value) < Math.Abs(Expected(live, reading) - reading.Value);
-        if (end.DurationS > NearEndS || !nearer)
+        if (end.DurationS > NearEnd * PlannedS(live, segment) || !nearer)
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
         return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };
     }
+
+    private static double PlannedS(LivePlant live, Segment segment) =>
+        live.Belief.Response.IndexOf(segment.Left.Id) is >= 0 and var i ? live.Belief.Response.Plan.Steps[i].DurationS : 0;
 
     private static PlantState AtNow(LivePlant live, StepOutcome end, double nowS)
     {

@@ -106,6 +106,7 @@ internal static class Sources
         yield return new("source_water", UsualSpreads.SourceWater.Sd) { OnPlant = (s, off) => s with { SourceWaterC = Math.Max(1, s.SourceWaterC + off) } };
         yield return new("ambient", UsualSpreads.Ambient.Sd) { OnPlant = (s, off) => s with { AmbientC = s.AmbientC + off } };
         yield return DeadSpace(house.Kettle);
+        yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenKettle = s.OpenKettle * (1 + off) } };
         yield return new("trub", UsualSpreads.Trub.Sd) { OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
         yield return new("hop_absorption", UsualSpreads.HopAbsorption.Sd)
         {
