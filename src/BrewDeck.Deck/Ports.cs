@@ -1,6 +1,8 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck;
 
@@ -43,6 +45,23 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
+
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
+    GristLine? GristOnHand(string name);
+
+    /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
+    HopOnHand? HopOnHand(string name);
+
+    /// <summary>None unless the brewer keeps some.</summary>
+    IReadOnlyList<ProfileEntry> Waters() => [];
+
+    IReadOnlyList<ProfileEntry> WaterTargets() => [];
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterSupply Water(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no waters are kept here");
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterTarget WaterTarget(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no water targets are kept here");
 }
 
 /// <param name="Path">Where it was found.</param>

@@ -23,6 +23,8 @@ public sealed record PlantSetting
     /// <summary>Boiling point of water at this altitude, °C.</summary>
     public required double BoilingC { get; init; }
 
+    public BitternessFormula Bitterness { get; init; }
+
     /// <summary>Circuits in use today.</summary>
     public required ImmutableArray<Circuit> Circuits { get; init; }
 
@@ -45,6 +47,7 @@ public sealed record PlantSetting
         AmbientC = choices.AmbientC,
         SourceWaterC = choices.SourceWaterC,
         GrainC = choices.GrainC,
+        Bitterness = choices.Bitterness,
         BoilingC = Atmosphere.BoilingPointC(choices.AltitudeM),
         Circuits = [.. brewhouse.Circuits.Take(choices.Circuits ?? brewhouse.Circuits.Length)],
         HeatFactor = [.. brewhouse.Vessels.Select(_ => 1.0)],
