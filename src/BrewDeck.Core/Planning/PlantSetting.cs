@@ -31,6 +31,13 @@ public sealed record PlantSetting
     /// <summary>Net heat of each vessel against its profile, as the day's readings have shown it; 1 at first.</summary>
     public required ImmutableArray<double> HeatFactor { get; init; }
 
+    /// <summary>
+    /// What an open kettle of hot wort loses against the same with its lid on. A still surface of 0.16 m² at 94 °C gives off 560 to 1120 W
+    /// of steam, half to fully open (0.089 kW/m² for each kPa, the handbook equation for still water surfaces; from memory), and 80 to 150 W
+    /// of warm air and radiation, beside 300 W through the wall: 3.1 to 5.2 times. The geometric mean is taken.
+    /// </summary>
+    public double OpenKettle { get; init; } = 4;
+
     public int FermenterIndex => Brewhouse.Vessels.Length;
 
     public static PlantSetting Of(Brewhouse brewhouse, DayChoices choices) => new()
