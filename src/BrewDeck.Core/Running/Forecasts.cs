@@ -70,7 +70,7 @@ public static class Forecasts
         var boiled = live.PostBoil ?? LastAfter(rest, s => s.Kind == StepKind.Boil, kettle) ?? live.Plant.Vessels[kettle];
         var fermenter = end.Vessels[setting.FermenterIndex];
         var finish = rest.IsEmpty ? state.SecondsAt(nowMs) : rest.Max(s => s.EndS);
-        var bands = live.Belief.Bands(rest.IsEmpty ? "" : LastBegun(state, rest));
+        var bands = live.Belief.Bands(LastBegun(state));
         return new(
             bands.PreBoilL.Around(Contents.CoolL(full)),
             bands.PreBoilGravitySg.Around(Sg(full)),
@@ -83,11 +83,11 @@ public static class Forecasts
             bands.FinishMs.Around(state.MsAt(finish, nowMs)));
     }
 
-    /// <summary>The step that was begun last of those that run, or else the next one.</summary>
-    private static string LastBegun(RunState state, ImmutableArray<PlanStep> rest)
+    /// <summary>The step that was begun last of those that run, or else the next one; empty when the day is over.</summary>
+    internal static string LastBegun(RunState state)
     {
         var begun = state.Steps.Where(s => s.Status == RunStatus.Running).MaxBy(s => s.StartedMs);
-        return begun?.Spec.Id ?? rest[0].Spec.Id;
+        return (begun ?? state.Steps.FirstOrDefault(s => s.Open))?.Spec.Id ?? "";
     }
 
     private static VesselState? LastAfter(ImmutableArray<PlanStep> rest, Func<StepSpec, bool> wanted, int vessel) =>

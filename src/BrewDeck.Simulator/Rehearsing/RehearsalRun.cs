@@ -77,7 +77,7 @@ public sealed class RehearsalRun
     }
 
     private void Note(string at) =>
-        _outlooks.Add(new RehearsalOutlook(at, Forecasts.At(_book.State, _player.NowMs).Outlook));
+        _outlooks.Add(new RehearsalOutlook(at, Forecasts.At(_book.State, _player.NowMs).Outlook, _book.State, _player.NowMs));
 
     private RehearsalResult Result(int seed)
     {

@@ -4,7 +4,8 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>A middle and its 80 % band, against what the mean member gives.</summary>
-internal readonly record struct Band(double P10, double P50, double P90)
+/// <param name="Later">Shift of all members that is in the three.</param>
+internal readonly record struct Band(double P10, double P50, double P90, double Later = 0)
 {
     public Figure Around(double mean) => new(mean + P50, mean + P10, mean + P90);
 }
@@ -56,7 +57,7 @@ internal sealed record Bands
         belief.Away(row, values);
         values.Sort();
         double At(Span<float> sorted, double share) => sorted[(int)(share * (Members.Count - 1))] + later;
-        return new(At(values, 0.1), At(values, 0.5), At(values, 0.9));
+        return new(At(values, 0.1), At(values, 0.5), At(values, 0.9), later);
     }
 }
 

@@ -53,10 +53,11 @@ internal static class Learning
         if (index < 0)
             return live;
         var step = live.Belief.Response.Plan.Steps[index];
-        var off = lateS - Pace.AfterS(step);
+        var readings = state.Readings.Count(r => state.SecondsAt(r.AtMs) > nowS - lateS);
+        var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
         if (Math.Abs(off) > Away * step.DurationS)
             return live;
-        var error = Math.Sqrt(Pace.AfterVariance(step) + TimeModel * lastedS * TimeModel * lastedS);
+        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeModel * lastedS * TimeModel * lastedS);
         var after = live.Belief.AfterWidened(live.Belief.Response.Row(day => day[index].DurationS), off, error);
         return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
     }
@@ -69,7 +70,7 @@ internal static class Learning
             return live;
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
-        var nearer = Math.Abs(Expected(ended, reading) - reading.Value) < Math.Abs(Expected(live, reading) - reading.Value);
+        var nearer = Math.Abs(Expected(ended, reading) - reading.Value) <= Math.Abs(Expected(live, reading) - reading.Value);
         if (end.DurationS > NearEnd * PlannedS(live, segment) || !nearer)
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };

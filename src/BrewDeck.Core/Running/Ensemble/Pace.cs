@@ -47,9 +47,9 @@ internal static class Pace
         };
     }
 
-    /// <summary>Variance of <see cref="AfterS"/>, s².</summary>
-    public static double AfterVariance(PlanStep step) =>
-        Variance(UsualPace.MeanNoticeS, UsualPace.NoticeLogSd) + step.Expected.Length * Variance(UsualPace.MeanMeasureS, UsualPace.MeasureLogSd);
+    /// <summary>Variance of what passes until a step is ended after some readings, s².</summary>
+    public static double AfterVariance(int readings) =>
+        Variance(UsualPace.MeanNoticeS, UsualPace.NoticeLogSd) + readings * Variance(UsualPace.MeanMeasureS, UsualPace.MeasureLogSd);
 
     private static double Variance(double meanS, double logSd) => meanS * meanS * (Math.Exp(logSd * logSd) - 1);
 
