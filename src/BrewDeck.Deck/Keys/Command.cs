@@ -31,4 +31,6 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Reckoner,
+    AfterDay,
 }

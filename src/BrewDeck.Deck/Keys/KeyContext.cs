@@ -17,6 +17,15 @@ public enum KeyContext
     /// <summary>Beside the deck while a rehearsal runs.</summary>
     Rehearsal = 256,
 
-    Screens = List | Choices | Plan | Text | Batch,
-    Scrolled = Plan | Text | Batch,
+    /// <summary>The inputs of a sum of the reckoner.</summary>
+    Sum = 1024,
+
+    /// <summary>A batch after pitching, beside the keys of a list.</summary>
+    AfterDay = 2048,
+
+    /// <summary>The page of a batch that is over.</summary>
+    Closed = 4096,
+
+    Screens = List | Choices | Plan | Text | Batch | Sum | AfterDay | Closed,
+    Scrolled = Plan | Text | Batch | Closed,
 }

@@ -15,7 +15,7 @@ internal static class CommandTable
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck.", DefaultValueFactory = _ => UnitSystem.Metric,
+        Description = "Units on the deck and in the reckoner.", DefaultValueFactory = _ => UnitSystem.Metric, Recursive = true,
     };
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
@@ -26,6 +26,7 @@ internal static class CommandTable
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Rehearse(Place));
         root.Subcommands.Add(Convert(Place));
+        root.Subcommands.Add(ReckonCommand.Of(Place, Units));
         root.Subcommands.Add(Log(Place));
         return root;
     }
