@@ -1,6 +1,8 @@
 namespace BrewDeck.Deck;
 
-/// <summary>What can be believed of a quantity at all, in canonical units. A caller's own limits are narrower.</summary>
+/// <summary>
+/// What can be believed of a quantity at all, in canonical units. A caller's own limits are narrower.
+/// </summary>
 public readonly record struct QuantityRange(double Least, double Most)
 {
     public bool Holds(double value) => value >= Least && value <= Most;

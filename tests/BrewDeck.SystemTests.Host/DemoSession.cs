@@ -24,14 +24,16 @@ internal sealed class DemoSession : ISession
 
     public bool Ended { get; private set; }
 
-    public bool BellWanted { get; private set; }
+    private bool _bell;
+
+    public bool TakeBell() => _bell;
 
     private string Clock => _now.ToString("HH:mm:ss", CultureInfo.InvariantCulture);
 
     public void Receive(Input input, DateTimeOffset now)
     {
         _now = now;
-        BellWanted = false;
+        _bell = false;
         switch (input)
         {
             case Input.Typed(var text) when _entry is not null:
@@ -66,7 +68,7 @@ internal sealed class DemoSession : ISession
                 new Thread(() => throw new InvalidOperationException("thrown on another thread")).Start();
                 break;
             case { Character: 'b' }:
-                BellWanted = true;
+                _bell = true;
                 break;
             case { Character: 'd' }:
                 _base = SampleScreens.Rest;

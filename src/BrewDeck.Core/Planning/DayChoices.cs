@@ -18,7 +18,7 @@ public sealed record DayChoices
     /// <summary>When the wort should be pitched and the plant clean; sets the start when that is not given.</summary>
     public DateTimeOffset? Finish { get; init; }
 
-    public double SourceWaterC { get; init; } = 12;
+    public double SourceWaterC { get; init; } = 10;
 
     public double AmbientC { get; init; } = 18;
 

@@ -41,8 +41,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             ?? InHand(state, forecast, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
             ?? Startable(state, forecast, now, nowMs)
-            ?? Waiting(state, forecast, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: false)
             ?? OnHold(state, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: true)
             ?? Next(state, forecast, nowMs);
     }
 
@@ -87,9 +88,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     }
 
     /// <summary>The step at the brewer's hand rather than one in the background; of several the one that ends first.</summary>
-    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs)
+    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs, bool background)
     {
-        var step = Running(state, forecast).OrderBy(s => s.EndS).FirstOrDefault();
+        var step = Running(state, forecast).Where(s => s.Spec.Background == background).MinBy(s => s.EndS);
         return step is null ? null : new(FocusAct.Wait, step.Spec.Id, state.MsAt(step.EndS, nowMs));
     }
 

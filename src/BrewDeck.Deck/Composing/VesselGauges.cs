@@ -9,6 +9,7 @@ namespace BrewDeck.Deck.Composing;
 public static class VesselGauges
 {
     private const double EmptyL = 0.05;
+    private const string HeatOff = "heat off";
 
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
@@ -41,7 +42,7 @@ public static class VesselGauges
     private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
     {
         var parts = litres < EmptyL ? new[] { "empty" } : [moment.Notation.Volume(litres), moment.Notation.Temp(state.TempC)];
-        return string.Join("  ", heat.Length == 0 ? parts : [.. parts, heat]);
+        return string.Join("  ", heat.Length == 0 || (litres < EmptyL && heat == HeatOff) ? parts : [.. parts, heat]);
     }
 
     private static string Heat(Vessel vessel, VesselState state, DeckMoment moment)
@@ -50,11 +51,11 @@ public static class VesselGauges
             return "";
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
             return "heat on";
-        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : "heat off";
+        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : HeatOff;
     }
 
     internal static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
-        moment.Forecast.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
+        moment.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
 
     // a lauter draws from the tun and heats the kettle that it fills
     private static string Heated(PlanStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff ? step.Spec.To : step.Spec.Vessel;

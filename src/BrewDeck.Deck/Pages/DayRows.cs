@@ -17,6 +17,7 @@ internal static class DayRows
         var most = brewhouse.Circuits.Length;
         return
         [
+            new DayRow.GoOn("See the plan"),
             new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? recipe.BatchL), "cold wort, such as 40 L",
                 typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
             new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) }),

@@ -9,6 +9,10 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>Reads what is typed into the day's choices.</summary>
 internal sealed class DayTyping(Typed reader, Notation notation)
 {
+    private const double MetresPerFoot = 0.3048;
+    private const double Lowest = -400;
+    private const double Highest = 5000;
+
     public DayRow.Reader Quantity(ReadingKind kind, double low, double high, Func<DayChoices, double, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
         {
@@ -20,11 +24,16 @@ internal sealed class DayTyping(Typed reader, Notation notation)
             return null;
         };
 
+    /// <summary>Heights of places: the quantity reader's lengths are those of vessels and end at 1000 m.</summary>
     public DayChoices? Height(DayChoices choices, string text, DateTimeOffset now, out string reason)
     {
-        var read = QuantityReader.Read(text, Dimension.Length, notation.Units == UnitSystem.Us ? "ft" : "m");
-        reason = read.Why ?? $"{notation.Height(read.Value)} is outside {notation.Height(-400)} to {notation.Height(5000)}.";
-        return read.Ok && read.Value is >= -400 and <= 5000 ? choices with { AltitudeM = read.Value } : null;
+        var typed = text.Trim().ToLowerInvariant();
+        var feet = typed.EndsWith("ft", StringComparison.Ordinal) || (notation.Units == UnitSystem.Us && !typed.EndsWith('m'));
+        reason = $"Type a height from {notation.Height(Lowest)} to {notation.Height(Highest)}, such as 350 m or 1200 ft.";
+        if (Number(typed.Replace("ft", "", StringComparison.Ordinal).Replace("m", "", StringComparison.Ordinal)) is not { } number)
+            return null;
+        var metres = feet ? number * MetresPerFoot : number;
+        return metres is >= Lowest and <= Highest ? choices with { AltitudeM = metres } : null;
     }
 
     public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>

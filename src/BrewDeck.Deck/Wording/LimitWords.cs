@@ -25,7 +25,7 @@ public static class LimitWords
         "rest_below_the_last" => "A rest colder than the one before",
         "tun_cannot_heat" => "Second rest in a tun without heat",
         _ when code.StartsWith("circuit_", StringComparison.Ordinal) && code.Split('_') is [_, var circuit, "for", .. var vessel] =>
-            $"Circuit {circuit} for the {string.Join(' ', vessel)}",
+            $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
         _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) =>
             $"Temperature that {Step(code)} reaches",
         _ => Names.Sentence(Names.Plainly(code)),

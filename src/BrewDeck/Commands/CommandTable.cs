@@ -28,6 +28,7 @@ internal static class CommandTable
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(ReckonCommand.Of(Place, Units));
         root.Subcommands.Add(Log(Place));
+        root.Subcommands.Add(Pictures(Place));
         return root;
     }
 
@@ -70,6 +71,16 @@ internal static class CommandTable
             var at = place(p);
             return at.Guard(() => ConvertCommand.Run(p.GetValue(input)!, p.GetValue(output), at.Output, at.Errors, at.Profiles().Catalogue));
         });
+        return command;
+    }
+
+    private static Command Pictures(Func<ParseResult, Workplace> place)
+    {
+        var folder = new Argument<string>("folder") { Description = "Where the pictures are." };
+        var check = new Option<bool>("--check") { Description = "Only say which are out of date." };
+        var command = new Command("screenshots", "Makes the pictures of the documentation from a rehearsed day.") { folder, check };
+        command.Hidden = true;
+        command.SetAction(p => Screenshots.Run(place(p), p.GetValue(folder)!, p.GetValue(check)));
         return command;
     }
 

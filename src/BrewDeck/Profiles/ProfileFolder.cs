@@ -5,8 +5,8 @@ using BrewDeck.Deck;
 namespace BrewDeck.Profiles;
 
 /// <summary>
-/// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The bundled ones come
-/// from the folder beside the program when it is there, else from inside the program.
+/// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The
+/// bundled ones come from the folder beside the program when it is there, else from inside the program.
 /// </summary>
 /// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
@@ -15,7 +15,8 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
 
     /// <summary>With the profiles that came with the program.</summary>
-    public static ProfileFolder BesideProgram(string ownFolder) => new(Path.Combine(AppContext.BaseDirectory, "profiles"), ownFolder);
+    public static ProfileFolder BesideProgram(string ownFolder) =>
+        new(Path.Combine(AppContext.BaseDirectory, "profiles"), ownFolder);
 
     /// <exception cref="ProfileException">A catalogue file cannot be used.</exception>
     public Catalogue Catalogue => _catalogue.Value;
@@ -44,14 +45,16 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
         if (found is not null)
             return found;
         var near = NearestName.To(asked, entries.Select(e => Stem(e.Path)));
-        var right = near is null ? $"there are {string.Join(", ", entries.Select(e => Stem(e.Path)))}" : $"did you mean {near}?";
+        var right = near is null
+            ? $"there are {string.Join(", ", entries.Select(e => Stem(e.Path)))}" : $"did you mean {near}?";
         throw new ProfileException($"{ProfileError.OneLine(asked)}: there is no such {what} file; {right}");
     }
 
     private List<ProfileEntry> List(string folder)
     {
         var bundled = Directory.Exists(bundledFolder) ? Files(bundledFolder, folder) : ProfileText.Inside(folder + "/");
-        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase).Select(Entry)];
+        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase)
+            .Select(Entry)];
     }
 
     private static IEnumerable<string> Files(string root, string folder)
@@ -62,14 +65,18 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
 
     private static ProfileEntry Entry(string path) => new(NamedAtTop(path) ?? Stem(path), path);
 
-    /// <summary>The value of the first <c>name = "..."</c>: a list must not parse every file, and must show even a broken one.</summary>
+    /// <summary>
+    /// The value of the first <c>name = "..."</c>: a list must not parse every file, and must show even a broken one.
+    /// </summary>
     private static string? NamedAtTop(string path)
     {
         try
         {
-            var line = ProfileText.Head(path).Split('\n').TakeWhile(l => !l.StartsWith('[')).FirstOrDefault(l => l.StartsWith("name", StringComparison.Ordinal));
+            var line = ProfileText.Head(path).Split('\n').TakeWhile(l => !l.StartsWith('['))
+                .FirstOrDefault(l => l.StartsWith("name", StringComparison.Ordinal));
             var parts = line?.Split('"');
-            return parts is { Length: >= 3 } && parts[0].TrimEnd().EndsWith('=') ? ProfileError.OneLine(parts[1]) : null;
+            return parts is { Length: >= 3 } && parts[0].TrimEnd().EndsWith('=')
+                ? ProfileError.OneLine(parts[1]) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -40,7 +40,13 @@ public static class ProfileSchema
     private static void Table(StringBuilder text, Section section, string path)
     {
         var name = path + section.Name;
-        var count = (section.Many, section.Least) switch { (true, 0) => "any number", (true, _) => "one or more", (_, 0) => "may be left out", _ => "once" };
+        var count = (section.Many, section.Least) switch
+        {
+            (true, 0) => "any number",
+            (true, _) => "one or more",
+            (_, 0) => "may be left out",
+            _ => "once",
+        };
         text.Append($"`{(section.Many ? $"[[{name}]]" : $"[{name}]")}` ({count}): {section.Meaning}\n\n");
         Keys(text, section.Keys, name + ".");
     }
@@ -60,7 +66,9 @@ public static class ProfileSchema
     {
         Quantity quantity => SchemaExample.Range(quantity) + Otherwise(quantity),
         Text text => $"up to {text.Longest} characters{(text.Required ? "" : "; optional")}",
-        Choice choice => string.Join(", ", choice.Words) + (choice.Default switch { null => "", "" => "; else as the catalogue says", var word => $"; else {word}" }),
+        Choice { Default: "" } choice => $"{SchemaExample.Words(choice)}; else as the catalogue says",
+        Choice { Default: { } word } choice => $"{SchemaExample.Words(choice)}; else {word}",
+        Choice choice => SchemaExample.Words(choice),
         Amount amount => string.Join(", ", amount.Units),
         _ => "optional",
     };

@@ -32,7 +32,8 @@ internal sealed class RecipeLines(Catalogue catalogue)
         {
             HopUse.FirstWort => boilMin,
             HopUse.DryHop => 0,
-            _ => throw entry.Error("time", $"hop.time is missing for '{ProfileError.OneLine(entry.Text("name"))}'; write time = \"60 min\""),
+            _ => throw entry.Error("time",
+                $"hop.time is missing for '{ProfileError.OneLine(entry.Text("name"))}'; write time = \"60 min\""),
         };
         var form = entry.Text("form") == "cone" ? HopForm.Cone : HopForm.Pellet;
         return new(entry.Text("name"), entry.Number("amount"), alpha, form, use, minutes);
@@ -53,12 +54,15 @@ internal sealed class RecipeLines(Catalogue catalogue)
         return new(entry.Text("name"), values[0], values[1], values[2]);
     }
 
-    private static double[] Filled(SchemaEntry entry, IEnumerable<CatalogueItem> items, params (string Key, double? Known)[] wanted)
+    private static double[] Filled(SchemaEntry entry, IEnumerable<CatalogueItem> items,
+        params (string Key, double? Known)[] wanted)
     {
-        var missing = wanted.Where(w => w.Known is null && entry.MaybeNumber(w.Key) is null).Select(w => w.Key).ToArray();
+        var missing = wanted.Where(w => w.Known is null && entry.MaybeNumber(w.Key) is null)
+            .Select(w => w.Key).ToArray();
         if (missing.Length == 0)
             return [.. wanted.Select(w => entry.MaybeNumber(w.Key) ?? w.Known!.Value)];
         var near = NearestName.To(entry.Text("name"), items.SelectMany(i => i.Also.Prepend(i.Name)));
-        throw entry.Error("name", $"'{ProfileError.OneLine(entry.Text("name"))}' is not in the catalogue, so its line needs {string.Join(", ", missing)}{(near is null ? "" : $"; or did you mean {near}?")}");
+        throw entry.Error("name",
+            $"'{ProfileError.OneLine(entry.Text("name"))}' is not in the catalogue, so its line needs {string.Join(", ", missing)}{(near is null ? "" : $"; or did you mean {near}?")}");
     }
 }

@@ -66,7 +66,8 @@ internal sealed class SchemaReader(string file)
             throw ProfileError.At(file, node.Line, $"{path}{key.Name}: {read.Why}");
         return read.Value >= key.Least && read.Value <= key.Most
             ? read.Value
-            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} is {Shown(read.Value, key)}; it must be {SchemaExample.Range(key)}");
+            : throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is {Shown(read.Value, key)}; it must be {SchemaExample.Range(key)}");
     }
 
     private static string Shown(double value, SchemaKey.Quantity key) => SchemaExample.Written(value, key.Unit);
@@ -75,7 +76,8 @@ internal sealed class SchemaReader(string file)
     {
         var text = Plain(key, node, path);
         if (text.Length > key.Longest)
-            throw ProfileError.At(file, node.Line, $"{path}{key.Name} has {text.Length} characters; at most {key.Longest}");
+            throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} has {text.Length} characters; at most {key.Longest}");
         return key.Required && string.IsNullOrWhiteSpace(text)
             ? throw ProfileError.At(file, node.Line, $"{path}{key.Name} is empty; {SchemaExample.Of(key)}")
             : text;
@@ -85,16 +87,20 @@ internal sealed class SchemaReader(string file)
     {
         var text = node is TomlNode.Text plain ? plain.Value : throw Wrong(key, node, path);
         return text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))
-            ? throw ProfileError.At(file, node.Line, $"{path}{key.Name} has a control character in it; write plain text")
+            ? throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} has a control character in it; write plain text")
             : text;
     }
 
     private string Word(SchemaKey.Choice key, TomlNode node, string path)
     {
         var written = Plain(key, node, path);
-        var near = NearestName.To(written, key.Words);
-        return key.Words.FirstOrDefault(w => w.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase)) ?? throw ProfileError.At(
-            file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; it must be {SchemaExample.Words(key)}{(near is null ? "" : $" (did you mean {near}?)")}");
+        var known = Array.Find(key.Words, w => w.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (known is not null)
+            return known;
+        var near = NearestName.To(written, key.Words) is { } word ? $" (did you mean {word}?)" : "";
+        throw ProfileError.At(file, node.Line,
+            $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; it must be {SchemaExample.Words(key)}{near}");
     }
 
     private string[] Words(SchemaKey.Choice key, TomlNode node, string path) =>
@@ -110,15 +116,16 @@ internal sealed class SchemaReader(string file)
     private (double, string) Amount(SchemaKey.Amount key, TomlNode node, string path)
     {
         var text = Plain(key, node, path).Trim();
-        var cut = text.AsSpan().IndexOfAnyExcept("0123456789.+-eE".AsSpan());
-        // "each" begins with an e: let the number end before a unit that does
-        var unit = key.Units.FirstOrDefault(u => text.EndsWith(u, StringComparison.OrdinalIgnoreCase) && text.Length > u.Length
-            && (cut < 0 || char.IsAsciiDigit(text[^(u.Length + 1)]) || text[^(u.Length + 1)] == ' '));
-        if (unit is null || !double.TryParse(text[..^unit.Length].Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
-            throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; {SchemaExample.Of(key)}");
+        var split = text.AsSpan().LastIndexOfAnyInRange('0', '9') + 1;
+        var unit = Array.Find(key.Units, u => u.Equals(text[split..].Trim(), StringComparison.OrdinalIgnoreCase));
+        if (unit is null
+            || !double.TryParse(text[..split], NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
+            throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; {SchemaExample.Of(key)}");
         return number > 0 && number <= key.Most
             ? (number, unit)
-            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; it must be above 0 and at most {key.Most}");
+            : throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; it must be above 0 and at most {key.Most}");
     }
 
     private IReadOnlyList<SchemaEntry> Section(SchemaKey.Section key, TomlNode node, string path)
@@ -127,7 +134,8 @@ internal sealed class SchemaReader(string file)
         {
             TomlNode.Table table when !key.Many => [table],
             TomlNode.Tables list when key.Many => list.Items,
-            TomlNode.List list when key.Many && list.Items.All(i => i is TomlNode.Table) => [.. list.Items.Cast<TomlNode.Table>()],
+            TomlNode.List list when key.Many && list.Items.All(i => i is TomlNode.Table) =>
+                [.. list.Items.Cast<TomlNode.Table>()],
             _ => throw Wrong(key, node, path),
         };
         return tables.Count >= key.Least

@@ -51,7 +51,8 @@ internal sealed class SourceNode(SourceNode? parent, string name, int line, stri
     public IReadOnlyList<SourceNode> Items(string name) => this[name]?.Parts ?? [];
 
     /// <summary>A number, in the invariant culture.</summary>
-    public double? Number => Text is not null && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+    public double? Number => Text is not null
+        && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
         && double.IsFinite(value) ? value : null;
 
     /// <summary>Whatever was not carried over, the largest whole parts first.</summary>

@@ -4,7 +4,9 @@ using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
-/// <summary>TOML being written along a schema: every key is known to it, and the first of each kind gets its comment.</summary>
+/// <summary>
+/// TOML being written along a schema: every key is known to it, and the first of each kind gets its comment.
+/// </summary>
 internal sealed class TomlText
 {
     private readonly StringBuilder _text;
@@ -53,7 +55,8 @@ internal sealed class TomlText
     private static string Written(SchemaKey.Quantity key, double value)
     {
         var percent = $"{(100 * value).ToString("G12", CultureInfo.InvariantCulture)} %";
-        return key.Dimension == Dimension.Fraction && QuantityReader.Read(percent, Dimension.Fraction) == QuantityRead.Of(value)
+        return key.Dimension == Dimension.Fraction
+            && QuantityReader.Read(percent, Dimension.Fraction) == QuantityRead.Of(value)
             ? percent
             : QuantityReader.Text(value, key.Unit is "SG" or "M/mL/°P" ? "" : key.Unit);
     }
@@ -68,7 +71,9 @@ internal sealed class TomlText
         _text.Append('\n');
     }
 
-    /// <summary>A basic string: everything that is not plain is escaped, so that it reads back to the same text.</summary>
+    /// <summary>
+    /// A basic string: everything that is not plain is escaped, so that it reads back to the same text.
+    /// </summary>
     private static string Quoted(string value)
     {
         var text = new StringBuilder("\"");

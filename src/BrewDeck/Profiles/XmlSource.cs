@@ -5,8 +5,8 @@ using BrewDeck.Deck;
 namespace BrewDeck.Profiles;
 
 /// <summary>
-/// Reads XML into <see cref="SourceNode"/>s. Document types are refused, so no entity can be declared, expanded or fetched; 32
-/// levels and 200,000 elements at most.
+/// Reads XML into <see cref="SourceNode"/>s. Document types are refused, so no entity can be declared, expanded or
+/// fetched; 32 levels and 200,000 elements at most.
 /// </summary>
 internal sealed class XmlSource(string file)
 {

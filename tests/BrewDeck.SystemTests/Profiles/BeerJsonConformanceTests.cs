@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

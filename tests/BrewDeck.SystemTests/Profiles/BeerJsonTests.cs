@@ -3,7 +3,6 @@ using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 
@@ -70,6 +69,27 @@ public sealed class BeerJsonTests
             whirlpool.Hops.Select(h => h.Use));
         Assert.Equal([15, 30, 30, 30, 4320, 4320, 0, 0], whirlpool.Hops.Select(h => h.Minutes));
         Assert.Equal(30, whirlpool.StandMin);
+    }
+
+    [Fact]
+    public void Boil_steps_that_a_plan_draws_itself_are_told()
+    {
+        var notes = BeerJsonReader.Read(BeerJsonFiles.Document("real-CheaterHops.json")).Notes;
+        Assert.Contains("/beerjson/recipes/0/boil/boil_steps/0: 'preboil', 10 min from 67.7778 to 100 °C: a plan draws its own", notes);
+        Assert.Contains("/beerjson/recipes/0/boil/boil_steps/2: '30 min whirlpool' from 100 to 82.2222 °C: carried over as a stand that cools by itself", notes);
+        Assert.Contains(
+            "/beerjson/recipes/0/boil/boil_steps/0: 'boil' of 60 min not carried over: boil_time says 105 min",
+            BeerJsonReader.Read(BeerJsonFiles.Document("real-KettleSour.json")).Notes);
+    }
+
+    /// <summary>What we wrote ourselves reads back without a word on boil, mash steps and hops.</summary>
+    [Fact]
+    public void Reading_our_own_document_tells_only_what_the_standard_asked_for_on_top()
+    {
+        var profiles = ProfileFolder.BesideProgram("/nowhere");
+        var written = BeerJsonWriter.Write(profiles.Recipe(profiles.FindRecipe("lantern-pale"))).Text;
+        Assert.DoesNotContain(BeerJsonReader.Read(written).Notes, n =>
+            n.Contains("/boil", StringComparison.Ordinal) || n.Contains("mash_steps", StringComparison.Ordinal) || n.Contains("hop_additions", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -3,7 +3,6 @@ using System.Text;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -1,6 +1,5 @@
 using BrewDeck.Profiles;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -1,6 +1,5 @@
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -1,5 +1,4 @@
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

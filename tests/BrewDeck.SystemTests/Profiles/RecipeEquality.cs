@@ -1,5 +1,4 @@
 using BrewDeck.Core.Recipes;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -1,7 +1,6 @@
 using BrewDeck.Core.Recipes;
 using BrewDeck.Profiles;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -75,7 +75,9 @@ internal sealed class RecordingSession(Screen screen) : ISession
 
     public bool Ended { get; set; }
 
-    public bool BellWanted { get; set; }
+    public bool Bell { get; set; }
+
+    public bool TakeBell() => Bell;
 
     public void Receive(Input input, DateTimeOffset now)
     {

@@ -76,7 +76,7 @@ public sealed class HostTests
     {
         using var terminal = Start($"set -m; {Program}; echo job stopped; fg");
         terminal.Type("\u001a");
-        terminal.WaitForText("job stopped");
+        terminal.WaitUntil(() => terminal.Output.Contains("job stopped", StringComparison.Ordinal), "the shell");
         terminal.WaitUntil(() => After(terminal, "job stopped").Contains("\e[?1049h", StringComparison.Ordinal), "the screen taken again");
         terminal.WaitForText("wipe lock");
         terminal.WaitForText("HOLD 66 °C");

@@ -13,6 +13,7 @@ internal sealed class MiniTerminal
 
     private readonly StringBuilder _held = new();
     private (string Text, string Ink)[,] _cells;
+    private ((string Text, string Ink)[,] Cells, int Column, int Row)? _aside;
     private string _ink = "0";
     private int _column;
     private int _row;
@@ -75,7 +76,7 @@ internal sealed class MiniTerminal
         }
         else if (one == "\n")
         {
-            _row++;
+            NewLine();
         }
         else
         {
@@ -117,8 +118,33 @@ internal sealed class MiniTerminal
 
     private void SetMode(int mode, bool on)
     {
+        if (mode == 1049) SwitchScreen(on);
         if (on) Modes.Add(mode);
         else Modes.Remove(mode);
+    }
+
+    private void SwitchScreen(bool alternate)
+    {
+        if (alternate && _aside is null)
+        {
+            _aside = (_cells, _column, _row);
+            _cells = new (string, string)[_cells.GetLength(0), _cells.GetLength(1)];
+            Clear();
+        }
+        else if (!alternate && _aside is { } aside)
+        {
+            (_cells, _column, _row) = aside;
+            _aside = null;
+        }
+    }
+
+    private void NewLine()
+    {
+        if (++_row < _cells.GetLength(0)) return;
+        var columns = _cells.GetLength(1);
+        Array.Copy(_cells, columns, _cells, 0, _cells.Length - columns);
+        _row = _cells.GetLength(0) - 1;
+        for (var column = 0; column < columns; column++) _cells[_row, column] = (" ", _ink);
     }
 
     private void Clear()

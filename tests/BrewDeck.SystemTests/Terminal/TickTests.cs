@@ -71,7 +71,7 @@ public sealed class TickTests
         using var bench = new Bench(
             new RecordingSession(SampleScreens.Rest)
             {
-                OnReceive = (me, input) => me.BellWanted = input is Input.Key { Stroke.Character: 'b' },
+                OnReceive = (me, input) => me.Bell = input is Input.Key { Stroke.Character: 'b' },
             },
             new SteppedTime());
         bench.Pump.Ring += () => rings++;

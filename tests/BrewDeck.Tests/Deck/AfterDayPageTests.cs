@@ -17,9 +17,11 @@ public sealed class AfterDayPageTests
     {
         var day = new PerfectDay(Demo.Plan());
         day.RunToEnd();
-        _store.Keep([((BatchOpened)day.Events[0]) with { Rehearsed = false }, .. day.Events.Skip(1)]);
+        _store.Open((BatchOpened)day.Events[0] with { Rehearsed = false });
+        foreach (var happened in day.Events.Skip(1))
+            _store.Append(1, happened);
         _now = DateTimeOffset.FromUnixTimeMilliseconds(day.NowMs).AddDays(6);
-        _session = new Session(new SessionPorts(_store, new NoProfiles()), new SessionSettings(), _now);
+        _session = new Session(new SessionPorts(_store, new TwoHouses()), new SessionSettings(), _now);
     }
 
     [Fact]

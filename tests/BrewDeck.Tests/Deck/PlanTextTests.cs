@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -2,7 +2,6 @@ using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -39,7 +38,7 @@ public class WordingTests
         Assert.Equal("Dough in 8.420 kg grist", Title(Quayside.DoughIn));
         Assert.Equal("Rest at 66 °C: saccharification", Title(Quayside.Rest));
         Assert.Equal("Heat the sparge liquor to 77 °C", Title(Quayside.HeatSparge));
-        Assert.Equal("Lauter and sparge until the kettle holds 47.5 L", Title(Quayside.Lauter));
+        Assert.Equal("Lauter and sparge until the kettle shows 47.5 L", Title(Quayside.Lauter));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
 using BrewDeck.Simulator.Nature;
@@ -48,7 +49,8 @@ public sealed class InstrumentTests
     public void RoomTapAndGrainHaveTheirTemperature()
     {
         var dials = new Instruments(new VirtualPlant(Quayside.Exact()));
-        Assert.Equal([18, 12, 18], new[] { "room", "source", "grain" }.Select(v => Math.Round(dials.Read(ReadingKind.Temperature, v)!.Value, 6)));
+        var usual = new DayChoices();
+        Assert.Equal([usual.AmbientC, usual.SourceWaterC, usual.GrainC], new[] { "room", "source", "grain" }.Select(v => Math.Round(dials.Read(ReadingKind.Temperature, v)!.Value, 6)));
     }
 
     private static void Unbiased(ReadingKind kind, string vessel, Func<VirtualPlant, double> truth, params double[] spreads)
