@@ -28,6 +28,9 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Reading? _doubted;
 
+    /// <summary>False: brews on whatever the readings say.</summary>
+    public bool Mends { get; init; } = true;
+
     /// <summary>When the brewer wants to look again, Unix ms.</summary>
     public long WakeMs { get; private set; }
 
@@ -96,7 +99,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (state.Count == _offersSeen || state.Readings.IsEmpty)
+        if (!Mends || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
         if (!offers.IsEmpty && offers[0].Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
