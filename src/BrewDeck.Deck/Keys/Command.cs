@@ -33,4 +33,6 @@ public enum Command
     OwnHands,
     Reckoner,
     AfterDay,
+    Accept,
+    Rehearsed,
 }

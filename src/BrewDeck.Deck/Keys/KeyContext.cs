@@ -29,6 +29,9 @@ public enum KeyContext
     /// <summary>The page of a batch that is over.</summary>
     Closed = 4096,
 
-    Screens = List | Choices | Plan | Text | Batch | Sum | AfterDay | Closed,
+    /// <summary>What the batches say about a brewhouse, beside the keys of a list.</summary>
+    Lessons = 8192,
+
+    Screens = List | Choices | Plan | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Plan | Text | Batch | Closed,
 }

@@ -49,6 +49,8 @@ public static class KeyMap
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
+        new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
+        new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),
         new(Rows, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
         new(Rows, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
         new(Scrolled, Command.Up, "up", Named(KeyName.Up), "", "One line up."),

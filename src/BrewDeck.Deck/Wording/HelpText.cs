@@ -21,6 +21,7 @@ public static class HelpText
         (KeyContext.Batch, "On a batch's page"),
         (KeyContext.Closed, "On the page of a batch that is over"),
         (KeyContext.AfterDay, "On a batch after the day, beside those of lists"),
+        (KeyContext.Lessons, "In the lessons, beside those of lists"),
         (KeyContext.Text, "In other texts"),
     ];
 
