@@ -31,4 +31,8 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Reckoner,
+    AfterDay,
+    Accept,
+    Rehearsed,
 }
