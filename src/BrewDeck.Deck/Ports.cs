@@ -47,11 +47,11 @@ public interface IProfiles
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
 
-    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
-    GristLine? GristOnHand(string name);
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it, or there is none.</summary>
+    GristLine? GristOnHand(string name) => null;
 
     /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
-    HopOnHand? HopOnHand(string name);
+    HopOnHand? HopOnHand(string name) => null;
 
     /// <summary>None unless the brewer keeps some.</summary>
     IReadOnlyList<ProfileEntry> Waters() => [];
