@@ -38,7 +38,7 @@ internal static class WaterDay
     }
 
     private static Dictionary<StepSpec, WaterDose> Doses(IReadOnlyList<StepSpec> sheet, WaterTreatment water) =>
-        sheet.Where(s => s.Kind == StepKind.TreatWater).Zip(water.Doses).ToDictionary(p => p.First, p => p.Second);
+        sheet.Where(s => s.Kind == StepKind.TreatWater).Zip(water.Doses()).ToDictionary(p => p.First, p => p.Second);
 
     private static StepSpec? FillBefore(IReadOnlyList<StepSpec> sheet, StepSpec treat) =>
         sheet.TakeWhile(s => s != treat).LastOrDefault(s => s.Kind == StepKind.Fill);

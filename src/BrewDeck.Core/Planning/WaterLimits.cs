@@ -14,7 +14,7 @@ internal static class WaterLimits
     public static ImmutableArray<Limit> Of(WaterTreatment water, double batchL)
     {
         Limit Most(string ion, Func<WaterIons, double> of, double bound) =>
-            new(Prefix + ion, water.Doses.Max(d => of(d.Ions)), bound, "mg/L");
+            new(Prefix + ion, water.Doses().Max(d => of(d.Ions)), bound, "mg/L");
         return
         [
             new(Prefix + "analysis_imbalance", 100 * water.Supply.Source.Imbalance, 100 * SafeWater.Imbalance, "%"),
@@ -32,7 +32,7 @@ internal static class WaterLimits
     /// <summary>All the lactic acid that goes in, spread over the wort.</summary>
     private static IEnumerable<Limit> Lactate(WaterTreatment water, double batchL)
     {
-        var acids = water.Doses.Select(d => d.Acid).OfType<AcidDose>().Where(a => a.Kind == AcidKind.Lactic).ToList();
+        var acids = water.Doses().Select(d => d.Acid).OfType<AcidDose>().Where(a => a.Kind == AcidKind.Lactic).ToList();
         if (acids.Count == 0)
             yield break;
         var mg = acids.Sum(a => a.VolumeMl * new AcidOnHand(a.Kind, a.MassFraction).MmolPerMl) * Acids.LacticGPerMol;

@@ -27,5 +27,6 @@ public sealed record WaterDose(
 public sealed record WaterTreatment(
     WaterSupply Supply, WaterTarget Target, double SoftShare, WaterDose Strike, WaterDose? Sparge, double MashPh)
 {
-    public IEnumerable<WaterDose> Doses => Sparge is null ? [Strike] : [Strike, Sparge];
+    /// <summary>Strike, then sparge. A method, so that records of the plan do not hold each dose twice.</summary>
+    public IEnumerable<WaterDose> Doses() => Sparge is null ? [Strike] : [Strike, Sparge];
 }

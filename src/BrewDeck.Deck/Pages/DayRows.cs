@@ -28,8 +28,8 @@ internal static class DayRows
             new DayRow.Typed("Above the sea", c => notation.Height(c.AltitudeM), "such as 350 m or 1200 ft", typing.Height),
             new DayRow.Typed("Start", Start(notation), "time of day such as 8:30; nothing: when you begin", typing.Clock((c, t) => c with { Start = t, Finish = t is null ? c.Finish : null })),
             new DayRow.Typed("Finish by", Finish(notation), "time of day such as 17:00; nothing: no wish", typing.Clock((c, t) => c with { Finish = t, Start = t is null ? c.Start : null })),
-            new DayRow.Turns("Bitterness by", c => Names.Formula(c.Bitterness), c => c with { Bitterness = Turn(c.Bitterness) }),
             .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Alpha(recipe.Hops.First(h => h.Name == n), typing)),
+            new DayRow.Turns("Bitterness by", c => Names.Formula(c.Bitterness), c => c with { Bitterness = Turn(c.Bitterness) }),
             .. recipe.Grist.Select(g => g.Name).Distinct().Select(n => Grist(n, profiles)),
             .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Hop(n, profiles)),
         ];

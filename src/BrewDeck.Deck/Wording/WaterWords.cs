@@ -45,7 +45,7 @@ public static class WaterWords
         yield return new("strike liquor", Ions(water.Strike.Ions));
         if (water.Sparge is { } sparge)
             yield return new("sparge liquor", Ions(sparge.Ions));
-        yield return new("residual alkalinity", string.Join(", ", water.Doses.Select(d => Notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
+        yield return new("residual alkalinity", string.Join(", ", water.Doses().Select(d => Notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
             .Zip(["strike", "sparge"], (value, of) => $"{of} {value}")) + " mg/L as CaCO3");
         yield return new("mash pH", $"{Notation.Number(water.MashPh, "0.00")} predicted, give or take {Notation.Number(MashAcidity.ErrorBandPh, "0.00")}");
     }

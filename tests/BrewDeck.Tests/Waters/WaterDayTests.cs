@@ -68,7 +68,7 @@ public class WaterDayTests
     public void An_analysis_without_a_target_predicts_the_pH_and_adds_nothing()
     {
         var plan = Demo.Plan(choices: new DayChoices { Water = Given.Supply(acid: Given.Lactic) });
-        Assert.All(plan.Water!.Doses, d => Assert.True(d.IsEmpty));
+        Assert.All(plan.Water!.Doses(), d => Assert.True(d.IsEmpty));
         Assert.Equal(MashAcidity.Ph(plan.Recipe.Grist, plan.Totals.StrikeWaterL, Given.Tap.Ions), plan.Water.MashPh, 9);
     }
 

@@ -43,7 +43,7 @@ public class WaterSolverTests
     public void Ions_balance() => Days.Sample(d =>
     {
         var treated = WaterSolver.Treat(d.Supply, d.Target, d.Need);
-        foreach (var dose in treated.Doses)
+        foreach (var dose in treated.Doses())
         {
             var share = dose.SoftL / dose.VolumeL;
             double Balance(Ion ion, double tap) => (1 - share) * tap
@@ -83,7 +83,7 @@ public class WaterSolverTests
     {
         var treated = WaterSolver.Treat(d.Supply, d.Target, d.Need);
         Assert.InRange(treated.SoftShare, 0, d.Supply.Soft is null ? 0 : 1);
-        foreach (var dose in treated.Doses)
+        foreach (var dose in treated.Doses())
         {
             Assert.All(dose.Salts, s => Assert.True(s.MassG > 0 && Whole(s.MassG / 0.1) && d.Supply.Salts.Contains(s.Salt), $"{s}"));
             Assert.True(dose.Acid is null || (d.Supply.Acid is not null && dose.Acid.VolumeMl > 0 && Whole(dose.Acid.VolumeMl / 0.1)));
@@ -95,7 +95,7 @@ public class WaterSolverTests
     public void A_target_that_states_nothing_changes_nothing()
     {
         var treated = WaterSolver.Treat(Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic), WaterTarget.Nothing, Given.Need);
-        Assert.All(treated.Doses, d => Assert.True(d.IsEmpty && d.SoftL == 0 && d.Ions == Given.Tap.Ions));
+        Assert.All(treated.Doses(), d => Assert.True(d.IsEmpty && d.SoftL == 0 && d.Ions == Given.Tap.Ions));
     }
 
     /// <summary>IUPAC atomic weights: 3 g of gypsum in 20 L bring 34.92 mg/L of calcium and 83.69 mg/L of sulphate.</summary>
