@@ -19,13 +19,13 @@ public sealed record Habits
     /// <summary>Share of the laboratory extract that the mash dissolves, 0..1; usual 0.92 to 0.99.</summary>
     public required double ConversionYield { get; init; }
 
-    /// <summary>Wort kept by the drained grain, L per kg of grist as weighed; usual 0.8 to 1.2.</summary>
+    /// <summary>Wort kept by the drained grain, L at 20 °C per kg of grist as weighed; usual 0.8 to 1.2.</summary>
     public required double AbsorptionLPerKg { get; init; }
 
     /// <summary>How evenly sparge water pushes the wort out: number of ideal washing stages, 1 (mixes fully) to about 6.</summary>
     public required double SpargeStages { get; init; }
 
-    /// <summary>Flow from the tun while lautering, L/min.</summary>
+    /// <summary>Flow from the tun while lautering, L/min, the litres at 20 °C.</summary>
     public required double RunoffLPerMin { get; init; }
 
     /// <summary>Water that leaves a rolling boil, kg/h.</summary>

@@ -27,10 +27,11 @@ internal static class Lautering
         while (elapsed < limitS)
         {
             var seconds = Math.Min(PieceS, limitS - elapsed);
-            var litres = Math.Min(Running(bench, tun, kettle, spec, sparge), bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
+            var flow = HotPerCool(bench.Vessels[tun]) * bench.Setting.Habits.RunoffLPerMin / 60;
+            var litres = Math.Min(Running(bench, tun, kettle, spec, sparge), flow * seconds);
             if (litres <= 1e-9)
                 return Ended(bench, tun, tank, kettle, spec, elapsed);
-            seconds = litres / bench.Setting.Habits.RunoffLPerMin * 60;
+            seconds = litres / flow;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
@@ -63,11 +64,15 @@ internal static class Lautering
     private static double Running(Workbench bench, int tun, int kettle, StepSpec spec, double spargeL)
     {
         var v = bench.Vessels[tun];
-        var hotPerCool = SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
+        var hotPerCool = HotPerCool(v);
         var room = hotPerCool * ((spec.VolumeL ?? double.PositiveInfinity) - Contents.CoolL(bench.Vessels[kettle]));
         var free = Contents.LiquidL(v) + spargeL - hotPerCool * KeptL(bench, tun);
         return Math.Max(0, Math.Min(room, free));
     }
+
+    /// <summary>Litres as they stand for each litre at 20 °C.</summary>
+    private static double HotPerCool(in VesselState v) =>
+        SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
 
     private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
     {
