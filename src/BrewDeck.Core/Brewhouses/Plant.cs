@@ -2,7 +2,8 @@ namespace BrewDeck.Core.Brewhouses;
 
 /// <summary>A mains circuit with its breaker.</summary>
 /// <param name="ContinuousFactor">Share of the breaker's rating that may be drawn for hours, 0..1; local codes decide.</param>
-public sealed record Circuit(string Id, double Volts, double Amps, double ContinuousFactor)
+/// <param name="Sockets">So many plugs fit; what is plugged in together may still be too much to be on together.</param>
+public sealed record Circuit(string Id, double Volts, double Amps, double ContinuousFactor, int Sockets = 1)
 {
     /// <summary>Power it can carry for hours, W.</summary>
     public double ContinuousW => Volts * Amps * ContinuousFactor;

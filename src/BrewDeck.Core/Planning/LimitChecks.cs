@@ -51,10 +51,12 @@ internal static class LimitChecks
         select new Limit($"heats_to_target:{step.Spec.Id}", step.After.Vessels[setting.IndexOf(step.Spec.Vessel)].TempC, step.TargetC ?? 0, "°C", AtMost: false);
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
-        from vessel in setting.Brewhouse.Vessels
-        where !vessel.Elements.IsEmpty
-        let circuit = setting.Circuits[setting.CircuitOf(setting.IndexOf(vessel.Id))]
-        select new Limit($"circuit_{circuit.Id}_for_{vessel.Id}", vessel.RatedW / 1000, circuit.ContinuousW / 1000, "kW");
+        from leads in setting.Wiring.Leads
+        from circuit in leads.Select(l => l.Circuit).Distinct()
+        let vessel = setting.Brewhouse.Vessels[leads[0].Vessel].Id
+        let carries = setting.Circuits[circuit]
+        select new Limit(
+            $"circuit_{carries.Id}_for_{vessel}", setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
 
     /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
     private static IEnumerable<Limit> FalseBottom(Brewhouse house)
@@ -74,7 +76,7 @@ internal static class LimitChecks
         var kettle = setting.IndexOf(boil.Spec.Vessel);
         var v = boil.After.Vessels[kettle];
         var boiling = Boiling.BoilingC(setting, v);
-        var net = setting.NetHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
+        var net = setting.FullHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
         yield return new("evaporation", setting.Habits.EvaporationKgPerH, 3600 * Boil.EvaporationKgPerS(Math.Max(0, net), boiling), "kg/h");
     }
 

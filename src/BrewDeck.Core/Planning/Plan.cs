@@ -28,7 +28,7 @@ public sealed record Plan
 /// <param name="TargetC">Temperature to aim at, after what the plant's state makes of it, °C.</param>
 /// <param name="VolumeL">Volume moved or reached, litres at 20 °C.</param>
 /// <param name="PowerW">Electrical power while it runs, W.</param>
-/// <param name="Circuit">Circuit that carries it.</param>
+/// <param name="Circuit">Circuit that carries it; several with a comma between.</param>
 public sealed record PlanStep(
     StepSpec Spec,
     double StartS,

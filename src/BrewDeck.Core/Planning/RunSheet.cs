@@ -34,7 +34,7 @@ internal sealed class RunSheet
         sheet._steps.AddRange(BoilSteps.Write(batch.Recipe, sheet._kettle, sheet._tun));
         sheet.Cool();
         sheet.CleanDown();
-        return sheet._steps;
+        return PlugMoves.Into(setting, sheet._steps);
     }
 
     /// <summary>Liquor to draw so that the tank can give these litres and its elements are covered while it heats, litres at 20 °C.</summary>

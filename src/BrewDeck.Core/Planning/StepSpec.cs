@@ -54,6 +54,8 @@ public enum StepKind
     AddWater,
     /// <summary>Put on the run sheet by a remedy: dried malt extract into the kettle.</summary>
     AddExtract,
+    /// <summary>A circuit is unplugged from one vessel and plugged into the next, or switched over.</summary>
+    MovePlug,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
@@ -113,6 +115,9 @@ public sealed record StepSpec
 
     /// <summary>Id of a step that must have ended before; empty: the vessels and the hands alone decide.</summary>
     public string AfterStepId { get; init; } = "";
+
+    /// <summary>May begin so many seconds before <see cref="AfterStepId"/> ends: handwork that makes ready for what follows it.</summary>
+    public double LeadS { get; init; }
 
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }

@@ -38,5 +38,5 @@ public static class StepTraits
     /// <summary>Switches elements on.</summary>
     public static bool Heats(this StepKind kind) =>
         kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
-            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter;
+            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter or StepKind.RunOff;
 }

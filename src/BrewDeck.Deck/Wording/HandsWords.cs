@@ -20,6 +20,9 @@ public static class HandsWords
         StepKind.Fill => ["Stay with the hose. Read the level when it is still."],
         StepKind.HeatStrike => [HeatOn(step, notation), "Stir before you read it."],
         StepKind.HeatSparge => [HeatOn(step, notation), "It is held there until the sparge."],
+        StepKind.MovePlug => Unplugs(step)
+            ? ["Circuit off first, hands and plug dry; then plug over.", "On again only when what it heats is covered."]
+            : ["One off before the other is on.", "On only when what it heats is covered."],
         _ => null,
     };
 
@@ -107,6 +110,9 @@ public static class HandsWords
 
     internal static bool IsMashTun(PlanStep step, Plan plan) =>
         plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel)?.Roles.HasFlag(VesselRoles.Mash) == true;
+
+    /// <summary>A plug goes from socket to socket; otherwise a switch is enough.</summary>
+    internal static bool Unplugs(PlanStep step) => step.Spec.Minutes >= 1;
 
     /// <summary>"boiling water", "hot water", "cold water".</summary>
     internal static string Water(double? c) => c switch

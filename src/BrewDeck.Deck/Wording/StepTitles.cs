@@ -21,6 +21,9 @@ public static class StepTitles
         StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
         StepKind.HeatSparge => $"Heat the sparge liquor{To(step.TargetC, notation)}",
         StepKind.Clean => Cleaning(step, plan),
+        StepKind.MovePlug => HandsWords.Unplugs(step)
+            ? $"Move the plug of circuit {step.Spec.Label} to {Names.The(plan.Brewhouse, step.Spec.To)}"
+            : $"Switch circuit {step.Spec.Label} over to {Names.The(plan.Brewhouse, step.Spec.To)}",
         _ => null,
     };
 

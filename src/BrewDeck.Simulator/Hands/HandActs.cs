@@ -84,8 +84,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.DoughIn:
                 plant.FinishDoughIn();
                 break;
-            case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash when SharesPlug(spec.Vessel):
-                plant.HeatOff(spec.Vessel);
+            case StepKind.MovePlug:
+                plant.MovePlug(spec.Label, spec.To);
                 break;
             case StepKind.Lauter or StepKind.RunOff:
                 CloseTun(job);
@@ -160,7 +160,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
 
     private void Keep(StepSpec spec, double? setC)
     {
-        if (Profile.Habits.MashHeating == MashHeating.Direct && !SharesPlug(spec.Vessel))
+        if (Profile.Habits.MashHeating == MashHeating.Direct && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
             plant.HeatOff(spec.Vessel);
@@ -237,23 +237,5 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         plant.Lid(job.Order.Spec.Vessel, 0);
         var probeBiasK = plant.Fermenter.Truth.ThermometerBiasK;
         plant.OpenCastOut((job.Order.TargetC ?? plant.Truth.SourceWaterC + 5) - probeBiasK + pace.ValveErrorK());
-    }
-
-    /// <summary>Another vessel uses the same socket, so nobody leaves this one on.</summary>
-    private bool SharesPlug(string vesselId)
-    {
-        var vessel = Profile[vesselId];
-        return vessel.Elements.IsEmpty
-            || Profile.Vessels.Any(v => v.Id != vesselId && !v.Elements.IsEmpty && SocketOf(v) == SocketOf(vessel));
-    }
-
-    private int SocketOf(Vessel vessel)
-    {
-        for (var i = 0; i < plant.Truth.Circuits; i++)
-        {
-            if (Profile.Circuits[i].Id == vessel.Elements[0].CircuitId)
-                return i;
-        }
-        return plant.Truth.Circuits - 1;
     }
 }

@@ -40,6 +40,17 @@ public sealed partial class VirtualPlant
 
     public void HeatOff(string vesselId) => this[vesselId].SetC = double.NaN;
 
+    /// <summary>Something that heats this vessel has its plug in.</summary>
+    public bool Powers(string vesselId) => _board.Powers(IndexOf(vesselId));
+
+    /// <summary>Moves the plug of a circuit; what it leaves is switched off.</summary>
+    public void MovePlug(string circuitId, string toId)
+    {
+        var from = _board.MovePlug(circuitId, IndexOf(toId));
+        if (from >= 0 && from != IndexOf(toId) && !_board.Powers(from))
+            _tanks[from].SetC = double.NaN;
+    }
+
     public void AllOff()
     {
         foreach (var tank in _tanks)

@@ -40,6 +40,7 @@ public sealed partial class VirtualPlant
         _tanks = [.. truth.Tanks.Select(t => new Tank(t, truth.AmbientC))];
         _netW = new double[_tanks.Length];
         _board = new PowerBoard(truth);
+        _board.PlugIn(truth.IndexOf(truth.Profile.HotLiquorTank.Id));
         _tun = truth.IndexOf(truth.Profile.MashTun.Id);
         _kettle = truth.IndexOf(truth.Profile.Kettle.Id);
         _fermenter = _tanks.Length - 1;

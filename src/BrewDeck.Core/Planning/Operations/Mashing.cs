@@ -53,5 +53,5 @@ internal static class Mashing
     }
 
     private static bool Holds(Workbench bench, int vessel) =>
-        bench.Setting.Habits.MashHeating == MashHeating.Direct && bench.Setting.HoldsTemperature(vessel);
+        bench.Setting.Habits.MashHeating == MashHeating.Direct && bench.NetHeatW(vessel) > 0;
 }
