@@ -15,7 +15,7 @@ internal static class LimitChecks
         var house = setting.Brewhouse;
         return
         [
-            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.StrikeL), house.HotLiquorTank.WorkingL, "L"),
+            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
             .. batch.SpargeL > 0
                 ? [new Limit("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), house.HotLiquorTank.WorkingL, "L")]
                 : ImmutableArray<Limit>.Empty,

@@ -14,8 +14,9 @@ public static class Planner
             return new PlanResult.Refused(early);
         var setting = PlantSetting.Of(brewhouse, choices);
         var fitted = RecipeFit.WithChoices(recipe, choices);
-        var batch = PlanSolver.Solve(setting, fitted, recipe, choices);
-        var steps = Fold(setting, batch, choices);
+        var (batch, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
+            .Select(b => (Batch: b, Steps: Fold(setting, b, choices)))
+            .MinBy(c => Cost(setting, c.Steps));
         var limits = LimitChecks.Of(setting, batch, steps);
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
         var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => l.Name != "false_bottom_load")]);
@@ -31,6 +32,14 @@ public static class Planner
                 Limits = limits,
             })
             : new PlanResult.Refused(refusals);
+    }
+
+    /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
+    private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var tun = setting.Brewhouse.MashTun.Id;
+        var mash = steps.Where(s => s.Spec.Vessel == tun && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
+        return steps.Max(s => s.EndS) + mash.Zip(mash.Skip(1), (a, b) => Math.Max(0, b.StartS - a.EndS)).Sum();
     }
 
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>

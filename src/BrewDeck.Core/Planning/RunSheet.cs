@@ -49,7 +49,7 @@ internal sealed class RunSheet
         Hands("setup.check", StepKind.CheckFittings, UnitProcedure.SetUp, 10, Cautions.MainsNearWater);
         Add("liquor.fill", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.StrikeL), HandsS = 120, Cautions = Cautions.MainsNearWater,
+            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.FirstFillL), HandsS = 120, Cautions = Cautions.MainsNearWater,
         });
         Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, 3, Cautions.None, vessel: _tank);
         Add("liquor.heat-strike", StepKind.HeatStrike, UnitProcedure.HotLiquor, s => s with
@@ -97,7 +97,7 @@ internal sealed class RunSheet
         {
             Vessel = _tun, TargetC = rest.TempC, Minutes = rest.Minutes, Label = rest.Name,
         });
-        if (i == 0)
+        if (i == (_batch.Liquor == LiquorOrder.AfterLastRamp ? Recipe.Rests.Length - 1 : 0))
             SpargeLiquor();
     }
 
@@ -105,15 +105,21 @@ internal sealed class RunSheet
     {
         if (_batch.SpargeL <= 0)
             return;
+        if (_batch.Liquor != LiquorOrder.AllFirst)
+            FillForSparge();
+        Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
+        {
+            Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
+        });
+    }
+
+    private void FillForSparge()
+    {
         var left = _setting.Brewhouse.HotLiquorTank.DeadSpaceL;
         Add("liquor.fill-sparge", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
         {
             Vessel = _tank, VolumeL = TankFillL(_setting, _batch.SpargeL) - left, HandsS = 120,
             Cautions = Cautions.Scald | Cautions.MainsNearWater,
-        });
-        Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
-        {
-            Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
         });
     }
 

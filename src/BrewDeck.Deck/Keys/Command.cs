@@ -31,4 +31,5 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Circuits,
 }

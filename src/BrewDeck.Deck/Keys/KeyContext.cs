@@ -20,6 +20,9 @@ public enum KeyContext
     /// <summary>Beside an entry that may be for another kind of reading.</summary>
     Kinds = 512,
 
-    Screens = List | Choices | Plan | Text | Batch,
-    Scrolled = Plan | Text | Batch,
+    /// <summary>A plan that cannot be brewed.</summary>
+    Refused = 1024,
+
+    Screens = List | Choices | Plan | Refused | Text | Batch,
+    Scrolled = Plan | Refused | Text | Batch,
 }

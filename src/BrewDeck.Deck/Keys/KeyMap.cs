@@ -42,6 +42,7 @@ public static class KeyMap
         new(KeyContext.Choices, Command.PickRow, "0-9", Digits, "type", "Type a new value for the chosen row."),
         new(KeyContext.Choices, Command.GoOn, "space", Space, "see the plan", "Draw the plan with these choices."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
+        new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(Choice | KeyContext.List | KeyContext.Choices, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
         new(Choice | KeyContext.List | KeyContext.Choices, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
