@@ -15,6 +15,12 @@ public sealed record Circuit(string Id, double Volts, double Amps, double Contin
 /// <param name="PowerW">Electrical power, W.</param>
 public sealed record Pump(string Id, double ShutOffHeadM, double FlowLPerMin, double PowerW);
 
+/// <summary>A coil under the liquor of the hot liquor tank, through which wort is pumped round from the mash.</summary>
+/// <param name="Effectiveness">Share of the difference between liquor and wort that the wort gains on its way, 0..1.</param>
+/// <param name="FlowLPerMin">Wort pumped round, L/min.</param>
+/// <param name="CoverL">Liquor in the tank that covers it, litres.</param>
+public sealed record Coil(double Effectiveness, double FlowLPerMin, double CoverL);
+
 public enum ChillerKind
 {
     /// <summary>Wort passes once through a counterflow or plate chiller on its way to the fermenter.</summary>

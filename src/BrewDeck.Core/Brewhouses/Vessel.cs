@@ -10,6 +10,8 @@ public enum VesselRoles
     HotLiquor = 1,
     Mash = 2,
     Boil = 4,
+    Lauter = 8,
+    Whirlpool = 16,
 }
 
 /// <summary>One vessel with its heat, its losses and what it keeps back.</summary>
@@ -22,8 +24,17 @@ public sealed record Vessel
 
     public required VesselRoles Roles { get; init; }
 
-    /// <summary>To the brim, extension rings included, in litres.</summary>
+    /// <summary>To the brim with the rings that are on, in litres.</summary>
     public required double CapacityL { get; init; }
+
+    /// <summary>What each further extension ring adds, litres; 0 without rings.</summary>
+    public double RingL { get; init; }
+
+    /// <summary>Rings that can be put on, one on the other.</summary>
+    public int Rings { get; init; }
+
+    /// <summary>Rings that are on today, counted in the capacity.</summary>
+    public int RingsOn { get; init; }
 
     /// <summary>Kept free below the brim: foam and stirring, in litres.</summary>
     public required double HeadroomL { get; init; }

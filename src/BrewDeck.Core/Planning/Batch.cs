@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Core.Planning;
@@ -31,9 +32,9 @@ internal sealed record Batch(
 internal static class RecipeFit
 {
     /// <summary>Grist and hops on hand in place of those that the recipe names; measured alpha acids in place of the printed ones.</summary>
-    public static Recipe WithChoices(Recipe recipe, DayChoices choices) => recipe with
+    public static Recipe WithChoices(Brewhouse house, Recipe recipe, DayChoices choices) => recipe with
     {
-        BatchL = choices.BatchL ?? recipe.BatchL,
+        BatchL = choices.BatchL ?? house.UsualBatchL ?? recipe.BatchL,
         Grist = [.. recipe.Grist.Select(g => Swap(g, choices))],
         Hops = [.. recipe.Hops.Select(h => Swap(h, choices))],
     };

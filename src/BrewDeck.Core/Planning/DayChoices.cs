@@ -32,6 +32,9 @@ public sealed record DayChoices
 
     public SpargeMethod Sparge { get; init; } = SpargeMethod.Fly;
 
+    /// <summary>From rest to rest; null: as the brewhouse usually does.</summary>
+    public Brewhouses.MashHeating? MashHeating { get; init; }
+
     /// <summary>Sockets in use today; null: all circuits of the brewhouse.</summary>
     public int? Circuits { get; init; }
 

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Recipes;
 
@@ -19,12 +20,15 @@ internal static class PlanSolver
     {
         var usual = Solve(setting, recipe, written, choices, LiquorOrder.WhileMashing);
         yield return usual;
-        if (usual.SpargeL <= 0 || recipe.Rests.Length < 2 || !SharesWithTank(setting))
+        var coil = setting.Habits.MashHeating == MashHeating.Coil;
+        if (usual.SpargeL <= 0 || recipe.Rests.Length < 2 || setting.Habits.MashHeating == MashHeating.HotWater || !(coil || SharesWithTank(setting)))
             yield break;
         var all = Solve(setting, recipe, written, choices, LiquorOrder.AllFirst);
-        if (RunSheet.TankFillL(setting, all.FirstFillL) <= setting.Brewhouse.HotLiquorTank.WorkingL)
+        if (RunSheet.TankFillL(setting, all.FirstFillL) <= setting.Brewhouse.HotLiquorTank.WorkingL
+            && !(coil && all.SpargeL < setting.Brewhouse.Coil?.CoverL))
             yield return all;
-        yield return Solve(setting, recipe, written, choices, LiquorOrder.AfterLastRamp);
+        if (!coil)
+            yield return Solve(setting, recipe, written, choices, LiquorOrder.AfterLastRamp);
     }
 
     /// <summary>Tank and tun cannot heat at the same time.</summary>

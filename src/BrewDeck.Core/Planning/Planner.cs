@@ -9,17 +9,23 @@ public static class Planner
 {
     public static PlanResult Draw(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
+        var fitting = brewhouse.CanSparge ? choices : choices with { Sparge = SpargeMethod.None };
+        return KettleRings.Fewest(brewhouse, house => DrawOn(house, recipe, fitting));
+    }
+
+    private static PlanResult DrawOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
         var setting = PlantSetting.Of(brewhouse, choices);
-        var fitted = RecipeFit.WithChoices(recipe, choices);
+        var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
         var (batch, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
             .Select(b => (Batch: b, Steps: Fold(setting, b, choices)))
             .MinBy(c => Cost(setting, c.Steps));
         var limits = LimitChecks.Of(setting, batch, steps);
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => l.Name != "false_bottom_load")]);
+        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => !l.Warns)]);
         return refusals.IsEmpty
             ? new PlanResult.Drawn(new Plan
             {
@@ -38,7 +44,7 @@ public static class Planner
     private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
     {
         var tun = setting.Brewhouse.MashTun.Id;
-        var mash = steps.Where(s => s.Spec.Vessel == tun && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
+        var mash = steps.Where(s => (s.Spec.Vessel == tun || s.Spec.To == tun) && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
         return steps.Max(s => s.EndS) + mash.Zip(mash.Skip(1), (a, b) => Math.Max(0, b.StartS - a.EndS)).Sum();
     }
 

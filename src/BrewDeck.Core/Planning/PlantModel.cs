@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning.Operations;
 
 namespace BrewDeck.Core.Planning;
@@ -68,9 +69,11 @@ public static class PlantModel
         if (spec.Vessel.Length > 0)
             found.Add(setting.IndexOf(spec.Vessel));
         // The strike heat names the tun only to aim at it.
-        if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike)
+        if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike && spec.To != spec.Vessel)
             found.Add(setting.IndexOf(spec.To));
         if (spec.SpargeL > 0)
+            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+        if (spec.Kind == StepKind.Ramp && setting.Habits.MashHeating == MashHeating.Coil)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         return found.ToImmutable();
     }
@@ -80,6 +83,8 @@ public static class PlantModel
     {
         if (!spec.Kind.Heats())
             return -1;
+        if (spec.Kind is StepKind.Ramp or StepKind.HeatMash && setting.Habits.MashHeating == MashHeating.Coil)
+            return setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
         return setting.IndexOf(spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel);
     }
 
@@ -125,6 +130,10 @@ public static class PlantModel
         StepKind.HeatStrike => HeatStrike(bench, spec, limitS),
         StepKind.HeatSparge => HeatLiquor(bench, spec, spec.TargetC!.Value, limitS),
         StepKind.TransferStrike => Transfers.Strike(bench, spec, limitS),
+        StepKind.Infuse => Infusing.Run(bench, spec, limitS),
+        StepKind.TransferMash => Transfers.Mash(bench, spec, limitS),
+        StepKind.TransferWort => Cooling.ToWhirlpool(bench, spec, limitS),
+        StepKind.LiftBasket => Lautering.LiftBasket(bench, spec, limitS),
         StepKind.DoughIn => Mashing.DoughIn(bench, spec, limitS),
         StepKind.Rest or StepKind.Vorlauf => Mashing.Rest(bench, spec, limitS),
         StepKind.Ramp or StepKind.HeatMash => Mashing.Ramp(bench, spec, limitS),

@@ -39,7 +39,7 @@ public sealed record PlantSetting
     private static PlantSetting Of(Brewhouse brewhouse, DayChoices choices, ImmutableArray<Circuit> inUse) => new()
     {
         Brewhouse = brewhouse,
-        Habits = brewhouse.Habits,
+        Habits = brewhouse.Habits with { MashHeating = choices.MashHeating ?? brewhouse.Habits.MashHeating },
         AmbientC = choices.AmbientC,
         SourceWaterC = choices.SourceWaterC,
         GrainC = choices.GrainC,

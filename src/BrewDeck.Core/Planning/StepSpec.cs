@@ -56,6 +56,14 @@ public enum StepKind
     AddExtract,
     /// <summary>A circuit is unplugged from one vessel and plugged into the next, or switched over.</summary>
     MovePlug,
+    /// <summary>Hot water into the mash, as much as brings it to its temperature.</summary>
+    Infuse,
+    /// <summary>Mash with its grain from the mash mixer into the lauter tun.</summary>
+    TransferMash,
+    /// <summary>The basket with the grain is lifted out and drains.</summary>
+    LiftBasket,
+    /// <summary>Hot wort from the kettle into the whirlpool.</summary>
+    TransferWort,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>

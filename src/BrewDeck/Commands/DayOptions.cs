@@ -20,6 +20,8 @@ internal sealed record DayOptions
 
     public string? Sparge { get; init; }
 
+    public string? Mash { get; init; }
+
     public string? Start { get; init; }
 
     public string? Finish { get; init; }
@@ -51,6 +53,7 @@ internal sealed record DayOptions
             BatchL = Read("--batch", Batch, Dimension.Volume),
             Circuits = Circuits,
             Sparge = SpargeMethod(usual.Sparge),
+            MashHeating = MashWay(),
             Start = Moment("--start", Start),
             Finish = Moment("--finish", Finish),
             SourceWaterC = Read("--source-water", SourceWater, Dimension.Temperature) ?? usual.SourceWaterC,
@@ -75,6 +78,15 @@ internal sealed record DayOptions
         "batch" => Core.Planning.SpargeMethod.Batch,
         "none" => Core.Planning.SpargeMethod.None,
         _ => throw new UsageException($"--sparge: '{Sparge}' is not known; write fly, batch or none"),
+    };
+
+    private MashHeating? MashWay() => Mash?.ToLowerInvariant() switch
+    {
+        null => null,
+        "direct" => MashHeating.Direct,
+        "water" => MashHeating.HotWater,
+        "coil" => MashHeating.Coil,
+        _ => throw new UsageException($"--mash: '{Mash}' is not known; write direct, water or coil"),
     };
 
     private static DateTimeOffset? Moment(string option, string? text)
