@@ -65,9 +65,11 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         }
     }
 
-    /// <summary>Closes valves at the mark.</summary>
+    /// <summary>Closes valves at the mark; sets the drained basket aside.</summary>
     public void Watch(Job job)
     {
+        if (job.Order.Kind == StepKind.LiftBasket && job.WorkDone(plant.NowS))
+            plant.LiftBasket();
         if (job.Order.Kind is not (StepKind.Lauter or StepKind.RunOff) || !plant.RunsOff)
             return;
         if (plant.RunDry || instruments.ShownColdL(job.Order.Spec.To) >= job.Order.Spec.VolumeL)

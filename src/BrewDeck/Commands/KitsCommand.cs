@@ -33,7 +33,7 @@ internal static class KitsCommand
         [
             house.Name, $"{circuits}", Notation.Metric.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
             Durations.Short(plan.Totals.HandsS), Peaks(plan),
-            ClosestLimit.Of(plan.Limits) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "",
+            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "",
         ],
         PlanResult.Refused refused =>
             [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], Notation.Metric)],
@@ -43,8 +43,13 @@ internal static class KitsCommand
     private static string Peaks(Plan plan)
     {
         var wiring = PlantSetting.Of(plan.Brewhouse, plan.Choices).Wiring;
-        return string.Join(", ", wiring.Circuits.Select((c, i) => $"{c.Id} {(wiring.PeakW(i) / 1000).ToString("0.0", CultureInfo.InvariantCulture)}"));
+        return string.Join(", ", wiring.Circuits.Select((c, i) => $"{c.Id} {Kilowatts(wiring.PeakW(i))} of {Kilowatts(c.ContinuousW)}"));
     }
+
+    private static string Kilowatts(double watts) => (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>Loads have a column of their own.</summary>
+    private static bool IsLoad(Limit limit) => limit.Unit == "kW";
 
     private static void Markdown(TextWriter output, string[][] rows)
     {

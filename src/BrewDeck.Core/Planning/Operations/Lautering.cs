@@ -62,16 +62,15 @@ internal static class Lautering
     }
 
     /// <summary>
-    /// The basket comes out at the end of its minutes with the grain and what it keeps after draining; what drains meanwhile is as
-    /// strong as what is kept, because all of it was pumped round.
+    /// The basket comes out with the grain and what that keeps after draining; what drains is as strong as what is kept, because all
+    /// of it was pumped round. It is out from the start of its minutes: whoever reads the level reads it after the lift.
     /// </summary>
     public static Progress LiftBasket(Workbench bench, StepSpec spec, double limitS)
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
+        bench.Vessels[i] = WithoutGrain(bench, bench.Vessels[i]);
         bench.Pass(i, progress.ElapsedS, double.NaN);
-        if (progress.Left is null)
-            bench.Vessels[i] = WithoutGrain(bench, bench.Vessels[i]);
         return progress with { VolumeL = Contents.CoolL(bench.Vessels[i]) };
     }
 
