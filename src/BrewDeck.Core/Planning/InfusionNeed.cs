@@ -5,7 +5,7 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Hot water to draw for a mash that is raised by infusions; how much of it goes in is the heat balance of the day.</summary>
 internal static class InfusionNeed
 {
-    /// <summary>Drawn beyond the reckoned need, because the mash cools while it rests.</summary>
+    /// <summary>Drawn beyond the reckoned need: no brewer wants to run short of it.</summary>
     private const double Spare = 0.15;
 
     /// <summary>As hot as a tank is kept without boiling, °C.</summary>
@@ -22,7 +22,8 @@ internal static class InfusionNeed
         double heat = setting.HeatCapacityJPerK(tun) + batch.Recipe.MashKg * Contents.DryGrainJPerKgK + PerL * batch.StrikeL, sum = 0;
         foreach (var (from, to) in batch.Recipe.Rests.Zip(batch.Recipe.Rests.Skip(1)))
         {
-            var litres = heat * (to.TempC - from.TempC) / (PerL * Math.Max(1, LiquorC(setting) - to.TempC));
+            var cooled = setting.LossWPerK(tun) * (from.TempC - setting.AmbientC) * 60 * from.Minutes / heat;
+            var litres = heat * (to.TempC - from.TempC + cooled) / (PerL * Math.Max(1, LiquorC(setting) - to.TempC));
             heat += PerL * litres;
             sum += litres;
         }

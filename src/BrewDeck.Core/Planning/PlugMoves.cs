@@ -61,8 +61,12 @@ internal static class PlugMoves
             Label = setting.Circuits[circuit].Id, Minutes = minutes, HandsS = 60 * minutes, AfterStepId = gate < 0 ? "" : steps[gate].Id,
             LeadS = gate < 0 ? 0 : 60 * minutes + SpareS, Cautions = Cautions.MainsNearWater | Cautions.DryFire,
         };
-        return (Math.Max(gate, busy) + 1, move);
+        return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
     }
+
+    /// <summary>As late on the sheet as can be: what the hands do while the gate runs comes before it.</summary>
+    private static int NextAfter(List<StepSpec> steps, int gate, int heats) =>
+        gate < 0 ? heats : steps.FindIndex(gate + 1, s => s.Vessel == steps[gate].Vessel);
 
     /// <summary>The step by the clock that the vessel of a heating step is in before it, handwork left out; -1: none.</summary>
     private static int Gate(List<StepSpec> steps, int heats)

@@ -44,7 +44,7 @@ internal sealed partial class RunSheet
         Add("mash.dough-in", StepKind.DoughIn, UnitProcedure.Mash, s => s with
         {
             Vessel = _tun, TargetC = Recipe.Rests[0].TempC, Minutes = DoughInMin, Charges = RecipeFit.MashCharges(Recipe),
-            HandsS = 60 * DoughInMin, Cautions = Cautions.Scald | Cautions.Lifting,
+            HandsS = 60 * DoughInMin, AfterStepId = "setup.weigh-in", Cautions = Cautions.Scald | Cautions.Lifting,
         });
 
     private void Rest(int i)

@@ -130,11 +130,13 @@ public sealed class KitsTests
     public void Rests_are_met_by_infusions_where_there_is_room()
     {
         var small = new DayChoices { MashHeating = MashHeating.HotWater, BatchL = 25 };
-        var plan = Drawn("Quayside 65", "Harbour Lager", small);
-        Assert.Equal(3, plan.Steps.Count(s => s.Spec.Kind == StepKind.Infuse));
+        var plan = Drawn("Quayside 65", "Lantern Pale", small);
+        Assert.Single(plan.Steps, s => s.Spec.Kind == StepKind.Infuse);
         foreach (var step in plan.Steps.Where(s => s.Spec.Kind == StepKind.Infuse))
             Assert.Equal(step.Spec.TargetC!.Value, step.After.Vessels[1].TempC, 0.3);
         Assert.Equal(RehearsalResult.Pitched, RehearsalRun.Of(plan, 2, StartMs).Ended);
+        var full = Planner.Draw(House("Quayside 65"), Recipe("Harbour Lager"), small with { BatchL = 40 });
+        Assert.Contains(Assert.IsType<PlanResult.Refused>(full).Refusals, r => r.Code == "mash_in_tun");
     }
 
     private static string[] Ids(string kit) =>
