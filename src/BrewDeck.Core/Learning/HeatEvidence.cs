@@ -64,7 +64,7 @@ internal static class HeatEvidence
         if (batch.AtStart(step) is not { } live || batch.Within(step, ReadingKind.Temperature, id) is not { } after)
             return null;
         var index = live.Setting.IndexOf(id);
-        var heated = live.Setting.Habits.MashHeating == Brewhouses.MashHeating.Direct && live.Setting.HoldsTemperature(index);
+        var heated = live.Setting.Habits.MashHeating == Brewhouses.MashHeating.Direct && live.Setting.Brewhouse.Vessels[index].RatedW > 0;
         var before = batch.Final.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == id && r.AtMs <= step.StartedMs);
         if (heated || before is null)
             return null;

@@ -35,4 +35,5 @@ public enum Command
     AfterDay,
     Accept,
     Rehearsed,
+    Circuits,
 }

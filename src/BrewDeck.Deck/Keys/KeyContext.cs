@@ -32,6 +32,9 @@ public enum KeyContext
     /// <summary>What the batches say about a brewhouse, beside the keys of a list.</summary>
     Lessons = 8192,
 
-    Screens = List | Choices | Plan | Text | Batch | Sum | AfterDay | Closed | Lessons,
-    Scrolled = Plan | Text | Batch | Closed,
+    /// <summary>A plan that cannot be brewed.</summary>
+    Refused = 16384,
+
+    Screens = List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Plan | Refused | Text | Batch | Closed,
 }

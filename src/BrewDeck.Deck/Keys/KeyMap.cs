@@ -46,6 +46,7 @@ public static class KeyMap
         new(KeyContext.Sum, Command.Change, "enter", SpaceOrEnter, "change", "Type the chosen number, or turn to the next word."),
         new(KeyContext.Sum, Command.PickRow, "0-9", Digits, "type", "Type a number for the chosen row."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
+        new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),

@@ -41,6 +41,9 @@ public sealed record HiddenTruth
 
     public required double PumpLPerMin { get; init; }
 
+    /// <summary>Flow of the pumps against the profile's.</summary>
+    public required double PumpFactor { get; init; }
+
     public required double RunoffLPerMin { get; init; }
 
     public required double HoseLossWPerK { get; init; }

@@ -24,6 +24,7 @@ internal static class CommandTable
         var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units };
         root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
         root.Subcommands.Add(Plan(Place));
+        root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
         root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
@@ -43,6 +44,16 @@ internal static class CommandTable
         day.AddTo(command);
         command.SetAction(p => PlanCommand.Run(
             place(p), day.Of(p), p.GetValue(json) ? PlanFormat.Json : p.GetValue(markdown) ? PlanFormat.Markdown : PlanFormat.Text));
+        return command;
+    }
+
+    private static Command Kits(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var markdown = new Option<bool>("--markdown") { Description = "As a Markdown table." };
+        var command = new Command("kits", "Sets one recipe side by side on every brewhouse and on each number of its circuits.") { markdown };
+        day.AddTo(command);
+        command.SetAction(p => KitsCommand.Run(place(p), day.Of(p), p.GetValue(markdown)));
         return command;
     }
 

@@ -28,6 +28,7 @@ namespace BrewDeck.Logbook;
         typeof(HopDoseJson),
         typeof(SnakeCase<VesselRoles>),
         typeof(SnakeCase<MashHeating>),
+        typeof(SnakeCase<HeatMedium>),
         typeof(SnakeCase<ChillerKind>),
         typeof(SnakeCase<GristUse>),
         typeof(SnakeCase<MaltKind>),
