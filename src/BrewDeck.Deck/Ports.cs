@@ -1,7 +1,9 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck;
 
@@ -44,6 +46,23 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
+
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
+    GristLine? GristOnHand(string name);
+
+    /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
+    HopOnHand? HopOnHand(string name);
+
+    /// <summary>None unless the brewer keeps some.</summary>
+    IReadOnlyList<ProfileEntry> Waters() => [];
+
+    IReadOnlyList<ProfileEntry> WaterTargets() => [];
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterSupply Water(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no waters are kept here");
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterTarget WaterTarget(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no water targets are kept here");
 }
 
 /// <summary>Takes accepted lessons into the brewhouse's file.</summary>

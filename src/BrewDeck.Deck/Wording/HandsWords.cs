@@ -14,10 +14,8 @@ public static class HandsWords
     {
         StepKind.CheckFittings => ["Close every valve; check hoses, clamps, seals and the false bottom.", "Scale, thermometer and hydrometer at hand."],
         StepKind.WeighIn => WeighIn(step, notation),
-        StepKind.TreatWater => step.Spec.Charges.IsEmpty
-            ? ["Let chlorine go: stir, leave the lid off while it heats, or use your usual tablet."]
-            : [$"Stir in {Charges.All(step.Spec.Charges, notation)}."],
-        StepKind.Fill => ["Stay with the hose. Read the level when it is still."],
+        StepKind.TreatWater => WaterWords.Treat(step, notation),
+        StepKind.Fill => [.. WaterWords.Soft(step, notation), "Stay with the hose. Read the level when it is still."],
         StepKind.HeatStrike => [HeatOn(step, notation), "Stir before you read it."],
         StepKind.HeatSparge => [HeatOn(step, notation), "It is held there until the sparge."],
         _ => null,

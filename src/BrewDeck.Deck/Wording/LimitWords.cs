@@ -28,7 +28,7 @@ public static class LimitWords
             $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
         _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) =>
             $"Temperature that {Step(code)} reaches",
-        _ => Names.Sentence(Names.Plainly(code)),
+        _ => Names.Sentence(WaterWords.Limit(code) ?? Names.Plainly(code)),
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>

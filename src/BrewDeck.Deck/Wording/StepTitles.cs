@@ -16,7 +16,7 @@ public static class StepTitles
     {
         StepKind.CheckFittings => "Check fittings and valves",
         StepKind.WeighIn => "Weigh in",
-        StepKind.TreatWater => "Treat the water",
+        StepKind.TreatWater => Labelled("Treat the water", step),
         StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(Litres.Shown(step), notation)}",
         StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
         StepKind.HeatSparge => $"Heat the sparge liquor{To(step.TargetC, notation)}",

@@ -8,7 +8,8 @@ namespace BrewDeck.Simulator.Hands;
 /// Decides what a diligent brewer would: starts what is due, waits until the plant is really there, takes the readings that the run
 /// sheet asks for, takes the first remedy that is more than leaving it, finishes. Knows only the journal's state and the instruments.
 /// </summary>
-public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace)
+/// <param name="mends">False: looks on whatever the readings say, and takes no remedy.</param>
+public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace, bool mends = true)
 {
     /// <summary>A refused command is not tried again for a while; ms.</summary>
     private const long SulkMs = 60_000;
@@ -27,9 +28,6 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     private int _offersSeen;
 
     private Reading? _doubted;
-
-    /// <summary>False: brews on whatever the readings say.</summary>
-    public bool Mends { get; init; } = true;
 
     /// <summary>When the brewer wants to look again, Unix ms.</summary>
     public long WakeMs { get; private set; }
@@ -99,7 +97,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (!Mends || state.Count == _offersSeen || state.Readings.IsEmpty)
+        if (!mends || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
         if (!offers.IsEmpty && offers[0].Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))

@@ -25,6 +25,7 @@ internal static class CommandTable
         root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(ReckonCommand.Of(Place, Units));
         root.Subcommands.Add(LessonsOf(Place));
@@ -60,6 +61,22 @@ internal static class CommandTable
         command.SetAction(p => p.GetValue(headless)
             ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log), p.GetValue(house))
             : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), p.GetValue(Units)));
+        return command;
+    }
+
+    private static Command Calibrate(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count") { Description = "So many rehearsed days.", DefaultValueFactory = _ => 100 };
+        var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
+        var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
+        var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields };
+        day.AddTo(command);
+        command.SetAction(p => CalibrateCommand.Run(
+            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields)), p.GetValue(json)));
         return command;
     }
 

@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -9,7 +11,7 @@ namespace BrewDeck.Profiles;
 /// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The
 /// bundled ones come from the folder beside the program when it is there, else from inside the program.
 /// </summary>
-/// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
+/// <param name="bundledFolder">Holds brewhouses/, recipes/, waters/, water-targets/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
 public sealed partial class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
@@ -29,6 +31,28 @@ public sealed partial class ProfileFolder(string bundledFolder, string ownFolder
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
     public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public GristLine? GristOnHand(string name) => Catalogue.Fermentable(name) is { } f
+        ? new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use)
+        : null;
+
+    public HopOnHand? HopOnHand(string name) => Catalogue.Hop(name) is { } h ? new HopOnHand(h.Name, h.AlphaFraction) : null;
+
+    public IReadOnlyList<ProfileEntry> Waters() => List("waters");
+
+    public IReadOnlyList<ProfileEntry> WaterTargets() => List("water-targets");
+
+    public WaterSupply Water(ProfileEntry entry) => WaterFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    public WaterTarget WaterTarget(ProfileEntry entry) => WaterTargetFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    /// <summary>A water by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWater(string asked) => Find(asked, Waters(), "water");
+
+    /// <summary>A water target by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWaterTarget(string asked) => Find(asked, WaterTargets(), "water target");
 
     /// <summary>A brewhouse by path, file name without ending, or name.</summary>
     /// <exception cref="ProfileException">There is none.</exception>

@@ -4,9 +4,6 @@ namespace BrewDeck.Core.Planning.Operations;
 
 internal static class Cooling
 {
-    /// <summary>An open kettle loses about this many times what it loses with the lid on: steam and surface, common practice, no source.</summary>
-    private const double LidOff = 3;
-
     private const double PieceS = 60;
 
     /// <summary>Heat off, lid off: whirlpool and stand. The hops see the temperature they really stand at.</summary>
@@ -23,11 +20,11 @@ internal static class Cooling
     {
         var v = bench.Vessels[kettle];
         var capacity = Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC);
-        var lid = bench.Setting.LossWPerK(kettle);
-        var end = HeatFlow.TempAfterC(capacity, LidOff * lid, bench.Setting.AmbientC, v.TempC, 0, seconds);
+        double lid = bench.Setting.LossWPerK(kettle), open = bench.Setting.OpenKettle;
+        var end = HeatFlow.TempAfterC(capacity, open * lid, bench.Setting.AmbientC, v.TempC, 0, seconds);
         var mean = 0.5 * (v.TempC + end);
         // what an open kettle loses beyond a covered one leaves it as steam
-        var steam = (LidOff - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
+        var steam = (open - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
         bench.Expose(seconds, mean);
         bench.Vessels[kettle] = v with
         {
