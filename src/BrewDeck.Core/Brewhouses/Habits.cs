@@ -8,6 +8,9 @@ public enum MashHeating
 
     /// <summary>Additions of hot water.</summary>
     HotWater,
+
+    /// <summary>Wort pumped round through a coil in the hot liquor tank.</summary>
+    Coil,
 }
 
 /// <summary>What this brewhouse does with malt, water and wort: the numbers that lessons move.</summary>
@@ -42,6 +45,9 @@ public sealed record Habits
 
     /// <summary>Sparge liquor, °C; usual 75 to 78.</summary>
     public required double SpargeC { get; init; }
+
+    /// <summary>Source water into a vessel, L/min; a garden hose gives about 10.</summary>
+    public double FillLPerMin { get; init; } = 10;
 
     public MashHeating MashHeating { get; init; } = MashHeating.Direct;
 }

@@ -9,7 +9,7 @@ internal static class Milestones
     public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
         var kettle = live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
-        if (ended.Kind is StepKind.Lauter or StepKind.RunOff && LastOf(steps, s => s.Kind is StepKind.Lauter or StepKind.RunOff) == ended.Id)
+        if (ended.Kind.FillsKettle() && LastOf(steps, s => s.Kind.FillsKettle()) == ended.Id)
             return live with { PreBoil = kettle };
         if (ended.Kind == StepKind.Boil && LastOf(steps, s => s.Kind == StepKind.Boil) == ended.Id)
             return live with { PostBoil = kettle };

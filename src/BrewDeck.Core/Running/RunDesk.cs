@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -17,6 +18,7 @@ public static class RunDesk
             RunCommand.Undo => Undo(state, nowMs),
             RunCommand.Write write => Write(write, nowMs),
             RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
+            RunCommand.After after => FermentDesk.Decide(state, after, nowMs),
             _ when over => new Decision.Refused("day_is_over"),
             RunCommand.Start start => Start(state, start, nowMs),
             RunCommand.Finish finish => Finish(state, finish, nowMs),

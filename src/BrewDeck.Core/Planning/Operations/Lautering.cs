@@ -35,7 +35,8 @@ internal static class Lautering
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
-            bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
+            if (tank != kettle && tank != tun)
+                bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
         return new(elapsed, spec with { SpargeL = Math.Max(0, sparge / HotL(bench, tank, 1)) }, null, spec.VolumeL);
@@ -59,6 +60,28 @@ internal static class Lautering
         bench.Pass(tun, progress.ElapsedS, bench.Vessels[tun].HoldC);
         bench.Pass(tank, progress.ElapsedS, bench.Vessels[tank].HoldC);
         return progress with { VolumeL = spec.SpargeL };
+    }
+
+    /// <summary>
+    /// The basket comes out with the grain and what that keeps after draining; what drains is as strong as what is kept, because all
+    /// of it was pumped round. It is out from the start of its minutes: whoever reads the level reads it after the lift.
+    /// </summary>
+    public static Progress LiftBasket(Workbench bench, StepSpec spec, double limitS)
+    {
+        var i = bench.Setting.IndexOf(spec.Vessel);
+        var progress = Progress.ByClock(spec, limitS);
+        bench.Vessels[i] = WithoutGrain(bench, bench.Vessels[i]);
+        bench.Pass(i, progress.ElapsedS, double.NaN);
+        return progress with { VolumeL = Contents.CoolL(bench.Vessels[i]) };
+    }
+
+    private static VesselState WithoutGrain(Workbench bench, in VesselState v)
+    {
+        var kept = Math.Min(1, bench.Setting.Habits.AbsorptionLPerKg * v.GrainKg / Math.Max(1e-9, Contents.LiquidL(v)));
+        return v with
+        {
+            WaterKg = (1 - kept) * v.WaterKg, ExtractKg = (1 - kept) * v.ExtractKg, GrainKg = 0, GrainDryKg = 0, UndissolvedKg = 0, Washed = 0,
+        };
     }
 
     private static double Running(Workbench bench, int tun, int kettle, StepSpec spec, double spargeL)

@@ -4,7 +4,7 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>What readings and times teach: the members move, and the live plant with their mean.</summary>
-internal static class Learning
+internal static class DayLearning
 {
     /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
     private const double NearEnd = 0.3;
