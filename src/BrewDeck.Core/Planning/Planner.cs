@@ -20,9 +20,7 @@ public static class Planner
             return new PlanResult.Refused(early);
         var setting = PlantSetting.Of(brewhouse, choices);
         var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
-        var (batch, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
-            .Select(b => (Batch: b, Steps: Fold(setting, b, choices)))
-            .MinBy(c => Cost(setting, c.Steps));
+        var (batch, steps) = Shortest(setting, fitted, recipe, choices);
         var limits = LimitChecks.Of(setting, batch, steps);
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
         var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => !l.Warns)]);
@@ -40,6 +38,22 @@ public static class Planner
             : new PlanResult.Refused(refusals);
     }
 
+    private static (Batch Batch, ImmutableArray<PlanStep> Steps) Shortest(
+        PlantSetting setting, Recipe fitted, Recipe written, DayChoices choices)
+    {
+        var usual = PlanSolver.Solve(setting, fitted, written, choices, LiquorOrder.WhileMashing);
+        var steps = Fold(setting, usual, choices);
+        var orders = LiquorOrders.WorthTrying(setting, usual, steps).ToArray();
+        if (orders.Length == 0)
+            return (usual, steps);
+        // the waters hardly depend on the order: only the best one is worked out again
+        var (cost, best) = orders.Select(o => (Cost(setting, Fold(setting, usual with { Liquor = o }, choices)), o)).MinBy(x => x.Item1);
+        if (cost >= Cost(setting, steps))
+            return (usual, steps);
+        var batch = PlanSolver.Solve(setting, fitted, written, choices, best);
+        return (batch, Fold(setting, batch, choices));
+    }
+
     /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
     private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
     {
@@ -52,7 +66,12 @@ public static class Planner
     private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices)
     {
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
-        var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter).VolumeL ?? 0;
-        return DayFold.Over(setting, RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices), PlantModel.Empty(setting));
+        var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter && s.Spec.Kind.FillsKettle()).VolumeL ?? 0;
+        var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
+        var first = DayFold.Over(setting, sheet, PlantModel.Empty(setting));
+        return PlugMoves.Later(sheet)
+            .Select(s => DayFold.Over(setting, s, PlantModel.Empty(setting)))
+            .Append(first)
+            .MinBy(s => s.Max(x => x.EndS))!;
     }
 }
