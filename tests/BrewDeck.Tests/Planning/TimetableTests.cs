@@ -2,23 +2,28 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Tests.Planning;
 
-public sealed class TimetableTests
+public sealed class TimetableTests(ITestOutputHelper output)
 {
-    private const int Days = 100;
+    private const int Days = 300;
 
+    /// <summary>One in a hundred may be 1 % longer than the bound, none 3 %.</summary>
     [Fact]
-    public void No_random_brewhouse_asks_for_two_things_at_once()
+    public void The_day_ends_as_early_as_an_exact_solver_says_it_can()
     {
-        var drawn = 0;
-        for (var seed = 1; seed <= 4 * Days && drawn < Days; seed++)
+        var over = new List<(int Seed, double Share)>();
+        for (var seed = 1; over.Count < Days; seed++)
         {
             var (house, recipe, choices) = AnyDay.Of(seed);
             if (Planner.Draw(house, recipe, choices) is not PlanResult.Drawn { Plan: var plan })
                 continue;
             Feasible(plan, seed);
-            drawn++;
+            if (TimetableOracle.ShortestS(plan) is { } shortest)
+                over.Add((seed, plan.Totals.DayS / shortest - 1));
         }
-        Assert.Equal(Days, drawn);
+        var worst = over.OrderByDescending(o => o.Share).ToList();
+        output.WriteLine($"{Days} days, {worst.Count(o => o.Share > 0.01)} more than 1 % over; worst {string.Join(", ", worst.Take(8))}");
+        Assert.InRange(worst.Count(o => o.Share > 0.01), 0, Days / 100);
+        Assert.InRange(worst[0].Share, -0.001, 0.03);
     }
 
     /// <summary>Never two things at once for a vessel, a pair of hands or a shared circuit; no shared circuit but where its plug is.</summary>
