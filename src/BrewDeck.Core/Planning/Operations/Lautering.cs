@@ -114,7 +114,7 @@ internal static class Lautering
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
         var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
         var keepsByWashing = BedWashing.Left(stages, after) / before;
-        var strength = BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
+        var strength = bench.Setting.DrainStrength * BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
         var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
         var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
         RunOff(bench, tun, kettle, litres, extract);
