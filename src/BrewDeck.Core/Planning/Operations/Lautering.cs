@@ -80,7 +80,12 @@ internal static class Lautering
         var kept = Math.Min(1, bench.Setting.Habits.AbsorptionLPerKg * v.GrainKg / Math.Max(1e-9, Contents.LiquidL(v)));
         return v with
         {
-            WaterKg = (1 - kept) * v.WaterKg, ExtractKg = (1 - kept) * v.ExtractKg, GrainKg = 0, GrainDryKg = 0, UndissolvedKg = 0, Washed = 0,
+            WaterKg = (1 - kept) * v.WaterKg,
+            ExtractKg = (1 - kept) * v.ExtractKg,
+            GrainKg = 0,
+            GrainDryKg = 0,
+            UndissolvedKg = 0,
+            Washed = 0,
         };
     }
 
