@@ -1,3 +1,5 @@
+using BrewDeck.Core.Running.Alarms;
+
 namespace BrewDeck.Core.Running;
 
 /// <summary>What the brewer wants; <see cref="RunDesk"/> decides what of it happens.</summary>
@@ -26,6 +28,12 @@ public abstract record RunCommand
     public sealed record Write(string Text) : RunCommand;
 
     public sealed record Abort(string Reason) : RunCommand;
+
+    /// <summary>Every alarm that shows has been heard.</summary>
+    public sealed record Acknowledge : RunCommand;
+
+    /// <summary>Out of sight for so many minutes, above 0 and up to <see cref="AlarmDesk.MostShelvedMin"/>.</summary>
+    public sealed record Shelve(AlarmKey Alarm, double Minutes) : RunCommand;
 
     /// <summary>Take back the last act that can be taken back.</summary>
     public sealed record Undo : RunCommand;

@@ -1,3 +1,5 @@
+using BrewDeck.Core.Running.Alarms;
+
 namespace BrewDeck.Core.Running;
 
 /// <summary>Folds events into a state; total and pure.</summary>
@@ -41,6 +43,8 @@ public static class RunFold
         var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
         if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken)))
             return state;
+        if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
+            return AlarmFold.Then(state, happened);
         var next = happened switch
         {
             StepStarted e => StepFold.Started(state, e),

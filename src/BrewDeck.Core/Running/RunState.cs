@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -54,6 +55,9 @@ public sealed record RunState
     public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
 
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
+
+    /// <summary>What is abnormal and not yet over, oldest first.</summary>
+    public ImmutableArray<StandingAlarm> Alarms { get; init; } = [];
 
     /// <summary>Number of events folded.</summary>
     public int Count { get; init; }

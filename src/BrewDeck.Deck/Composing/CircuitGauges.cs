@@ -16,10 +16,10 @@ public static class CircuitGauges
 
     private static Gauge One(Circuit circuit, DeckMoment moment)
     {
-        var watts = moment.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => s.PowerW ?? 0);
+        var watts = moment.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => VesselGauges.DrawnW(s, moment));
         var amps = watts / circuit.Volts;
         return new Gauge(
-            circuit.Id,
+            "circuit " + circuit.Id,
             Math.Clamp(amps / circuit.Amps, 0, 1),
             $"{Notation.Number(amps, "0.0")} of {Notation.Number(circuit.Amps, "0.#")} A",
             amps > circuit.Amps ? Tone.Alarm : Tone.Normal);

@@ -4,6 +4,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Logbook;
 
@@ -37,6 +38,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ChargeKind>),
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
+        typeof(SnakeCase<AlarmKind>),
     ])]
 [JsonSerializable(typeof(RunEvent))]
 internal sealed partial class EventJson : JsonSerializerContext;

@@ -1,5 +1,7 @@
 using System.Globalization;
+using System.Text.Json;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Logbook;
 
@@ -41,6 +43,10 @@ internal sealed record EventRow(
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
+            AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
+            AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
             Undone e => row with { Text = Invariant($"takes back {e.Seq}") },
             _ => row,
         };
@@ -72,6 +78,8 @@ internal sealed record EventRow(
         RemedyKind.Dilute => "dilute_l",
         _ => "add_extract_kg",
     };
+
+    private static string NameOf(AlarmKind kind) => JsonNamingPolicy.SnakeCaseLower.ConvertName(kind.ToString());
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using CsCheck;
 
 namespace BrewDeck.SystemTests.Logbook;
@@ -17,6 +18,9 @@ internal static class AnyEvent
     private static readonly Gen<Reading> Readings = Gen.Select(
         Gen.Enum<ReadingKind>(), Text, Gen.Double, Text, Gen.Double.Nullable(),
         (kind, vessel, value, typed, atC) => new Reading(kind, vessel, value, typed) { AtC = atC });
+
+    private static readonly Gen<Alarm> Alarms = Gen.Select(
+        Gen.Enum<AlarmKind>(), Text, Gen.Double, Gen.Double, (kind, about, value, bound) => new Alarm(kind, about, value, bound));
 
     private static readonly Gen<StepSpec> Specs = Gen.Select(
         Text, Gen.Enum<StepKind>(), Gen.Enum<UnitProcedure>(), Gen.Double.Nullable(), Gen.Int[0, 255], Gen.Bool,
@@ -53,6 +57,10 @@ internal static class AnyEvent
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmRaised(at, alarm)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
+        Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
         Gen.Select(AtMs, Gen.Int, (at, seq) => (RunEvent)new Undone(at, seq)),
     ];
 
