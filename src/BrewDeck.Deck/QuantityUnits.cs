@@ -90,6 +90,7 @@ public static class QuantityUnits
             [Linear("kg/h", 1, "kg/hr"), Linear("L/h", WaterKgPerL, "L/hr"),
             Linear("gal/h", WaterKgPerL * UsGallonL, "gal/hr")],
         Dimension.Bitterness => [Linear("IBU", 1, "IBUs", "EBU")],
+        Dimension.Concentration => [Linear("mg/L", 1, "ppm"), Linear("g/L", 1000)],
         Dimension.Acidity => [Linear("pH", 1)],
         Dimension.PitchRate => [Linear("M/mL/°P", 1, "million/mL/°P", "million/mL/Plato")],
         _ => [Linear("", 1)],

@@ -11,9 +11,9 @@ internal static class BoilSteps
     private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10];
 
     /// <summary>Digging out the tun wants this long without an addition.</summary>
-    private const double DigOutMin = 20;
+    public const double DigOutMin = 20;
 
-    public static List<StepSpec> Write(Recipe recipe, string kettle, string tun)
+    public static List<StepSpec> Write(Recipe recipe, string kettle, StepSpec digOut)
     {
         var steps = new List<StepSpec>
         {
@@ -36,12 +36,12 @@ internal static class BoilSteps
             steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
             if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin)
             {
-                steps.Add(DigOut(tun));
+                steps.Add(digOut);
                 dugOut = true;
             }
         }
         if (!dugOut)
-            steps.Add(DigOut(tun));
+            steps.Add(digOut);
         return steps;
     }
 
@@ -74,12 +74,6 @@ internal static class BoilSteps
     {
         Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
         Cautions = Cautions.Scald | Cautions.Pressure,
-    };
-
-    private static StepSpec DigOut(string tun) => new()
-    {
-        Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = tun, Minutes = DigOutMin,
-        HandsS = 60 * DigOutMin, Cautions = Cautions.Scald | Cautions.Lifting,
     };
 
     private static StepSpec Step(string id, StepKind kind, string kettle) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Planning;
 
@@ -9,16 +10,25 @@ public static class Planner
 {
     public static PlanResult Draw(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
+        var fitting = brewhouse.CanSparge ? choices : choices with { Sparge = SpargeMethod.None };
+        return KettleRings.Fewest(brewhouse, house => DrawOn(house, recipe, fitting));
+    }
+
+    private static PlanResult DrawOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
         var setting = PlantSetting.Of(brewhouse, choices);
-        var fitted = RecipeFit.WithChoices(recipe, choices);
-        var batch = PlanSolver.Solve(setting, fitted, recipe, choices);
-        var steps = Fold(setting, batch, choices);
+        var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
+        var (batch, water, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
+            .Select(b => Drawn(setting, b, choices))
+            .MinBy(c => Cost(setting, c.Steps));
         var limits = LimitChecks.Of(setting, batch, steps);
+        if (water is not null)
+            limits = limits.AddRange(WaterLimits.Of(water, batch.Recipe.BatchL));
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => l.Name != "false_bottom_load")]);
+        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => !l.Warns && !WaterLimits.Has(l))]);
         return refusals.IsEmpty
             ? new PlanResult.Drawn(new Plan
             {
@@ -29,15 +39,32 @@ public static class Planner
                 Steps = steps,
                 Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
                 Limits = limits,
+                Water = water,
             })
             : new PlanResult.Refused(refusals);
     }
 
+    private static (Batch Batch, WaterTreatment? Water, ImmutableArray<PlanStep> Steps) Drawn(
+        PlantSetting setting, Batch batch, DayChoices choices)
+    {
+        var water = WaterDay.Of(batch, RunSheet.Write(setting, batch, choices), choices);
+        return (batch, water, Fold(setting, batch, choices, water));
+    }
+
+    /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
+    private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var tun = setting.Brewhouse.MashTun.Id;
+        var mash = steps.Where(s => (s.Spec.Vessel == tun || s.Spec.To == tun) && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
+        return steps.Max(s => s.EndS) + mash.Zip(mash.Skip(1), (a, b) => Math.Max(0, b.StartS - a.EndS)).Sum();
+    }
+
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>
-    private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices)
+    private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices, WaterTreatment? water)
     {
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
         var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter).VolumeL ?? 0;
-        return DayFold.Over(setting, RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices), PlantModel.Empty(setting));
+        var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
+        return DayFold.Over(setting, WaterDay.OnSheet(sheet, water), PlantModel.Empty(setting));
     }
 }

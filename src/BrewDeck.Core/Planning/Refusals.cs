@@ -22,10 +22,18 @@ internal static class Refusals
             if (to.TempC < from.TempC)
                 found.Add(new("rest_below_the_last", to.TempC, from.TempC, "°C", [new("rests_in_rising_order", from.TempC, "°C")]));
         }
-        if (recipe.Rests.Length > 1 && (house.MashTun.Elements.IsEmpty || house.Habits.MashHeating != MashHeating.Direct))
+        if (recipe.Rests.Length > 1 && !CanRaise(house, choices.MashHeating ?? house.Habits.MashHeating))
             found.Add(new("tun_cannot_heat", recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new("single_rest", recipe.Rests[0].TempC, "°C")]));
         return found.ToImmutable();
     }
+
+    /// <summary>The mash can be taken from rest to rest in this way.</summary>
+    private static bool CanRaise(Brewhouse house, MashHeating way) => way switch
+    {
+        MashHeating.Direct => house.MashTun.IsHeated,
+        MashHeating.Coil => house.Coil is not null && house.HotLiquorTank != house.MashTun,
+        _ => house.HotLiquorTank != house.MashTun,
+    };
 
     /// <summary>One refusal for each limit that fails.</summary>
     public static ImmutableArray<Refusal> Of(PlantSetting setting, Batch batch, ImmutableArray<Limit> limits) =>

@@ -54,6 +54,16 @@ public enum StepKind
     AddWater,
     /// <summary>Put on the run sheet by a remedy: dried malt extract into the kettle.</summary>
     AddExtract,
+    /// <summary>A circuit is unplugged from one vessel and plugged into the next, or switched over.</summary>
+    MovePlug,
+    /// <summary>Hot water into the mash, as much as brings it to its temperature.</summary>
+    Infuse,
+    /// <summary>Mash with its grain from the mash mixer into the lauter tun.</summary>
+    TransferMash,
+    /// <summary>The basket with the grain is lifted out and drains.</summary>
+    LiftBasket,
+    /// <summary>Hot wort from the kettle into the whirlpool.</summary>
+    TransferWort,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
@@ -69,6 +79,7 @@ public enum Cautions
     Lifting = 32,
     Pressure = 64,
     Steam = 128,
+    Acid = 256,
 }
 
 /// <summary>
@@ -102,6 +113,9 @@ public sealed record StepSpec
     /// <summary>Length of a step that ends by the clock, minutes.</summary>
     public double? Minutes { get; init; }
 
+    /// <summary>pH that a sample of the vessel should show when it ends, at room temperature; null: none was predicted.</summary>
+    public double? ExpectedPh { get; init; }
+
     /// <summary>What goes in.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
@@ -113,6 +127,9 @@ public sealed record StepSpec
 
     /// <summary>Id of a step that must have ended before; empty: the vessels and the hands alone decide.</summary>
     public string AfterStepId { get; init; } = "";
+
+    /// <summary>May begin so many seconds before <see cref="AfterStepId"/> ends: handwork that makes ready for what follows it.</summary>
+    public double LeadS { get; init; }
 
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }
@@ -126,6 +143,15 @@ public enum ChargeKind
     Hop,
     Extract,
     Other,
+
+    /// <summary>For the water; its name is that of a <see cref="Physics.BrewingSalt"/>.</summary>
+    Salt,
+
+    /// <summary>For the water; its name is that of a <see cref="Waters.AcidKind"/>.</summary>
+    Acid,
+
+    /// <summary>In place of water from the tap.</summary>
+    SoftWater,
 }
 
 /// <summary>Something weighed that goes in at a step.</summary>
@@ -145,4 +171,11 @@ public sealed record Charge(
     double WaterKg = 0,
     double AlphaG = 0,
     double Minutes = 0,
-    double ColourEbc = 0);
+    double ColourEbc = 0)
+{
+    /// <summary>Of an acid by its label, 0..1.</summary>
+    public double? StrengthFraction { get; init; }
+
+    /// <summary>Step that it goes in at, where a list is for several; null: the step that has it.</summary>
+    public string? ForStepId { get; init; }
+}

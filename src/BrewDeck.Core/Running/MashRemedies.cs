@@ -35,7 +35,7 @@ internal static class MashRemedies
     private static ImmutableArray<Remedy> Cold(Weigh weigh, RunStep rest, in VesselState tun, int index, double target)
     {
         var found = ImmutableArray.CreateBuilder<Remedy>();
-        if (weigh.Live.Setting.NetHeatW(index, Contents.StandsL(tun)) > 0)
+        if (weigh.Live.Setting.NetHeatW(index, Contents.StandsL(tun), weigh.Live.Plant.PlugAt) > 0)
             found.Add(Heat(weigh, rest, target));
         if (Water(weigh, rest, tun, index, target, weigh.Live.Setting.BoilingC, RemedyKind.AddHotWater) is { } hot)
             found.Add(hot);

@@ -3,18 +3,16 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
 
-/// <summary>Keeps the kettle as it was at the ends of lauter and boil, for the outlook, the evaporation and the record.</summary>
+/// <summary>Keeps the kettle as it was at the ends of lauter and boil, for the outlook and the record.</summary>
 internal static class Milestones
 {
-    public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps, double nowS)
+    public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
         var kettle = live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
-        if (ended.Kind is StepKind.Lauter or StepKind.RunOff && LastOf(steps, s => s.Kind is StepKind.Lauter or StepKind.RunOff) == ended.Id)
+        if (ended.Kind.FillsKettle() && LastOf(steps, s => s.Kind.FillsKettle()) == ended.Id)
             return live with { PreBoil = kettle };
-        if (ended.Kind == StepKind.HeatToBoil)
-            return live with { Boil = new(nowS, kettle.WaterKg) };
         if (ended.Kind == StepKind.Boil && LastOf(steps, s => s.Kind == StepKind.Boil) == ended.Id)
-            return live with { PostBoil = kettle, Boil = null };
+            return live with { PostBoil = kettle };
         return live;
     }
 

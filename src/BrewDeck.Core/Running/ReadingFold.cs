@@ -9,20 +9,22 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = state.Live!.CutAt(now);
-        var expected = Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
-        if (e.Reading.Kind == ReadingKind.Volume && e.Reading.Vessel == live.Setting.Brewhouse.Kettle.Id)
-            live = Runoff.Learned(state.Live!, e.Reading, now) ?? live;
-        var boiling = state.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Boil or StepKind.HotBreak)
-            || live.Boil is not null;
-        var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);
-        return state with { Live = Applied(live, e.Reading, boiling, now), Readings = state.Readings.Add(taken) };
+        var live = Ensemble.Learning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
+        var takes = Ensemble.Learning.Takes(live, e.Reading);
+        var expected = takes ? Ensemble.Learning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var after = Runoff.Learned(state.Live!, live, e.Reading, now)
+            ?? (takes ? Ensemble.Learning.From(state, live, e.Reading, now) : null)
+            ?? Applied(live, e.Reading, Boiling(state));
+        return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
     }
+
+    private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
 
     private static string StepAt(RunState state) =>
         state.Steps.LastOrDefault(s => s.Status == RunStatus.Running)?.Spec.Id ?? "";
 
-    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling, double nowS)
+    /// <summary>A reading that no stated spread explains, or of what is not uncertain, is simply believed.</summary>
+    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling)
     {
         var index = live.Setting.IndexOf(reading.Vessel);
         if (index < 0)
@@ -31,13 +33,12 @@ internal static class ReadingFold
         var after = reading.Kind switch
         {
             ReadingKind.Temperature => before with { TempC = reading.Value },
-            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: boiling || live.PostBoil is not null),
+            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: boiling),
             ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
             _ => before,
         };
         live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
-        live = index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id) ? Milestones.Corrected(live, boiling) : live;
-        return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after, nowS) : live;
+        return index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id) ? Milestones.Corrected(live, boiling) : live;
     }
 
     private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
@@ -87,28 +88,5 @@ internal static class Assimilate
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;
         return v with { WaterKg = kg * (1 - plato / 100), ExtractKg = kg * plato / 100 };
-    }
-}
-
-/// <summary>What two volumes of the boil teach about evaporation.</summary>
-internal static class Evaporation
-{
-    /// <summary>How far a profile's evaporation is usually off, and how well a boiling kettle is read: common practice, no source.</summary>
-    private const double UsualSpread = 0.15;
-
-    private const double ReadingSpreadKg = 0.4;
-
-    private const double ShortestS = 600;
-
-    public static LivePlant Learned(LivePlant live, in VesselState kettle, double nowS)
-    {
-        if (live.Boil is not { } mark || nowS - mark.AtS < ShortestS)
-            return live;
-        var hours = (nowS - mark.AtS) / 3600;
-        var planned = live.Setting.Brewhouse.Habits.EvaporationKgPerH;
-        double seen = (mark.WaterKg - kettle.WaterKg) / hours, spread = Math.Sqrt(2) * ReadingSpreadKg / hours;
-        double prior = UsualSpread * planned, gain = prior * prior / (prior * prior + spread * spread);
-        var rate = Math.Clamp(planned + gain * (seen - planned), 0.3 * planned, 2 * planned);
-        return live with { Setting = live.Setting with { Habits = live.Setting.Habits with { EvaporationKgPerH = rate } } };
     }
 }

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
@@ -34,6 +35,25 @@ public abstract record RunCommand
 
     /// <summary>Out of sight for so many minutes, above 0 and up to <see cref="AlarmDesk.MostShelvedMin"/>.</summary>
     public sealed record Shelve(AlarmKey Alarm, double Minutes) : RunCommand;
+
+    /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
+    public abstract record After : RunCommand
+    {
+        private After()
+        {
+        }
+
+        public sealed record ReadFermenter(FermenterReading Reading) : After;
+
+        public sealed record Add(DatedAddition Addition) : After;
+
+        public sealed record SetDate(DueItem Item) : After;
+
+        public sealed record Package(Packaging Packaging) : After;
+
+        /// <param name="Rating">1 to 5; null: none.</param>
+        public sealed record Taste(string Text, int? Rating) : After;
+    }
 
     /// <summary>Take back the last act that can be taken back.</summary>
     public sealed record Undo : RunCommand;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
 
@@ -18,6 +19,7 @@ public static class RunDesk
             RunCommand.Undo => Undo(state, nowMs),
             RunCommand.Write write => Write(write, nowMs),
             RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
+            RunCommand.After after => FermentDesk.Decide(state, after, nowMs),
             _ when over => new Decision.Refused("day_is_over"),
             RunCommand.Acknowledge => AlarmDesk.Acknowledge(state, nowMs),
             RunCommand.Shelve shelve => AlarmDesk.Shelve(state, shelve, nowMs),

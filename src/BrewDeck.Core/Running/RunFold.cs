@@ -1,3 +1,5 @@
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
@@ -22,7 +24,7 @@ public static class RunFold
     public static RunState Then(RunState state, RunEvent happened) =>
         Happened(state, happened, state.Count) with { Count = state.Count + 1 };
 
-    private static HashSet<int> UndoneIn(IReadOnlyList<RunEvent> events)
+    internal static HashSet<int> UndoneIn(IReadOnlyList<RunEvent> events)
     {
         var undone = new HashSet<int>();
         foreach (var undo in events.OfType<Undone>())
@@ -41,7 +43,7 @@ public static class RunFold
         if (happened is BatchOpened opened)
             return state.Plan is null ? Opened(opened) : state;
         var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
-        if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken)))
+        if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken) && !FermentFold.Belongs(happened)))
             return state;
         if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
             return AlarmFold.Then(state, happened);
@@ -58,11 +60,15 @@ public static class RunFold
             RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
             _ => state,
         };
+        next = next with { Ferment = FermentFold.Then(state.Ferment, happened, seq, PitchStep(state)) };
         return happened.Part == 0 ? next with { UndoSeq = seq } : next;
     }
 
+    private static string PitchStep(RunState state) => state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Pitch)?.Spec.Id ?? "";
+
     private static RunState Opened(BatchOpened opened) => new()
     {
+        Ferment = FermentFold.Then(new(), opened, 0, ""),
         Plan = opened.Plan,
         Rehearsed = opened.Rehearsed,
         Steps = [.. opened.Plan.Steps.Select(s => new RunStep(s.Spec, RunStatus.Idle))],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
 
@@ -58,6 +59,9 @@ public sealed record RunState
 
     /// <summary>What is abnormal and not yet over, oldest first.</summary>
     public ImmutableArray<StandingAlarm> Alarms { get; init; } = [];
+
+    /// <summary>The batch from pitching on.</summary>
+    public FermentState Ferment { get; init; } = new();
 
     /// <summary>Number of events folded.</summary>
     public int Count { get; init; }

@@ -12,9 +12,12 @@ internal static class Runoff
 
     private const double Fastest = 5;
 
+    /// <param name="now">The same cut at now, and at its end if it has come there.</param>
     /// <returns>The plant cut at now with the flow that fits the reading; null when nothing runs off.</returns>
-    public static LivePlant? Learned(LivePlant before, Reading reading, double nowS)
+    public static LivePlant? Learned(LivePlant before, LivePlant now, Reading reading, double nowS)
     {
+        if (reading.Kind != ReadingKind.Volume || reading.Vessel != before.Setting.Brewhouse.Kettle.Id || !StillRuns(now))
+            return null;
         var segment = before.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff);
         if (segment is null || nowS - segment.SinceS < 60)
             return null;
@@ -29,6 +32,9 @@ internal static class Runoff
         }
         return With(before, Math.Sqrt(low * high)).CutAt(nowS);
     }
+
+    private static bool StillRuns(LivePlant live) =>
+        live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff) is { } segment && segment.Left.VolumeL != 0;
 
     private static LivePlant With(LivePlant live, double factor) => live with
     {

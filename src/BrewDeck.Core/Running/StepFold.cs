@@ -12,7 +12,7 @@ internal static class StepFold
         state = state with { DayStartMs = state.DayStartMs ?? e.AtMs, Status = RunStatus.Running };
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
-        live = live with { Running = live.Running.Add(new Segment(step.Spec, now)) };
+        live = live with { Running = live.Running.Add(new Segment(step.Spec, now, DueS(live, step.Spec, now))) };
         return With(state, step, step with { Status = RunStatus.Running, StartedMs = e.AtMs }) with { Live = live };
     }
 
@@ -24,8 +24,10 @@ internal static class StepFold
         var live = state.Live!;
         var over = Overtime(segment, now);
         live = live with { Plant = Advance.Finish(live.Setting, segment, live.Plant, now), Running = live.Running.Remove(segment) };
-        live = Milestones.After(live, step.Spec, state.Steps, now);
+        live = Milestones.After(live, step.Spec, state.Steps);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
+        if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
+            state = state with { Live = Ensemble.Learning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, over));
     }
 
@@ -69,6 +71,11 @@ internal static class StepFold
 
     private static RunState With(RunState state, RunStep old, RunStep changed) =>
         state with { Steps = state.Steps.Replace(old, changed) };
+
+    private static double DueS(LivePlant live, StepSpec spec, double nowS) =>
+        spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
+            ? nowS + PlantModel.Run(live.Setting, spec, live.Plant, nowS, double.PositiveInfinity).DurationS
+            : double.NaN;
 
     private static double Overtime(Segment segment, double nowS) =>
         segment.Left.Kind.EndsBy() == EndsBy.Clock ? nowS - segment.SinceS - 60 * (segment.Left.Minutes ?? 0) : 0;

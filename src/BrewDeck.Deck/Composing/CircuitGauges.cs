@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -10,13 +12,12 @@ public static class CircuitGauges
 {
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
-        var all = moment.Plan.Brewhouse.Circuits;
-        return [.. all.Take(moment.Plan.Choices.Circuits ?? all.Length).Select(c => One(c, moment))];
+        var setting = moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices);
+        return [.. setting.Circuits.Zip(CircuitLoads.OfW(moment.State, moment.Forecast, setting), One)];
     }
 
-    private static Gauge One(Circuit circuit, DeckMoment moment)
+    private static Gauge One(Circuit circuit, double watts)
     {
-        var watts = moment.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => VesselGauges.DrawnW(s, moment));
         var amps = watts / circuit.Volts;
         return new Gauge(
             "circuit " + circuit.Id,

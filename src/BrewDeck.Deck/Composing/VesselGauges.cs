@@ -57,14 +57,6 @@ public static class VesselGauges
         return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : HeatOff;
     }
 
-    /// <summary>What the elements of a step's vessel draw now, W.</summary>
-    internal static double DrawnW(PlanStep step, DeckMoment moment)
-    {
-        var vessels = moment.Plan.Brewhouse.Vessels;
-        var index = vessels.ToList().FindIndex(v => v.Id == Heated(step));
-        return index >= 0 && Contents.StandsL(moment.Forecast.Now.Vessels[index]) >= vessels[index].CoverL ? step.PowerW ?? 0 : 0;
-    }
-
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
         moment.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
 

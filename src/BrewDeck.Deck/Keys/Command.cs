@@ -33,4 +33,9 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Reckoner,
+    AfterDay,
+    Accept,
+    Rehearsed,
+    Circuits,
 }

@@ -22,7 +22,11 @@ internal sealed class ChoicesPage : ListPage
         : base(shell)
     {
         (_brewhouse, _recipe) = (brewhouse, recipe);
-        _rows = DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed);
+        _rows =
+        [
+            .. DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles),
+            .. WaterRows.For(shell, recipe),
+        ];
     }
 
     public override KeyContext Context => KeyContext.Choices;
@@ -59,7 +63,7 @@ internal sealed class ChoicesPage : ListPage
         Preview(),
         KeyMap.Hints(Context));
 
-    private void SeePlan() => Shell.Push(new PlanPage(Shell, Drawn()));
+    private void SeePlan() => Shell.Push(new PlanPage(Shell, _brewhouse, _recipe, _choices, Set));
 
     private void Change(int row, string typed)
     {

@@ -54,6 +54,17 @@ internal sealed class DayTyping(Typed reader, Notation notation)
             return Number(text.Replace("%", "", StringComparison.Ordinal)) is { } number and >= 0 and <= 25 ? with(choices, number / 100) : null;
         };
 
+    /// <summary>Something of the catalogue in place of what the recipe names.</summary>
+    public static DayRow.Reader OnHand<T>(Func<string, T?> find, Func<DayChoices, T?, DayChoices> with)
+        where T : class =>
+        (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
+        {
+            reason = $"'{text.Trim()}' is not in the catalogue; type a name that is, or nothing.";
+            if (text.Trim().Length == 0)
+                return with(choices, null);
+            return find(text.Trim()) is { } found ? with(choices, found) : null;
+        };
+
     private string Write(ReadingKind kind, double value) => ReadingWords.Value(kind, value, notation);
 
     private static double? Number(string text) =>

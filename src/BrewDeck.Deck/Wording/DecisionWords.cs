@@ -18,6 +18,13 @@ public static class DecisionWords
         "reason_missing" => "Say why.",
         "reading_impossible" => "No instrument can show that.",
         "no_such_place" => "There is nothing of that kind to read there.",
+        "not_pitched" => "This batch has not been pitched.",
+        "gravity_above_original" => "That is above the original gravity; beer does not gain extract.",
+        "addition_incomplete" => "Write how much of what.",
+        "packaging_volume" => "Write how much beer, more than nothing.",
+        "packaging_co2" => "Write 0.5 to 5 volumes of CO2.",
+        "packaging_temperature" => "Write a temperature of beer, -2 to 40 °C.",
+        "rating_range" => "Rate from 1 to 5.",
         _ => $"Not now: {Names.Plainly(code)}.",
     };
 }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 
@@ -31,6 +32,11 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmCleared e => $"alarm over: {AlarmName(e.Alarm, e.About)}",
         AlarmAcknowledged e => $"alarm heard: {AlarmName(e.Alarm, e.About)}",
         AlarmShelved e => $"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}",
+        FermenterRead e => FermentWords.Of(e.Reading, Notation),
+        AdditionMade e => FermentWords.Of(e.Addition),
+        DateSet e => $"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? "packaging" : "gravity"))}",
+        BeerPackaged e => FermentWords.Of(e.Packaging, Notation),
+        BeerTasted e => FermentWords.Taste(e.Text, e.Rating),
         Undone e => Undo(e.Seq, all),
         _ => Names.Plainly(happened.GetType().Name),
     };
@@ -51,6 +57,11 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         RemedyChosen => "remedy",
         NoteWritten => "note",
         RunAborted => "abort",
+        FermenterRead => "reading",
+        AdditionMade => "addition",
+        DateSet => "date",
+        BeerPackaged => "packaging",
+        BeerTasted => "tasting",
         _ => "",
     };
 

@@ -12,6 +12,8 @@ public static class LimitWords
         "sparge_liquor_in_tank" => "Sparge liquor in the tank",
         "sparge_volume" => "Sparge liquor left to use",
         "mash_in_tun" => "Mash in the tun",
+        "mash_in_lauter_tun" => "Mash in the lauter tun",
+        "wort_in_whirlpool" => "Wort in the whirlpool",
         "mash_covers_elements" => "Mash over the tun's elements",
         "wort_in_kettle" => "Wort in the kettle",
         "wort_covers_elements" => "Wort over the kettle's elements",
@@ -28,7 +30,7 @@ public static class LimitWords
             $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
         _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) =>
             $"Temperature that {Step(code)} reaches",
-        _ => Names.Sentence(Names.Plainly(code)),
+        _ => Names.Sentence(WaterWords.Limit(code) ?? Names.Plainly(code)),
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>

@@ -44,6 +44,7 @@ public static class PlanLines
             new("bitterness", $"{Notation.Number(t.BitternessIbu, "0")} IBU"),
             new("colour", $"{Notation.Number(t.ColourEbc, "0")} EBC ({Notation.Number(t.ColourSrm, "0")} SRM)"),
             new("pitch at", notation.Target(t.PitchC)),
+            .. WaterWords.Totals(plan, notation),
             new("the day takes", Durations.Words(t.DayS)),
             new("hands are busy for", Durations.Words(t.HandsS)),
             new("volumes", "at 20 °C unless said"),

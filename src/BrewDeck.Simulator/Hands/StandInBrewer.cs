@@ -8,7 +8,8 @@ namespace BrewDeck.Simulator.Hands;
 /// Decides what a diligent brewer would: starts what is due, waits until the plant is really there, takes the readings that the run
 /// sheet asks for, takes the first remedy that is more than leaving it, finishes. Knows only the journal's state and the instruments.
 /// </summary>
-public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace)
+/// <param name="mends">False: looks on whatever the readings say, and takes no remedy.</param>
+public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace, bool mends = true)
 {
     /// <summary>A refused command is not tried again for a while; ms.</summary>
     private const long SulkMs = 60_000;
@@ -96,7 +97,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (state.Count == _offersSeen || state.Readings.IsEmpty)
+        if (!mends || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
         if (!offers.IsEmpty && offers[0].Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
@@ -143,7 +144,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     private bool Waits(RunState state, string stepId)
     {
         var spec = state.Steps.First(s => s.Spec.Id == stepId).Spec;
-        if (spec.Kind is not (StepKind.TransferStrike or StepKind.Lauter or StepKind.BatchSparge) && spec.SpargeL is not > 0)
+        if (spec.Kind is not (StepKind.TransferStrike or StepKind.Infuse or StepKind.Lauter or StepKind.BatchSparge) && spec.SpargeL is not > 0)
             return false;
         return state.Steps.Any(s => s.Status == RunStatus.Running
             && s.Spec.Kind is StepKind.HeatStrike or StepKind.HeatSparge && !hands.IsDone(s.Spec.Id));

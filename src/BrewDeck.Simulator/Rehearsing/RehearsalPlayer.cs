@@ -34,14 +34,15 @@ public sealed class RehearsalPlayer
     private int _thoughtDone = -1;
 
     /// <param name="startMs">Unix ms from which the plant's time counts.</param>
-    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1)
+    /// <param name="mends">Whether the stand-in brewer takes remedies.</param>
+    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1, bool mends = true)
     {
         StartMs = NowMs = startMs;
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         var pace = new HumanPace(truth.Seed, steadiness);
         _hands = new PlantFollower(Plant, Instruments, pace);
-        _brewer = new StandInBrewer(_hands, Instruments, pace);
+        _brewer = new StandInBrewer(_hands, Instruments, pace, mends);
     }
 
     public static RehearsalPlayer For(Plan plan, int seed, long startMs) =>

@@ -16,7 +16,7 @@ internal static class CommandTable
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck.", DefaultValueFactory = _ => UnitSystem.Metric,
+        Description = "Units on the deck and in the reckoner.", DefaultValueFactory = _ => UnitSystem.Metric, Recursive = true,
     };
 
     private static readonly Option<Theme> Colours = new("--theme")
@@ -37,8 +37,12 @@ internal static class CommandTable
         var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Colours, Bell };
         root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         root.Subcommands.Add(Plan(Place));
+        root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
+        root.Subcommands.Add(ReckonCommand.Of(Place, Units));
+        root.Subcommands.Add(LessonsOf(Place));
         root.Subcommands.Add(Log(Place));
         root.Subcommands.Add(Pictures(Place));
         return root;
@@ -56,6 +60,16 @@ internal static class CommandTable
         return command;
     }
 
+    private static Command Kits(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var markdown = new Option<bool>("--markdown") { Description = "As a Markdown table." };
+        var command = new Command("kits", "Sets one recipe side by side on every brewhouse and on each number of its circuits.") { markdown };
+        day.AddTo(command);
+        command.SetAction(p => KitsCommand.Run(place(p), day.Of(p), p.GetValue(markdown)));
+        return command;
+    }
+
     private static Command Rehearse(Func<ParseResult, Workplace> place)
     {
         var day = new DayOptionSet();
@@ -64,12 +78,29 @@ internal static class CommandTable
         var log = new Option<bool>("--log") { Description = "Headless: keep the days in the logbook, marked as rehearsed." };
         var seed = new Option<int>("--seed") { Description = "Draws what the brewhouse really does that day.", DefaultValueFactory = _ => 1 };
         var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
+        var house = new Option<int?>("--house") { Description = "Headless: the same hidden brewhouse on each of the days, drawn from this number." };
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, speed, Units, Colours, Bell };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, Colours, Bell };
         day.AddTo(command);
         command.SetAction(p => p.GetValue(headless)
-            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log))
+            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log), p.GetValue(house))
             : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), Deck(p)));
+        return command;
+    }
+
+    private static Command Calibrate(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count") { Description = "So many rehearsed days.", DefaultValueFactory = _ => 100 };
+        var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
+        var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
+        var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields };
+        day.AddTo(command);
+        command.SetAction(p => CalibrateCommand.Run(
+            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields)), p.GetValue(json)));
         return command;
     }
 
@@ -93,6 +124,16 @@ internal static class CommandTable
         var command = new Command("screenshots", "Makes the pictures of the documentation from a rehearsed day.") { folder, check };
         command.Hidden = true;
         command.SetAction(p => Screenshots.Run(place(p), p.GetValue(folder)!, p.GetValue(check)));
+        return command;
+    }
+
+    private static Command LessonsOf(Func<ParseResult, Workplace> place)
+    {
+        var house = new Option<string>("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
+        var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var command = new Command("lessons", "What the batches say about a brewhouse; they are accepted on the deck.") { house, rehearsed, json };
+        command.SetAction(p => LessonsCommand.Run(place(p), p.GetValue(house)!, p.GetValue(rehearsed), p.GetValue(json)));
         return command;
     }
 

@@ -10,6 +10,7 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _batch = new("--batch") { Description = "Cold wort into the fermenter, such as \"40 L\".", HelpName = "VOLUME" };
     private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
     private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
+    private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water or coil; without it as the brewhouse usually does.", HelpName = "METHOD" };
     private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
     private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water.", HelpName = "TEMP" };
@@ -17,9 +18,15 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist.", HelpName = "TEMP" };
     private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\".", HelpName = "LENGTH" };
 
+    private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
+    private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
+    private readonly Option<string?> _bitterness = new("--bitterness") { Description = "tinseth or rager.", HelpName = "FORMULA" };
+    private readonly Option<string[]> _alpha = new("--alpha") { Description = "Alpha acid as measured; may be given again.", HelpName = "HOP=PERCENT" };
+    private readonly Option<string[]> _instead = new("--instead") { Description = "A malt or hop on hand in place of the recipe's; may be given again.", HelpName = "NAME=OTHER" };
+
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _start, _finish, _source, _ambient, _grain, _altitude })
+        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _mash, _start, _finish, _source, _ambient, _grain, _altitude, _bitterness, _alpha, _instead, _water, _target })
             command.Options.Add(option);
     }
 
@@ -30,11 +37,17 @@ internal sealed class DayOptionSet
         Batch = parsed.GetValue(_batch),
         Circuits = parsed.GetValue(_circuits),
         Sparge = parsed.GetValue(_sparge),
+        Mash = parsed.GetValue(_mash),
         Start = parsed.GetValue(_start),
         Finish = parsed.GetValue(_finish),
         SourceWater = parsed.GetValue(_source),
         Ambient = parsed.GetValue(_ambient),
         Grain = parsed.GetValue(_grain),
         Altitude = parsed.GetValue(_altitude),
+        Bitterness = parsed.GetValue(_bitterness),
+        Alpha = parsed.GetValue(_alpha) ?? [],
+        Instead = parsed.GetValue(_instead) ?? [],
+        Water = parsed.GetValue(_water),
+        WaterTarget = parsed.GetValue(_target),
     };
 }

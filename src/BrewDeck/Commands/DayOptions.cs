@@ -20,6 +20,8 @@ internal sealed record DayOptions
 
     public string? Sparge { get; init; }
 
+    public string? Mash { get; init; }
+
     public string? Start { get; init; }
 
     public string? Finish { get; init; }
@@ -32,12 +34,29 @@ internal sealed record DayOptions
 
     public string? Altitude { get; init; }
 
+    public string? Bitterness { get; init; }
+
+    /// <summary>Each <c>HOP=PERCENT</c>.</summary>
+    public string[] Alpha { get; init; } = [];
+
+    /// <summary>Each <c>NAME=OTHER</c>, a malt or hop of the recipe and what is on hand.</summary>
+    public string[] Instead { get; init; } = [];
+
+    public string? Water { get; init; }
+
+    public string? WaterTarget { get; init; }
+
     /// <exception cref="ProfileException">A file cannot be used.</exception>
     /// <exception cref="UsageException">A choice cannot be read.</exception>
     public PlanResult Draw(ProfileFolder profiles)
     {
         var (house, recipe) = Files(profiles);
-        return Planner.Draw(house, recipe, Choices());
+        var choices = Choices() with
+        {
+            Water = Water is null ? null : profiles.Water(profiles.FindWater(Water)),
+            WaterTarget = WaterTarget is null ? null : profiles.WaterTarget(profiles.FindWaterTarget(WaterTarget)),
+        };
+        return Planner.Draw(house, recipe, OnHand.Apply(choices, recipe, profiles, Alpha, Instead));
     }
 
     public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
@@ -50,7 +69,9 @@ internal sealed record DayOptions
         {
             BatchL = Read("--batch", Batch, Dimension.Volume),
             Circuits = Circuits,
+            Bitterness = Formula(usual.Bitterness),
             Sparge = SpargeMethod(usual.Sparge),
+            MashHeating = MashWay(),
             Start = Moment("--start", Start),
             Finish = Moment("--finish", Finish),
             SourceWaterC = Read("--source-water", SourceWater, Dimension.Temperature) ?? usual.SourceWaterC,
@@ -75,6 +96,23 @@ internal sealed record DayOptions
         "batch" => Core.Planning.SpargeMethod.Batch,
         "none" => Core.Planning.SpargeMethod.None,
         _ => throw new UsageException($"--sparge: '{Sparge}' is not known; write fly, batch or none"),
+    };
+
+    private BitternessFormula Formula(BitternessFormula usual) => Bitterness?.ToLowerInvariant() switch
+    {
+        null => usual,
+        "tinseth" => BitternessFormula.Tinseth,
+        "rager" => BitternessFormula.Rager,
+        _ => throw new UsageException($"--bitterness: '{Bitterness}' is not known; write tinseth or rager"),
+    };
+
+    private MashHeating? MashWay() => Mash?.ToLowerInvariant() switch
+    {
+        null => null,
+        "direct" => MashHeating.Direct,
+        "water" => MashHeating.HotWater,
+        "coil" => MashHeating.Coil,
+        _ => throw new UsageException($"--mash: '{Mash}' is not known; write direct, water or coil"),
     };
 
     private static DateTimeOffset? Moment(string option, string? text)

@@ -1,10 +1,13 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
 
@@ -26,8 +29,12 @@ namespace BrewDeck.Logbook;
         typeof(HopDoseJson),
         typeof(SnakeCase<VesselRoles>),
         typeof(SnakeCase<MashHeating>),
+        typeof(SnakeCase<HeatMedium>),
         typeof(SnakeCase<ChillerKind>),
         typeof(SnakeCase<GristUse>),
+        typeof(SnakeCase<MaltKind>),
+        typeof(SnakeCase<BrewingSalt>),
+        typeof(SnakeCase<AcidKind>),
         typeof(SnakeCase<HopUse>),
         typeof(SnakeCase<HopForm>),
         typeof(SnakeCase<AdditionUse>),
@@ -39,6 +46,10 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
         typeof(SnakeCase<AlarmKind>),
+        typeof(SnakeCase<FermenterFigure>),
+        typeof(SnakeCase<PackageKind>),
+        typeof(SnakeCase<PrimingSugar>),
+        typeof(SnakeCase<DueKind>),
     ])]
 [JsonSerializable(typeof(RunEvent))]
 internal sealed partial class EventJson : JsonSerializerContext;

@@ -42,7 +42,10 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
             values.In(node, "moisture", Dimension.Fraction, "") ?? known?.MoistureFraction
                 ?? (type == "grain" ? 0.04 : 0),
             values.In(node, "color", Dimension.Colour, "EBC") ?? known?.ColourEbc ?? Assumed(node, "color", 0, "none"),
-            use == "add_to_mash" ? GristUse.Mash : GristUse.Kettle);
+            use == "add_to_mash" ? GristUse.Mash : GristUse.Kettle)
+        {
+            Kind = known?.Kind,
+        };
     }
 
     private double Assumed(SourceNode node, string what, double value, string told)

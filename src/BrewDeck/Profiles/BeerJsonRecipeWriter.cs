@@ -25,6 +25,10 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
             Value("original_gravity", gravity, "sg");
         if (recipe.BitternessIbu is { } bitterness)
             Bitterness(bitterness);
+        if (recipe.Water is not null)
+            notes.Add($"{path}: the water target is not carried over: BeerJSON knows waters, not what they are to become");
+        if (recipe.Grist.Any(g => g.Kind is not null))
+            notes.Add($"{path}: the kinds of malts for the mash pH are not carried over: BeerJSON has no such groups");
         Ingredients();
         Mash();
         Boil();

@@ -103,13 +103,17 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         // malt extract says its colour in SRM, all else in degrees Lovibond
         var colourUnit = type == "Extract" ? "SRM" : "°L";
         var colour = QuantityUnits.Convert(Dimension.Colour, Maybe(record, "COLOR") ?? 0, colourUnit, "EBC");
+        var name = Text(record);
         return new(
-            Text(record),
+            name,
             Needed(record, "AMOUNT"),
             Share(record, "YIELD") ?? throw import.Error(record, "has no YIELD; BeerXML requires it"),
             Share(record, "MOISTURE") ?? (mashed ? 0.04 : 0),
             colour,
-            mashed && !late ? GristUse.Mash : GristUse.Kettle);
+            mashed && !late ? GristUse.Mash : GristUse.Kettle)
+        {
+            Kind = import.Catalogue.Fermentable(name)?.Kind,
+        };
     }
 
     private HopAddition? Hop(SourceNode record, double boilMin)

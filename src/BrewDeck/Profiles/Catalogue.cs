@@ -45,7 +45,11 @@ public abstract record CatalogueItem(string Name, ImmutableArray<string> Also)
 public sealed record CatalogueFermentable(
     string Name, ImmutableArray<string> Also, double ExtractFraction, double MoistureFraction, double ColourEbc,
         GristUse Use)
-    : CatalogueItem(Name, Also);
+    : CatalogueItem(Name, Also)
+{
+    /// <summary>Null: told by its colour.</summary>
+    public MaltKind? Kind { get; init; }
+}
 
 /// <param name="AlphaFraction">Typical alpha acid, 0..1; the bag says better.</param>
 public sealed record CatalogueHop(string Name, ImmutableArray<string> Also, double AlphaFraction)

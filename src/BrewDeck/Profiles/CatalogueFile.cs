@@ -14,7 +14,7 @@ public static class CatalogueFile
         new Section("fermentable",
         [
             new Text("name", "pale ale malt", "As written in recipes."), Also,
-            RecipeSchema.Extract, RecipeSchema.Moisture, RecipeSchema.GristColour, RecipeSchema.Use,
+            RecipeSchema.Extract, RecipeSchema.Moisture, RecipeSchema.GristColour, RecipeSchema.Use, RecipeSchema.Kind,
         ], "Malts, adjuncts, sugars and extracts.", Least: 0),
         new Section("hop", [new Text("name", "Cascade", "As written in recipes."), Also, RecipeSchema.Alpha],
             "Hop cultivars.", Least: 0),
@@ -46,7 +46,10 @@ public static class CatalogueFile
         Needed(entry, "extract"),
         Needed(entry, "moisture"),
         Needed(entry, "colour"),
-        entry.MaybeText("use") == "kettle" ? GristUse.Kettle : GristUse.Mash);
+        entry.MaybeText("use") == "kettle" ? GristUse.Kettle : GristUse.Mash)
+    {
+        Kind = RecipeLines.Kind(entry),
+    };
 
     private static CatalogueYeast Yeast(SchemaEntry entry) => new(
         entry.Text("name"),

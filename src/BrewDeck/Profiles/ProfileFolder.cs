@@ -1,5 +1,8 @@
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -8,9 +11,9 @@ namespace BrewDeck.Profiles;
 /// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The
 /// bundled ones come from the folder beside the program when it is there, else from inside the program.
 /// </summary>
-/// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
+/// <param name="bundledFolder">Holds brewhouses/, recipes/, waters/, water-targets/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
-public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
+public sealed partial class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
     private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
 
@@ -28,6 +31,28 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
     public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public GristLine? GristOnHand(string name) => Catalogue.Fermentable(name) is { } f
+        ? new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use)
+        : null;
+
+    public HopOnHand? HopOnHand(string name) => Catalogue.Hop(name) is { } h ? new HopOnHand(h.Name, h.AlphaFraction) : null;
+
+    public IReadOnlyList<ProfileEntry> Waters() => List("waters");
+
+    public IReadOnlyList<ProfileEntry> WaterTargets() => List("water-targets");
+
+    public WaterSupply Water(ProfileEntry entry) => WaterFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    public WaterTarget WaterTarget(ProfileEntry entry) => WaterTargetFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    /// <summary>A water by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWater(string asked) => Find(asked, Waters(), "water");
+
+    /// <summary>A water target by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWaterTarget(string asked) => Find(asked, WaterTargets(), "water target");
 
     /// <summary>A brewhouse by path, file name without ending, or name.</summary>
     /// <exception cref="ProfileException">There is none.</exception>
@@ -60,7 +85,7 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     private static IEnumerable<string> Files(string root, string folder)
     {
         var path = Path.Combine(root, folder);
-        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal) : [];
+        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Where(f => !OldVersion().IsMatch(f)).Order(StringComparer.Ordinal) : [];
     }
 
     private static ProfileEntry Entry(string path) => new(NamedAtTop(path) ?? Stem(path), path);
@@ -92,6 +117,10 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
         var catalogue = CatalogueFile.Read(ProfileText.Of(bundled), bundled);
         return File.Exists(own) ? catalogue.Under(CatalogueFile.Read(ProfileText.Of(own), own)) : catalogue;
     }
+
+    /// <summary>FILE.DATE.toml: what stood there before a lesson was accepted.</summary>
+    [GeneratedRegex(@"\.\d{4}-\d{2}-\d{2}(-\d+)?\.toml$")]
+    private static partial Regex OldVersion();
 
     private static string Stem(string path) => Path.GetFileNameWithoutExtension(path);
 

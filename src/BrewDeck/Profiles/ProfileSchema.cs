@@ -12,6 +12,8 @@ public static class ProfileSchema
         var text = new StringBuilder();
         File(text, "Brewhouse file", "brewhouses/*.toml", BrewhouseSchema.Keys);
         File(text, "Recipe file", "recipes/*.toml", RecipeSchema.Keys);
+        File(text, "Water file", "waters/*.toml", WaterFile.Keys);
+        File(text, "Water target file", "water-targets/*.toml", WaterTargetFile.Keys);
         File(text, "Catalogue file", "catalogue.toml", CatalogueFile.Keys);
         return text.ToString();
     }
@@ -54,6 +56,7 @@ public static class ProfileSchema
     private static string Example(SchemaKey key) => key switch
     {
         Quantity quantity => $"`\"{quantity.Example}\"`",
+        Span span => $"`\"{span.End.Example}\"`",
         Text text => $"`\"{text.Example}\"`",
         Choice { Many: true } choice => $"`[\"{choice.Words[0]}\"]`",
         Choice choice => $"`\"{choice.Words[0]}\"`",
@@ -65,6 +68,7 @@ public static class ProfileSchema
     private static string Limits(SchemaKey key) => key switch
     {
         Quantity quantity => SchemaExample.Range(quantity) + Otherwise(quantity),
+        Span span => SchemaExample.Range(span.End) + Otherwise(span.End),
         Text text => $"up to {text.Longest} characters{(text.Required ? "" : "; optional")}",
         Choice { Default: "" } choice => $"{SchemaExample.Words(choice)}; else as the catalogue says",
         Choice { Default: { } word } choice => $"{SchemaExample.Words(choice)}; else {word}",

@@ -31,6 +31,7 @@ public static class RecipeFile
             Others = [.. entry.Many("addition").Select(RecipeLines.Other)],
             StandMin = entry.Number("stand"),
             Yeast = lines.Yeast(entry.One("yeast")!),
+            Water = entry.One("water") is { } water ? WaterTargetFile.Of(water) : null,
         };
         Check(entry, recipe);
         return recipe;

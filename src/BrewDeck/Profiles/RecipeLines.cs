@@ -20,8 +20,11 @@ internal sealed class RecipeLines(Catalogue catalogue)
             "kettle" => GristUse.Kettle,
             _ => known?.Use ?? GristUse.Mash,
         };
-        return new(entry.Text("name"), entry.Number("amount"), values[0], values[1], values[2], use);
+        return new(entry.Text("name"), entry.Number("amount"), values[0], values[1], values[2], use) { Kind = Kind(entry) ?? known?.Kind };
     }
+
+    internal static MaltKind? Kind(SchemaEntry entry) =>
+        Enum.TryParse<MaltKind>(entry.Text("kind"), ignoreCase: true, out var kind) ? kind : null;
 
     /// <param name="boilMin">First-wort hops stay for the whole boil when no time is given.</param>
     public HopAddition Hop(SchemaEntry entry, double boilMin)

@@ -17,6 +17,10 @@ internal static class RecipeSchema
 
     public static readonly Choice Use = new("use", ["mash", "kettle"], "Where it goes in.", Default: "");
 
+    public static readonly Choice Kind = new(
+        "kind", [.. Enum.GetNames<Core.Recipes.MaltKind>().Select(n => n.ToLowerInvariant())],
+        "What it does to the pH of the mash (wheat: raw grain too); left out: told by its colour.", Default: "");
+
     public static readonly Quantity Alpha = new("alpha", Dimension.Fraction, "", 0, 0.3, "5.5 %",
         "Alpha acid; the bag says it.", Required: false);
 
@@ -53,6 +57,7 @@ internal static class RecipeSchema
         new Section("hop", Hop(), "The hop additions.", Least: 0),
         new Section("addition", Addition(), "Finings, nutrient, spice, salt: what carries no extract.", Least: 0),
         new Section("yeast", Yeast(), "What ferments it.", Many: false),
+        WaterTargetFile.OfRecipe,
     ];
 
     private static SchemaKey[] Grist() =>
@@ -63,6 +68,7 @@ internal static class RecipeSchema
         Moisture,
         GristColour,
         Use,
+        Kind,
     ];
 
     private static SchemaKey[] Rest() =>

@@ -8,6 +8,7 @@ internal static class SchemaExample
 {
     public static string Of(SchemaKey key) => key switch
     {
+        SchemaKey.Span span => $"write {key.Name} = \"{span.End.Example}\"",
         SchemaKey.Quantity quantity => $"write {key.Name} = \"{quantity.Example}\"",
         SchemaKey.Text text => $"write {key.Name} = \"{text.Example}\"",
         SchemaKey.Choice { Many: true } choice => $"write {key.Name} = [\"{choice.Words[0]}\"], of {Words(choice)}",

@@ -18,6 +18,10 @@ internal abstract record SchemaKey(string Name, string Meaning, bool Required)
             bool Required = true, double? Default = null)
         : SchemaKey(Name, Meaning, Required);
 
+    /// <summary>From one quantity to another, or one for both.</summary>
+    /// <param name="End">How each end is read.</param>
+    internal sealed record Span(Quantity End) : SchemaKey(End.Name, End.Meaning, End.Required);
+
     internal sealed record Text(string Name, string Example, string Meaning, bool Required = true, int Longest = 200)
         : SchemaKey(Name, Meaning, Required);
 

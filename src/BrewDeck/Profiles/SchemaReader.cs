@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -44,6 +45,7 @@ internal sealed class SchemaReader(string file)
     private object Value(SchemaKey key, TomlNode.Entry entry, string path) => key switch
     {
         SchemaKey.Quantity quantity => Quantity(quantity, entry.Value, path),
+        SchemaKey.Span span => Span(span, entry.Value, path),
         SchemaKey.Text text => Text(text, entry.Value, path),
         SchemaKey.Choice { Many: true } choice => Words(choice, entry.Value, path),
         SchemaKey.Choice choice => Word(choice, entry.Value, path),
@@ -68,6 +70,25 @@ internal sealed class SchemaReader(string file)
             ? read.Value
             : throw ProfileError.At(file, node.Line,
                 $"{path}{key.Name} is {Shown(read.Value, key)}; it must be {SchemaExample.Range(key)}");
+    }
+
+    private object Span(SchemaKey.Span key, TomlNode node, string path)
+    {
+        if (node is not TomlNode.Text { Value: var written })
+        {
+            var both = (double)Quantity(key.End, node, path);
+            return new Band(both, both);
+        }
+
+        var ends = written.Split(" to ");
+        if (ends.Length > 2)
+            throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; {SchemaExample.Of(key)}");
+        var (least, most) = (End(ends[0]), End(ends[^1]));
+        return least <= most
+            ? new Band(least, most)
+            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} goes from {Shown(least, key.End)} down to {Shown(most, key.End)}; write the smaller one first");
+
+        double End(string text) => (double)Quantity(key.End, new TomlNode.Text(text, node.Line), path);
     }
 
     private static string Shown(double value, SchemaKey.Quantity key) => SchemaExample.Written(value, key.Unit);

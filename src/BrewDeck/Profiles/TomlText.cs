@@ -37,6 +37,13 @@ internal sealed class TomlText
             Line(quantity, $"\"{Written(quantity, number)}\"");
     }
 
+    public void Put(string key, Core.Waters.Band? value)
+    {
+        var end = ((SchemaKey.Span)Known(key)).End;
+        if (value is { } band)
+            Line(Known(key), band.Least == band.Most ? $"\"{Written(end, band.Most)}\"" : $"\"{QuantityReader.Text(band.Least, "")} to {Written(end, band.Most)}\"");
+    }
+
     /// <summary>Begins a table; its keys are commented the first time only.</summary>
     public TomlText Section(string key)
     {

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Waters;
 using CsCheck;
 
 namespace BrewDeck.SystemTests.Logbook;
@@ -61,6 +64,13 @@ internal static class AnyEvent
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
+        Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
+            (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
+        Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),
+        Gen.Select(AtMs, Gen.Enum<DueKind>(), Text, Gen.Long, (at, kind, name, due) => (RunEvent)new DateSet(at, new DueItem(kind, name, due))),
+        Gen.Select(AtMs, Gen.Enum<PackageKind>(), Gen.Double, Gen.Double.Nullable(), Gen.Enum<PrimingSugar>(), (at, kind, number, maybe, sugar) =>
+            (RunEvent)new BeerPackaged(at, new Packaging(kind, number, -number, 0) { Sugar = maybe is null ? null : sugar, SugarG = maybe, PressurePa = maybe })),
+        Gen.Select(AtMs, Text, Gen.Int.Nullable(), (at, text, rating) => (RunEvent)new BeerTasted(at, text, rating)),
         Gen.Select(AtMs, Gen.Int, (at, seq) => (RunEvent)new Undone(at, seq)),
     ];
 
@@ -71,9 +81,19 @@ internal static class AnyEvent
         var plan = Days.PlanOf(text, steps);
         return plan with
         {
-            Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch },
+            Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch, Water = Supply(text, number) },
             Start = plan.Start with { Vessels = [new VesselState(number, -number, 0, 1, HoldC: maybe ?? double.NaN)] },
             Totals = plan.Totals with { OriginalGravitySg = number },
+            Water = maybe is null ? null : Treatment(text, number),
         };
     }
+
+    private static WaterSupply Supply(string text, double number) => new()
+    {
+        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25), Salts = [BrewingSalt.EpsomSalt], Acid = new(AcidKind.Phosphoric, 0.1),
+    };
+
+    private static WaterTreatment Treatment(string text, double number) => new(
+        Supply(text, number), new WaterTarget { Name = text, CalciumMgPerL = new(number, 60), MashPh = number }, 0.25,
+        new(30, 7.5, [new(BrewingSalt.Gypsum, number)], new(AcidKind.Lactic, 0.8, 2.5), default), null, number);
 }

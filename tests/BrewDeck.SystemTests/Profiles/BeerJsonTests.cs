@@ -163,6 +163,9 @@ public sealed class BeerJsonTests
     /// <summary>BeerJSON has a type of yeast and no pitch rate.</summary>
     private static Recipe WithUsualRate(Recipe recipe) => recipe with
     {
+        // no place in BeerJSON: the writer's notes say so
+        Water = null,
+        Grist = [.. recipe.Grist.Select(g => g with { Kind = null })],
         Yeast = recipe.Yeast with { PitchRateMillionPerMlPlato = recipe.Yeast.PitchRateMillionPerMlPlato > 1.2 ? 1.5 : 0.75 },
     };
 

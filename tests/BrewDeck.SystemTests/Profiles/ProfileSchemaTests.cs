@@ -20,7 +20,7 @@ public sealed class ProfileSchemaTests
     [Fact]
     public void Each_example_is_within_its_own_limits()
     {
-        foreach (var key in All(BrewhouseSchema.Keys).Concat(All(RecipeSchema.Keys)).Concat(All(CatalogueFile.Keys)).OfType<SchemaKey.Quantity>())
+        foreach (var key in All(BrewhouseSchema.Keys).Concat(All(RecipeSchema.Keys)).Concat(All(CatalogueFile.Keys)).Concat(All(WaterFile.Keys)).OfType<SchemaKey.Quantity>())
         {
             var read = Deck.QuantityReader.ReadIn(key.Example, key.Dimension, key.Unit);
             Assert.True(read.Ok, $"{key.Name}: {read.Why}");

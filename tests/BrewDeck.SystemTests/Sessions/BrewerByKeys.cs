@@ -21,18 +21,22 @@ internal sealed class BrewerByKeys(
         _ => value.ToString("0.0", CultureInfo.InvariantCulture),
     };
 
-    /// <summary>From the opening screen to the deck, by the recipe's row.</summary>
+    /// <summary>From the opening screen to the deck, by the rows of the brewhouse and of the recipe.</summary>
     public void Begin(string recipe, Action<int> pick, Action choose, string goOn)
     {
         at.Strike(goOn);
-        var list = Assert.IsType<ListScreen>(at.Session.Screen);
-        pick(list.Rows.Select((row, i) => (row, i)).Single(r => r.row.Cells[0] == recipe).i);
+        pick(RowOf("Quayside 65"));
+        at.Strike(goOn);
+        pick(RowOf(recipe));
         at.Strike(goOn);
         choose();
         Assert.IsType<TextScreen>(at.Session.Screen);
         at.Strike(goOn);
         Assert.IsType<DeckScreen>(at.Session.Screen);
     }
+
+    private int RowOf(string name) =>
+        Assert.IsType<ListScreen>(at.Session.Screen).Rows.Select((row, i) => (row, i)).Single(r => r.row.Cells[0] == name).i;
 
     public void Until(Func<RunState, bool> reached)
     {

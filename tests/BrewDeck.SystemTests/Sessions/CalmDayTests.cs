@@ -55,5 +55,5 @@ public sealed class CalmDayTests(ITestOutputHelper said)
     }
 
     private static Plan PlanOf(ProfileFolder profiles, string recipe) => Assert.IsType<PlanResult.Drawn>(Planner.Draw(
-        profiles.Brewhouse(profiles.Brewhouses()[0]), profiles.Recipe(profiles.FindRecipe(recipe)), new DayChoices())).Plan;
+        profiles.Brewhouse(profiles.FindBrewhouse("quayside-65")), profiles.Recipe(profiles.FindRecipe(recipe)), new DayChoices())).Plan;
 }

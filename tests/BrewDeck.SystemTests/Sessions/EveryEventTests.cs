@@ -61,5 +61,5 @@ public sealed class EveryEventTests
     }
 
     private static Plan PlanOf(ProfileFolder profiles) => Assert.IsType<PlanResult.Drawn>(Planner.Draw(
-        profiles.Brewhouse(profiles.Brewhouses()[0]), profiles.Recipe(profiles.FindRecipe("harbour-lager")), new DayChoices())).Plan;
+        profiles.Brewhouse(profiles.FindBrewhouse("quayside-65")), profiles.Recipe(profiles.FindRecipe("harbour-lager")), new DayChoices())).Plan;
 }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 using BrewDeck.Tests.Planning;
@@ -17,4 +18,8 @@ internal sealed class TwoHouses : IProfiles
         : throw new ProfileException("broken.toml:3: unknown key 'vesel', did you mean 'vessel'?");
 
     public Recipe Recipe(ProfileEntry entry) => entry.Path == "amber.toml" ? Demo.Amber : Demo.Amber with { Name = "Too much", BatchL = 90 };
+
+    public GristLine? GristOnHand(string name) => name == "mild malt" ? new GristLine("mild malt", 0, 0.8, 0.04, 10, GristUse.Mash) : null;
+
+    public HopOnHand? HopOnHand(string name) => name == "strong hop" ? new HopOnHand("strong hop", 0.12) : null;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;
@@ -17,6 +18,7 @@ internal sealed class Workbench
         BoilGravityMinutes = state.BoilGravityMinutes;
         BoiledMinutes = state.BoiledMinutes;
         KnockedOutL = state.KnockedOutL;
+        PlugAt = state.PlugAt;
         Kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
     }
 
@@ -36,6 +38,8 @@ internal sealed class Workbench
 
     public double KnockedOutL { get; set; }
 
+    public ImmutableArray<int> PlugAt { get; set; }
+
     public PlantState ToState() => _from with
     {
         Vessels = [.. Vessels],
@@ -44,6 +48,7 @@ internal sealed class Workbench
         BoilGravityMinutes = BoilGravityMinutes,
         BoiledMinutes = BoiledMinutes,
         KnockedOutL = KnockedOutL,
+        PlugAt = PlugAt,
     };
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
@@ -84,7 +89,7 @@ internal sealed class Workbench
     }
 
     /// <summary>Heat that reaches the liquid now, W.</summary>
-    public double NetHeatW(int vessel) => Setting.NetHeatW(vessel, Contents.StandsL(Vessels[vessel]));
+    public double NetHeatW(int vessel) => Setting.NetHeatW(vessel, Contents.StandsL(Vessels[vessel]), PlugAt);
 
     private double TempAfter(int vessel, in VesselState v, double seconds, double holdC)
     {

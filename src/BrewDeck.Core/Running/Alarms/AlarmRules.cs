@@ -23,9 +23,10 @@ public static class AlarmRules
 
     private static IEnumerable<Alarm> Circuits(RunState state, Forecast forecast)
     {
-        foreach (var circuit in state.Plan!.Brewhouse.Circuits)
+        var setting = state.Live?.Setting ?? PlantSetting.Of(state.Plan!.Brewhouse, state.Plan.Choices);
+        foreach (var (circuit, watts) in setting.Circuits.Zip(CircuitLoads.OfW(state, forecast, setting)))
         {
-            var amps = Running(state, forecast).Where(s => s.Circuit == circuit.Id).Sum(s => s.PowerW ?? 0) / circuit.Volts;
+            var amps = watts / circuit.Volts;
             if (amps > circuit.Amps * CircuitSlack)
                 yield return new(AlarmKind.CircuitOverloaded, circuit.Id, amps, circuit.Amps);
         }
@@ -45,9 +46,9 @@ public static class AlarmRules
         }
     }
 
-    /// <summary>A step that is there to heat the vessel runs. What a lauter or a transfer does to a thermostat its own words say.</summary>
+    /// <summary>A step that is there to heat the vessel runs. A lauter waits for its kettle by itself, and a mash may be heated from elsewhere.</summary>
     private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>
-        s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff));
+        s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind.Heats() && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff or StepKind.Ramp or StepKind.HeatMash));
 
     private static IEnumerable<Alarm> Mash(RunState state)
     {
