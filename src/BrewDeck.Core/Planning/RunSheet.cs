@@ -185,6 +185,9 @@ internal sealed partial class RunSheet
 
     private void CleanDown()
     {
+        // where the boil leaves no time for it
+        if (!_steps.Exists(s => s.Id == DigOut().Id))
+            _steps.Add(DigOut());
         Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
         if (_whirlpool != _kettle)
             Hands("clean.whirlpool", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, vessel: _whirlpool);

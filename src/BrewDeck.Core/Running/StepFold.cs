@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -27,7 +28,7 @@ internal static class StepFold
         live = Milestones.After(live, step.Spec, state.Steps);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
         if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
-            state = state with { Live = Ensemble.Learning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
+            state = state with { Live = DayLearning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, over));
     }
 

@@ -35,7 +35,7 @@ internal static class Lautering
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
-            if (tank != kettle && tank != tun)
+            if (spec.SpargeL > 0)
                 bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
@@ -100,7 +100,8 @@ internal static class Lautering
     private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
     {
         bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
-        bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
+        if (spec.SpargeL > 0)
+            bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
         bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = double.NaN };
         return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
     }

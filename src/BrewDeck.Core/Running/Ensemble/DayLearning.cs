@@ -4,7 +4,7 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>What readings and times teach: the members move, and the live plant with their mean.</summary>
-internal static class Learning
+internal static class DayLearning
 {
     /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
     private const double NearEnd = 0.3;
@@ -14,6 +14,9 @@ internal static class Learning
 
     /// <summary>How far the time of a heat-up or a flow is off beside all stated spreads; share of its length, common practice, no source.</summary>
     private const double TimeModel = 0.02;
+
+    /// <summary>How well the moment is known from which a heat-up or a flow starts; s, common practice, no source.</summary>
+    private const double TimeStartS = 20;
 
     /// <summary>What a reading would show for the mean member.</summary>
     public static double Expected(LivePlant live, Reading reading)
@@ -57,7 +60,7 @@ internal static class Learning
         var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
         if (Math.Abs(off) > Away * step.DurationS)
             return live;
-        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeModel * lastedS * TimeModel * lastedS);
+        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeStartS * TimeStartS + TimeModel * lastedS * TimeModel * lastedS);
         var after = live.Belief.AfterWidened(live.Belief.Response.Row(day => day[index].DurationS), off, error);
         return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
     }
