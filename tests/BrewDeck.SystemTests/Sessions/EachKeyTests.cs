@@ -82,6 +82,9 @@ public sealed class EachKeyTests : IDisposable
             case Command.RunSheet:
                 Assert.StartsWith("Run sheet", screen.Title, StringComparison.Ordinal);
                 break;
+            case Command.Reckoner:
+                Assert.Equal("Reckoner", screen.Title);
+                break;
             case Command.Help:
                 Assert.Equal("Keys", screen.Title);
                 break;
