@@ -13,6 +13,8 @@ public static class DecisionWords
         "step_not_due" => "Not yet: what comes before it in the same vessel is not done.",
         "step_not_running" => "That step is not running.",
         "step_not_held" => "That step is not held.",
+        "no_alarm" => "No alarm waits to be heard.",
+        "shelved_too_long" => "An alarm is shelved for an hour at most.",
         "reason_missing" => "Say why.",
         "reading_impossible" => "No instrument can show that.",
         "no_such_place" => "There is nothing of that kind to read there.",

@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text.Json;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Logbook;
 
@@ -47,6 +49,10 @@ internal sealed record EventRow(
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
+            AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
+            AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
             FermenterRead e => row with
             {
                 Vessel = "fermenter",
@@ -100,6 +106,8 @@ internal sealed record EventRow(
         RemedyKind.Dilute => "dilute_l",
         _ => "add_extract_kg",
     };
+
+    private static string NameOf(AlarmKind kind) => JsonNamingPolicy.SnakeCaseLower.ConvertName(kind.ToString());
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }
