@@ -1,3 +1,4 @@
+using BrewDeck.Core.Physics;
 using static BrewDeck.Deck.MeasureUnit;
 
 namespace BrewDeck.Deck;
@@ -54,7 +55,7 @@ public static class QuantityUnits
         Dimension.Mass => Masses(),
         Dimension.Temperature => Temperatures(),
         Dimension.TemperatureDifference => TemperatureDifferences(),
-        Dimension.Gravity => [Linear("SG", 1), Curved("°P", Gravity.FromPlato, "Plato"), Curved("°Bx", Gravity.FromPlato, "Brix")],
+        Dimension.Gravity => [Linear("SG", 1), Curved("°P", SugarSolution.SgFromPlato, "Plato"), Curved("°Bx", SugarSolution.SgFromPlato, "Brix")],
         Dimension.Time => Times(),
         Dimension.Power => [Linear("W", 1, "watt"), Linear("kW", (double)UnitsNet.Power.FromKilowatts(1).Watts)],
         Dimension.Pressure => Pressures(),
@@ -156,12 +157,6 @@ public static class QuantityUnits
         Linear("fl oz/oz", 16 * UnitsNet.Volume.FromUsOunces(1).Liters / PoundKg),
         Linear("ft^3/lb", UnitsNet.Volume.FromCubicFeet(1).Liters / PoundKg),
     ];
-
-    private static class Gravity
-    {
-        /// <summary>SG of a sucrose solution of 0 to 40 °P (Lincoln's fit to the Plato table; within 0.0005 SG).</summary>
-        public static double FromPlato(double plato) => 1 + plato / (258.6 - plato / 258.2 * 227.1);
-    }
 
     private static class Colour
     {

@@ -52,5 +52,5 @@ public static class DayFold
     }
 
     private static double RatedW(PlantSetting setting, StepSpec spec) =>
-        setting.Brewhouse[spec.Kind == StepKind.Lauter ? spec.To : spec.Vessel].RatedW;
+        setting.Brewhouse[spec.HeatedVessel()].RatedW;
 }

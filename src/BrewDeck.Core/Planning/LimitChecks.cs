@@ -19,6 +19,7 @@ internal static class LimitChecks
             .. batch.SpargeL > 0
                 ? [new Limit("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), house.HotLiquorTank.WorkingL, "L")]
                 : ImmutableArray<Limit>.Empty,
+            .. StrikeTemperature(setting, steps),
             new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false),
             new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
             new("mash_covers_elements", Emptiest(setting, steps, StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
@@ -45,14 +46,23 @@ internal static class LimitChecks
         steps.Where(s => s.Spec.Kind == kind).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
             .DefaultIfEmpty(0).Min();
 
+    /// <summary>A thick mash in a cold tun may ask for liquor hotter than water gets.</summary>
+    private static IEnumerable<Limit> StrikeTemperature(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
+        from step in steps
+        where step.Spec.Kind == StepKind.HeatStrike
+        select new Limit("strike_temperature", step.TargetC ?? 0, setting.BoilingC, "°C");
+
     private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
         from step in steps
         where step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS
-        select new Limit($"heats_to_target:{step.Spec.Id}", step.After.Vessels[setting.IndexOf(step.Spec.Vessel)].TempC, step.TargetC ?? 0, "°C", AtMost: false);
+        let chills = step.Spec.Kind == StepKind.ChillInKettle
+        select new Limit(
+            $"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", step.After.Vessels[setting.IndexOf(step.Spec.Vessel)].TempC,
+            step.TargetC ?? 0, "°C", AtMost: chills);
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
         from vessel in setting.Brewhouse.Vessels
-        where !vessel.Elements.IsEmpty
+        where !vessel.Elements.IsEmpty && !setting.Circuits.IsEmpty
         let circuit = setting.Circuits[setting.CircuitOf(setting.IndexOf(vessel.Id))]
         select new Limit($"circuit_{circuit.Id}_for_{vessel.Id}", vessel.RatedW / 1000, circuit.ContinuousW / 1000, "kW");
 

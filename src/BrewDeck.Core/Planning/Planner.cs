@@ -12,25 +12,37 @@ public static class Planner
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
-        var setting = PlantSetting.Of(brewhouse, choices);
-        var fitted = RecipeFit.WithChoices(recipe, choices);
-        var batch = PlanSolver.Solve(setting, fitted, recipe, choices);
-        var steps = Fold(setting, batch, choices);
+        var (setting, batch, steps) = Solved(brewhouse, recipe, choices);
         var limits = LimitChecks.Of(setting, batch, steps);
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => l.Name != "false_bottom_load")]);
-        return refusals.IsEmpty
-            ? new PlanResult.Drawn(new Plan
-            {
-                Brewhouse = brewhouse,
-                Recipe = batch.Recipe,
-                Choices = choices,
-                Start = PlantModel.Empty(setting),
-                Steps = steps,
-                Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
-                Limits = limits,
-            })
-            : new PlanResult.Refused(refusals);
+        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && l.Name != "false_bottom_load")];
+        if (!failed.IsEmpty)
+            return new PlanResult.Refused(Refusals.Of(setting, batch, failed, new MendSearch(brewhouse, recipe, choices)));
+        return new PlanResult.Drawn(new Plan
+        {
+            Brewhouse = brewhouse,
+            Recipe = batch.Recipe,
+            Choices = choices,
+            Start = PlantModel.Empty(setting),
+            Steps = steps,
+            Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
+            Limits = limits,
+        });
+    }
+
+    /// <summary>Every number that a day would have, whether it can be brewed or not.</summary>
+    internal static ImmutableArray<Limit> LimitsOf(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        var (setting, batch, steps) = Solved(brewhouse, recipe, choices);
+        return LimitChecks.Of(setting, batch, steps);
+    }
+
+    private static (PlantSetting Setting, Batch Batch, ImmutableArray<PlanStep> Steps) Solved(
+        Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        var setting = PlantSetting.Of(brewhouse, choices);
+        var batch = PlanSolver.Solve(setting, RecipeFit.WithChoices(recipe, choices), recipe, choices);
+        return (setting, batch, Fold(setting, batch, choices));
     }
 
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>

@@ -77,7 +77,7 @@ public static class PlantModel
     {
         if (!spec.Kind.Heats())
             return -1;
-        return setting.CircuitOf(setting.IndexOf(spec.Kind == StepKind.Lauter ? spec.To : spec.Vessel));
+        return setting.CircuitOf(setting.IndexOf(spec.HeatedVessel()));
     }
 
     private static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)

@@ -38,5 +38,9 @@ public static class StepTraits
     /// <summary>Switches elements on.</summary>
     public static bool Heats(this StepKind kind) =>
         kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
-            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter;
+            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter or StepKind.RunOff;
+
+    /// <summary>The vessel whose elements a heating step switches on: while wort runs off, the kettle's.</summary>
+    public static string HeatedVessel(this StepSpec spec) =>
+        spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel;
 }

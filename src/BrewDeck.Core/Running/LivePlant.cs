@@ -6,7 +6,8 @@ namespace BrewDeck.Core.Running;
 /// <summary>A step that is going on: what is left of it, and since when.</summary>
 /// <param name="Left">As it was at <paramref name="SinceS"/>; a step that ended by its nature but not by the brewer has nothing left to do.</param>
 /// <param name="SinceS">Seconds since the start of the day.</param>
-public sealed record Segment(StepSpec Left, double SinceS);
+/// <param name="EndedS">When it came to its end by its nature, though the brewer has not ended it; null: it has not yet.</param>
+public sealed record Segment(StepSpec Left, double SinceS, double? EndedS = null);
 
 /// <summary>The model's plant following the day: state, running steps, and what the readings have taught.</summary>
 public sealed record LivePlant
@@ -39,9 +40,8 @@ public sealed record LivePlant
         var running = ImmutableArray.CreateBuilder<Segment>(Running.Length);
         foreach (var segment in Running)
         {
-            var (after, left) = Advance.Cut(Setting, segment, plant, nowS);
-            plant = after;
-            running.Add(new(left, nowS));
+            (plant, var rest) = Advance.Cut(Setting, segment, plant, nowS);
+            running.Add(rest);
         }
         return this with { Plant = PlantModel.WaitUntil(Setting, plant, nowS), Running = running.ToImmutable() };
     }

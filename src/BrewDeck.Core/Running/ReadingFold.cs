@@ -9,12 +9,14 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = state.Live!.CutAt(now);
+        var before = state.Live!;
+        var live = before.CutAt(now);
         var expected = Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
         var boiling = state.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Boil or StepKind.HotBreak)
             || live.Boil is not null;
         var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);
-        return state with { Live = Applied(live, e.Reading, boiling, now), Readings = state.Readings.Add(taken) };
+        var refitted = RunOffFlow.Refit(before, live, e.Reading, now);
+        return state with { Live = refitted ?? Applied(live, e.Reading, boiling, now), Readings = state.Readings.Add(taken) };
     }
 
     private static string StepAt(RunState state) =>
@@ -25,18 +27,25 @@ internal static class ReadingFold
         var index = live.Setting.IndexOf(reading.Vessel);
         if (index < 0)
             return live with { Setting = Around(live.Setting, reading) };
+        var inKettle = index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
         var before = live.Plant.Vessels[index];
         var after = reading.Kind switch
         {
             ReadingKind.Temperature => before with { TempC = reading.Value },
-            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: boiling || live.PostBoil is not null),
+            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: inKettle && Evaporates(live, boiling)),
             ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
             _ => before,
         };
         live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
-        live = index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id) ? Milestones.Corrected(live, boiling) : live;
+        if (!inKettle)
+            return live;
+        live = Milestones.Corrected(live, boiling);
         return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after, nowS) : live;
     }
+
+    /// <summary>From the first bubble until wort is drawn off, litres that are missing in the kettle are steam.</summary>
+    private static bool Evaporates(LivePlant live, bool boiling) =>
+        (boiling || live.PostBoil is not null) && live.Plant.KnockedOutL == 0;
 
     private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
     {
@@ -73,14 +82,15 @@ internal static class Assimilate
     /// <summary>The same litres at another strength; in the mash what has dissolved more is no longer to dissolve.</summary>
     public static VesselState Gravity(in VesselState v, double sg)
     {
-        var plato = SugarSolution.PlatoFromSg(sg);
+        // below water there is no wort, only an instrument that reads a little low
+        var plato = Math.Max(0, SugarSolution.PlatoFromSg(sg));
         if (v.GrainDryKg > 0)
         {
             var extract = v.WaterKg * plato / (100 - plato);
             var more = extract - v.ExtractKg;
             return v with
             {
-                ExtractKg = extract, GrainDryKg = v.GrainDryKg - more, UndissolvedKg = Math.Max(0, v.UndissolvedKg - more),
+                ExtractKg = extract, GrainDryKg = Math.Max(0, v.GrainDryKg - more), UndissolvedKg = Math.Max(0, v.UndissolvedKg - more),
             };
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 
@@ -10,7 +11,15 @@ internal sealed class PerfectDay
 
     public PerfectDay(Plan plan) => Add(new BatchOpened(StartMs, plan, "test", Rehearsed: true));
 
+    private PerfectDay(PerfectDay other)
+    {
+        Events = [.. other.Events];
+        (State, NowMs) = (other.State, other.NowMs);
+    }
+
     public List<RunEvent> Events { get; } = [];
+
+    public PerfectDay Copy() => new(this);
 
     public RunState State { get; private set; } = new();
 
@@ -45,6 +54,12 @@ internal sealed class PerfectDay
         Assert.True(reached(State), $"never reached; stands at {Focus}");
     }
 
+    /// <summary>Until a step runs.</summary>
+    public void RunUntil(string stepId) => RunUntil(s => s.Step(stepId)!.Status == RunStatus.Running);
+
+    /// <summary>Until a step is over.</summary>
+    public void RunPast(string stepId) => RunUntil(s => !s.Step(stepId)!.Open);
+
     public void RunToEnd() => RunUntil(s => s.Status == RunStatus.Complete);
 
     public void Wait(double minutes) => NowMs += (long)(minutes * 60_000);
@@ -58,6 +73,25 @@ internal sealed class PerfectDay
                 Add(happened);
         }
         return decision;
+    }
+
+    /// <summary>A command that must be accepted.</summary>
+    public ImmutableArray<RunEvent> Accepted(RunCommand command) =>
+        Assert.IsType<Decision.Accepted>(Do(command)).Events;
+
+    /// <summary>A reading so far off what the model says now.</summary>
+    public ImmutableArray<Shift> ReadOff(ReadingKind kind, string vessel, double by) =>
+        Read(kind, vessel, Expected(kind, vessel) + by);
+
+    public ImmutableArray<Shift> Read(ReadingKind kind, string vessel, double value) =>
+        Assert.IsType<ReadingTaken>(Accepted(new RunCommand.Take(new Reading(kind, vessel, value, ""), Confirmed: true))[0]).Moved;
+
+    public ImmutableArray<Remedy> Offers => Remedies.For(State, NowMs);
+
+    public VesselState Vessel(string id)
+    {
+        var live = State.Live!.CutAt(State.SecondsAt(NowMs));
+        return live.Plant.Vessels[live.Setting.IndexOf(id)];
     }
 
     public double Expected(ReadingKind kind, string vessel)

@@ -13,8 +13,11 @@ internal static class Conversion
         return 0.1 * Math.Exp(-away * away);
     }
 
+    /// <summary>Dry grist dissolves nothing.</summary>
     public static VesselState After(in VesselState v, double wallJPerK, double seconds, double celsius)
     {
+        if (v.WaterKg <= v.UndissolvedKg)
+            return v;
         var left = v.UndissolvedKg * Math.Exp(-RatePerMin(celsius) * seconds / 60);
         var dissolved = v.UndissolvedKg - left;
         var changed = v with

@@ -26,10 +26,12 @@ internal static class Lautering
         double sparge = HotL(bench, tank, spec.SpargeL ?? 0), elapsed = 0;
         while (elapsed < limitS)
         {
+            // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
+            var running = Running(bench, tun, kettle, spec, sparge);
+            if (running <= 1e-9)
+                return Ended(bench, tun, tank, kettle, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
-            var litres = Math.Min(Running(bench, tun, kettle, spec, sparge), bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
-            if (litres <= 1e-9)
-                return Ended(bench, tun, tank, kettle, spec, elapsed);
+            var litres = Math.Min(running, bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
             seconds = litres / bench.Setting.Habits.RunoffLPerMin * 60;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
@@ -69,7 +71,7 @@ internal static class Lautering
         return Math.Max(0, Math.Min(room, free));
     }
 
-    private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
+    private static Progress Ended(Workbench bench, int tun, int tank, int kettle, double elapsed)
     {
         bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
         bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
@@ -81,7 +83,8 @@ internal static class Lautering
     private static double Piece(Workbench bench, int tun, int tank, int kettle, double litres, double liquorL)
     {
         var v = bench.Vessels[tun];
-        var held = Contents.LiquidL(v);
+        // a tun that a reading has left all but dry still takes sparge liquor
+        var held = Math.Max(Contents.LiquidL(v), liquorL);
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
         var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
         var keepsByWashing = BedWashing.Left(stages, after) / before;

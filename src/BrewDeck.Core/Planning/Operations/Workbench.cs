@@ -17,6 +17,7 @@ internal sealed class Workbench
         BoilGravityMinutes = state.BoilGravityMinutes;
         BoiledMinutes = state.BoiledMinutes;
         KnockedOutL = state.KnockedOutL;
+        LineFilledL = state.LineFilledL;
         Kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
     }
 
@@ -36,6 +37,8 @@ internal sealed class Workbench
 
     public double KnockedOutL { get; set; }
 
+    public double LineFilledL { get; set; }
+
     public PlantState ToState() => _from with
     {
         Vessels = [.. Vessels],
@@ -44,6 +47,7 @@ internal sealed class Workbench
         BoilGravityMinutes = BoilGravityMinutes,
         BoiledMinutes = BoiledMinutes,
         KnockedOutL = KnockedOutL,
+        LineFilledL = LineFilledL,
     };
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
