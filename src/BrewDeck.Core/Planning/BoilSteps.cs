@@ -8,11 +8,15 @@ internal static class BoilSteps
     private const Cautions Boiling = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater;
 
     /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
-    private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10];
+    private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10, .. Enumerable.Range(6, 50).Select(m => (double)m)];
 
-    /// <summary>Digging out the tun wants this long without an addition.</summary>
+    /// <summary>Digging out the tun takes this long.</summary>
     private const double DigOutMin = 20;
 
+    /// <summary>It is begun only where the hands have so much longer until the boil needs them: an addition or the chiller may come first.</summary>
+    private const double DigOutSpareMin = 6;
+
+    /// <summary>The boil; with the tun dug out meanwhile where the additions leave time for it.</summary>
     public static List<StepSpec> Write(Recipe recipe, string kettle, string tun)
     {
         var steps = new List<StepSpec>
@@ -34,14 +38,12 @@ internal static class BoilSteps
             if (i + 1 == cuts.Count)
                 break;
             steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
-            if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin)
+            if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin + DigOutSpareMin)
             {
                 steps.Add(DigOut(tun));
                 dugOut = true;
             }
         }
-        if (!dugOut)
-            steps.Add(DigOut(tun));
         return steps;
     }
 
@@ -76,7 +78,7 @@ internal static class BoilSteps
         Cautions = Cautions.Scald | Cautions.Pressure,
     };
 
-    private static StepSpec DigOut(string tun) => new()
+    public static StepSpec DigOut(string tun) => new()
     {
         Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = tun, Minutes = DigOutMin,
         HandsS = 60 * DigOutMin, Cautions = Cautions.Scald | Cautions.Lifting,

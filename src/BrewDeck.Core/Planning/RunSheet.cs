@@ -204,6 +204,9 @@ internal sealed class RunSheet
 
     private void CleanDown()
     {
+        var dugOut = BoilSteps.DigOut(_tun);
+        if (!_steps.Any(s => s.Id == dugOut.Id))
+            _steps.Add(dugOut);
         Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
         Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
         Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: "down");

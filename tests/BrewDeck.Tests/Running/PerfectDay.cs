@@ -33,9 +33,11 @@ internal sealed class PerfectDay
     public void GoOn()
     {
         var focus = Focus;
-        NowMs = Math.Max(NowMs, focus.Act == FocusAct.Finish ? PlannedEndMs(focus.StepId) : focus.DueMs);
-        if (focus.Act == FocusAct.Wait)
+        while (focus.DueMs > NowMs)
+        {
+            NowMs = Math.Min(focus.DueMs, NextEndMs());
             focus = Focus;
+        }
         Do(focus.Act switch
         {
             FocusAct.Start => new RunCommand.Start(focus.StepId),
@@ -44,8 +46,10 @@ internal sealed class PerfectDay
         });
     }
 
-    private long PlannedEndMs(string stepId) =>
-        State.MsAt(Forecast.Rest.First(s => s.Spec.Id == stepId).EndS, NowMs);
+    /// <summary>The next moment at which something that runs comes to its end: it may want the hands sooner.</summary>
+    private long NextEndMs() => Forecast.Rest
+        .Where(s => State.Step(s.Spec.Id)!.Status == RunStatus.Running)
+        .Select(s => State.MsAt(s.EndS, NowMs)).Where(ms => ms > NowMs).Append(long.MaxValue).Min();
 
     public void RunUntil(Func<RunState, bool> reached)
     {

@@ -9,6 +9,9 @@ internal static class Cooling
 
     private const double PieceS = 60;
 
+    /// <summary>Wort this near the cooling water hardly changes any more: the rest of the time is one piece; K.</summary>
+    private const double NearSourceK = 0.05;
+
     /// <summary>Heat off, lid off: whirlpool and stand. The hops see the temperature they really stand at.</summary>
     public static Progress Stand(Workbench bench, StepSpec spec, double limitS)
     {
@@ -37,7 +40,9 @@ internal static class Cooling
         double elapsed = 0;
         while (bench.Vessels[kettle].TempC > target + 1e-6 && elapsed < Math.Min(limitS, Heating.HopelessS))
         {
-            var seconds = Math.Min(20, limitS - elapsed);
+            var end = Math.Min(limitS, Heating.HopelessS);
+            var near = bench.Vessels[kettle].TempC - bench.Setting.SourceWaterC < NearSourceK;
+            var seconds = near && double.IsFinite(end) ? end - elapsed : Math.Min(20, limitS - elapsed);
             CoilPiece(bench, kettle, target, ref seconds);
             elapsed += seconds;
         }
