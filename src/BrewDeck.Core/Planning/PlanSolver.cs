@@ -23,7 +23,7 @@ internal static class PlanSolver
         {
             var end = DayFold.End(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
             var miss = Miss(setting, recipe, end);
-            if (Math.Abs(miss.VolumeL) < Close * recipe.BatchL && Math.Abs(miss.Gravity - 1) < Close && Math.Abs(miss.Bitterness - 1) < Close)
+            if (VolumeStands(batch, miss.VolumeL, Close * recipe.BatchL) && Math.Abs(miss.Gravity - 1) < Close && Math.Abs(miss.Bitterness - 1) < Close)
                 break;
             grist *= miss.Extract;
             hops *= miss.Bitterness;
@@ -31,6 +31,12 @@ internal static class PlanSolver
         }
         return batch;
     }
+
+    /// <summary>
+    /// True when the batch is full, or when the mash alone gives too much: then the negative sparge volume says by how many litres.
+    /// </summary>
+    private static bool VolumeStands(Batch batch, double missingL, double near) =>
+        Math.Abs(missingL) < near || (batch.SpargeL < 0 && Math.Abs(batch.SpargeL - missingL) < 1000 * near);
 
     private static Batch FirstGuess(PlantSetting setting, Recipe recipe, DayChoices choices)
     {
@@ -49,7 +55,7 @@ internal static class PlanSolver
             return last with { Recipe = recipe, StrikeL = last.StrikeL + moreL };
         // A thicker or thinner mash shifts water between strike and sparge, so the sum is what is corrected.
         var strike = StrikeL(setting, recipe);
-        return last with { Recipe = recipe, StrikeL = strike, SpargeL = last.StrikeL + last.SpargeL + moreL - strike };
+        return last with { Recipe = recipe, StrikeL = strike, SpargeL = last.StrikeL + Math.Max(0, last.SpargeL) + moreL - strike };
     }
 
     private static double StrikeL(PlantSetting setting, Recipe recipe) => setting.Habits.MashThicknessLPerKg * recipe.MashKg;

@@ -110,7 +110,8 @@ public class FoldLaws
         var nowMs = state.MsAt(momentsS[^1], 0);
         var before = Forecasts.At(state, nowMs);
         var after = Forecasts.At(state with { Live = cut }, nowMs);
-        Assert.Empty(Shifts.Between(before, after));
+        var moved = Shifts.Between(before, after);
+        Assert.True(moved.IsEmpty, $"{RunFocus.Of(state, before, nowMs).StepId} cut at {string.Join(", ", momentsS)}: {string.Join(", ", moved)}");
         Assert.Equal(before.Outlook.OriginalGravitySg.P50, after.Outlook.OriginalGravitySg.P50, 0.00005);
         Assert.Equal(before.Outlook.FermenterL.P50, after.Outlook.FermenterL.P50, 0.02);
         Assert.Equal(before.Outlook.BitternessIbu.P50, after.Outlook.BitternessIbu.P50, 0.1);

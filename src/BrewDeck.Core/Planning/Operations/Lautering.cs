@@ -7,6 +7,8 @@ internal static class Lautering
 {
     private const double PieceS = 60;
 
+    private const double CoveredByL = 0.001;
+
     /// <summary>Kept below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
 
@@ -32,6 +34,7 @@ internal static class Lautering
                 return Ended(bench, tun, tank, kettle, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
             var litres = Math.Min(running, bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
+            litres = Math.Min(litres, ToCoverL(bench, kettle));
             seconds = litres / bench.Setting.Habits.RunoffLPerMin * 60;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
@@ -106,6 +109,13 @@ internal static class Lautering
         var extract = Math.Min(extractKg, 0.6 * kg);
         bench.Vessels[kettle] = Contents.Add(bench.Vessels[kettle], bench.Wall(kettle), kg - extract, extract, v.TempC);
         bench.Vessels[tun] = v with { WaterKg = v.WaterKg - (kg - extract), ExtractKg = v.ExtractKg - extract };
+    }
+
+    /// <summary>Litres until the kettle's elements are covered: a piece ends there, so that they go on at that moment. Infinite once they are.</summary>
+    private static double ToCoverL(Workbench bench, int kettle)
+    {
+        var missing = bench.Setting.Brewhouse.Vessels[kettle].CoverL - Contents.LiquidL(bench.Vessels[kettle]);
+        return missing > 0 ? missing + CoveredByL : double.PositiveInfinity;
     }
 
     private static void HeatKettle(Workbench bench, int kettle, double seconds)
