@@ -43,7 +43,7 @@ public static class RunDesk
         if (state.Step(start.StepId) is not { } step)
             return new Decision.Refused("no_such_step");
         if (!StepOrder.CanStart(state, step))
-            return new Decision.Refused("step_not_due");
+            return new Decision.Refused(step.Status == RunStatus.Idle && StepOrder.CircuitBusy(state, step) ? "circuit_busy" : "step_not_due");
         var events = ImmutableArray.CreateBuilder<RunEvent>();
         if (StepOrder.EndedByStarting(state, step) is { } ends)
             events.Add(new StepFinished(nowMs, ends.Spec.Id));

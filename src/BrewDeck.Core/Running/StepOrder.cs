@@ -18,7 +18,17 @@ public static class StepOrder
             if (other.Open && other != ends && (Shares(state, other.Spec, step.Spec) || other.Spec.Id == step.Spec.AfterStepId))
                 return false;
         }
-        return CutsIn(step.Spec) || !state.Steps.Any(s => s.Status is RunStatus.Running && s != ends && Shares(state, s.Spec, step.Spec));
+        var vesselBusy = !CutsIn(step.Spec) && state.Steps.Any(s => s.Status is RunStatus.Running && s != ends && Shares(state, s.Spec, step.Spec));
+        return !vesselBusy && !CircuitBusy(state, step);
+    }
+
+    /// <summary>Another vessel is heated from the same socket: two elements on it would trip the breaker.</summary>
+    public static bool CircuitBusy(RunState state, RunStep step)
+    {
+        var setting = state.Live!.Setting;
+        var circuit = PlantModel.CircuitOf(setting, step.Spec);
+        return circuit >= 0 && state.Steps.Any(s => s.Status == RunStatus.Running
+            && PlantModel.CircuitOf(setting, s.Spec) == circuit && !Shares(state, s.Spec, step.Spec));
     }
 
     /// <summary>The running step just before it in its vessel that starting it brings to an end; null: none.</summary>
