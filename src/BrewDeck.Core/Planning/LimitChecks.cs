@@ -22,9 +22,9 @@ internal static class LimitChecks
             .. StrikeTemperature(setting, steps),
             new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false),
             new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
-            new("mash_covers_elements", Emptiest(setting, steps, StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
+            new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
             new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L"),
-            new("wort_covers_elements", Emptiest(setting, steps, StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
+            new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
             new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L"),
             .. Heats(setting, steps),
             .. Circuits(setting),
@@ -41,9 +41,9 @@ internal static class LimitChecks
         return steps.Max(s => Contents.StandsL(s.After.Vessels[index]));
     }
 
-    /// <summary>Least that stands in the vessel of any step of a kind, litres at its temperature.</summary>
-    private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, StepKind kind) =>
-        steps.Where(s => s.Spec.Kind == kind).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
+    /// <summary>Least that stands in the vessel of any step of such a kind, litres at its temperature.</summary>
+    private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, Func<StepKind, bool> wanted) =>
+        steps.Where(s => wanted(s.Spec.Kind)).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
             .DefaultIfEmpty(0).Min();
 
     /// <summary>A thick mash in a cold tun may ask for liquor hotter than water gets.</summary>

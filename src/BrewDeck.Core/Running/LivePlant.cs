@@ -48,4 +48,5 @@ public sealed record LivePlant
 }
 
 /// <summary>Water in the kettle at a moment of the boil.</summary>
-public sealed record Mark(double AtS, double WaterKg);
+/// <param name="BoiledMin">Minutes that it had really boiled by then: a kettle on hold does not steam.</param>
+public sealed record Mark(double BoiledMin, double WaterKg);

@@ -8,13 +8,13 @@ internal static class Milestones
 {
     /// <param name="ended">A step that was finished or skipped.</param>
     /// <param name="steps">The run sheet with that step closed.</param>
-    public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps, double nowS)
+    public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
         var kettle = Kettle(live, live.Plant);
         if (ended.Kind is StepKind.Lauter or StepKind.RunOff && !steps.Any(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff))
             return live with { PreBoil = kettle };
         if (ended.Kind == StepKind.HeatToBoil)
-            return live with { Boil = new(nowS, kettle.WaterKg) };
+            return live with { Boil = new(live.Plant.BoiledMinutes, kettle.WaterKg) };
         if (ended.Kind == StepKind.Boil && !steps.Any(s => s.Open && s.Spec.Kind == StepKind.Boil))
             return live with { PostBoil = kettle, Boil = null };
         return live;

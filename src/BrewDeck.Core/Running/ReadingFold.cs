@@ -16,13 +16,13 @@ internal static class ReadingFold
             || live.Boil is not null;
         var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);
         var refitted = RunOffFlow.Refit(before, live, e.Reading, now);
-        return state with { Live = refitted ?? Applied(live, e.Reading, boiling, now), Readings = state.Readings.Add(taken) };
+        return state with { Live = refitted ?? Applied(live, e.Reading, boiling), Readings = state.Readings.Add(taken) };
     }
 
     private static string StepAt(RunState state) =>
         state.Steps.LastOrDefault(s => s.Status == RunStatus.Running)?.Spec.Id ?? "";
 
-    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling, double nowS)
+    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling)
     {
         var index = live.Setting.IndexOf(reading.Vessel);
         if (index < 0)
@@ -40,7 +40,7 @@ internal static class ReadingFold
         if (!inKettle)
             return live;
         live = Milestones.Corrected(live, boiling);
-        return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after, nowS) : live;
+        return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after) : live;
     }
 
     /// <summary>From the first bubble until wort is drawn off, litres that are missing in the kettle are steam.</summary>
@@ -106,13 +106,13 @@ internal static class Evaporation
 
     private const double ReadingSpreadKg = 0.4;
 
-    private const double ShortestS = 600;
+    private const double ShortestMin = 10;
 
-    public static LivePlant Learned(LivePlant live, in VesselState kettle, double nowS)
+    public static LivePlant Learned(LivePlant live, in VesselState kettle)
     {
-        if (live.Boil is not { } mark || nowS - mark.AtS < ShortestS)
+        if (live.Boil is not { } mark || live.Plant.BoiledMinutes - mark.BoiledMin < ShortestMin)
             return live;
-        var hours = (nowS - mark.AtS) / 3600;
+        var hours = (live.Plant.BoiledMinutes - mark.BoiledMin) / 60;
         var planned = live.Setting.Brewhouse.Habits.EvaporationKgPerH;
         double seen = (mark.WaterKg - kettle.WaterKg) / hours, spread = Math.Sqrt(2) * ReadingSpreadKg / hours;
         double prior = UsualSpread * planned, gain = prior * prior / (prior * prior + spread * spread);

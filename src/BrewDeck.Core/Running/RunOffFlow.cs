@@ -9,6 +9,7 @@ namespace BrewDeck.Core.Running;
 /// </summary>
 internal static class RunOffFlow
 {
+    /// <summary>Times the brewhouse's usual flow: beyond these it is the reading that is wrong, or the bed is stuck.</summary>
     private const double Slowest = 0.25;
 
     private const double Fastest = 4;
@@ -59,7 +60,8 @@ internal static class RunOffFlow
 
     private static LivePlant WithFlow(LivePlant live, double factor)
     {
-        var habits = live.Setting.Habits;
-        return live with { Setting = live.Setting with { Habits = habits with { RunoffLPerMin = habits.RunoffLPerMin * factor } } };
+        var (habits, usual) = (live.Setting.Habits, live.Setting.Brewhouse.Habits.RunoffLPerMin);
+        var flow = Math.Clamp(habits.RunoffLPerMin * factor, Slowest * usual, Fastest * usual);
+        return live with { Setting = live.Setting with { Habits = habits with { RunoffLPerMin = flow } } };
     }
 }

@@ -24,7 +24,7 @@ internal static class StepFold
         var now = state.SecondsAt(e.AtMs);
         var live = Ended(state.Live!, segment, now);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs });
-        state = state with { Live = Milestones.After(live, step.Spec, state.Steps, now) };
+        state = state with { Live = Milestones.After(live, step.Spec, state.Steps) };
         return Completed(Shortened(state, step, Overtime(segment, now)));
     }
 
@@ -76,7 +76,7 @@ internal static class StepFold
             Held = live.Held.RemoveAll(s => s.Id == e.StepId),
         };
         state = With(state, step, step with { Status = RunStatus.Skipped, EndedMs = e.AtMs });
-        return Completed(state with { Live = Milestones.After(live, step.Spec, state.Steps, state.SecondsAt(e.AtMs)) });
+        return Completed(state with { Live = Milestones.After(live, step.Spec, state.Steps) });
     }
 
     public static Segment? SegmentOf(RunState state, string id) => state.Live?.Running.FirstOrDefault(s => s.Left.Id == id);

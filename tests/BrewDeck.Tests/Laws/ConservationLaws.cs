@@ -103,5 +103,5 @@ public class ConservationLaws
                 before = step.After;
             }
         },
-        iter: 40);
+        iter: 25);
 }

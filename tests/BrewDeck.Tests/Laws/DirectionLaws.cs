@@ -8,7 +8,7 @@ namespace BrewDeck.Tests.Laws;
 /// <summary>Which way a figure must move when one thing is changed.</summary>
 public class DirectionLaws
 {
-    private const int Days = 30;
+    private const int Days = 20;
 
     /// <summary>A plan's times are worked out in steps of a minute here and there: this much is noise, s.</summary>
     private const double NoiseS = 5;

@@ -89,7 +89,7 @@ public class RemediesTests
 
     [Theory]
     [InlineData(ReadingKind.Gravity, -0.004, new[] { RemedyKind.BoilLonger, RemedyKind.AddExtract })]
-    [InlineData(ReadingKind.Gravity, 0.004, new[] { RemedyKind.Dilute, RemedyKind.BoilShorter })]
+    [InlineData(ReadingKind.Gravity, 0.002, new[] { RemedyKind.Dilute, RemedyKind.BoilShorter })]
     [InlineData(ReadingKind.Volume, 3, new[] { RemedyKind.BoilLonger })]
     [InlineData(ReadingKind.Volume, -3, new[] { RemedyKind.Dilute })]
     public void Each_way_that_the_kettle_is_off_has_its_remedies(ReadingKind kind, double by, RemedyKind[] wanted)
@@ -101,7 +101,7 @@ public class RemediesTests
 
     [Theory]
     [InlineData(ReadingKind.Gravity, -0.004)]
-    [InlineData(ReadingKind.Gravity, 0.004)]
+    [InlineData(ReadingKind.Gravity, 0.002)]
     [InlineData(ReadingKind.Volume, 3)]
     [InlineData(ReadingKind.Volume, -3)]
     public void Each_remedy_taken_really_brings_the_end_of_the_day_nearer_to_the_plan(ReadingKind kind, double by)
@@ -133,7 +133,7 @@ public class RemediesTests
     [Fact]
     public void A_boil_that_is_shortened_keeps_the_minutes_of_the_late_additions()
     {
-        var day = KettleOff(ReadingKind.Gravity, 0.004);
+        var day = KettleOff(ReadingKind.Gravity, 0.002);
         day.Accepted(new RunCommand.Choose(day.Offers.First(r => r.Kind == RemedyKind.BoilShorter)));
         var rest = day.Forecast.Rest;
         var late = rest.First(s => s.Spec.Id == "boil.add-at-10").StartS;
