@@ -60,6 +60,9 @@ public enum Dimension
     /// <summary>IBU.</summary>
     Bitterness,
 
+    /// <summary>mg/L.</summary>
+    Concentration,
+
     /// <summary>pH.</summary>
     Acidity,
 

@@ -1,6 +1,8 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck;
 
@@ -43,6 +45,23 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
+
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
+    GristLine? GristOnHand(string name);
+
+    /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
+    HopOnHand? HopOnHand(string name);
+
+    /// <summary>None unless the brewer keeps some.</summary>
+    IReadOnlyList<ProfileEntry> Waters() => [];
+
+    IReadOnlyList<ProfileEntry> WaterTargets() => [];
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterSupply Water(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no waters are kept here");
+
+    /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
+    WaterTarget WaterTarget(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no water targets are kept here");
 }
 
 /// <param name="Path">Where it was found.</param>
@@ -50,19 +69,6 @@ public sealed record ProfileEntry(string Name, string Path);
 
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
-
-/// <summary>Understands quantities as people type them.</summary>
-public interface IReadingReader
-{
-    /// <param name="value">In the canonical unit of the kind.</param>
-    /// <param name="reason">Why the text cannot be taken, one clear line; empty when it can.</param>
-    bool TryRead(ReadingKind kind, string text, out double value, out string reason);
-}
-
-/// <summary>What the two gravity instruments need to become SG at 20 °C.</summary>
-/// <param name="HydrometerSg">From the reading (SG) and the sample's temperature (°C).</param>
-/// <param name="RefractometerSg">From the reading in °Bx, before fermentation.</param>
-public sealed record GravityInstruments(Func<double, double, double> HydrometerSg, Func<double, double> RefractometerSg);
 
 /// <summary>How a rehearsal runs; present only while one does.</summary>
 public interface IRehearsalControls

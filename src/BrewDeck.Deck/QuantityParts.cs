@@ -48,7 +48,8 @@ internal readonly record struct QuantityParts(IReadOnlyList<QuantityPart> Items,
         if (fields.Length > 3 || !fields.All(f => f.Length is 1 or 2 && f.All(char.IsAsciiDigit)))
             return Refused("is no time");
         string[] units = ["h", "min", "s"];
-        return new([.. fields.Select((f, i) => new QuantityPart(int.Parse(f, CultureInfo.InvariantCulture), units[i]))], null);
+        return new([.. fields
+            .Select((f, i) => new QuantityPart(int.Parse(f, CultureInfo.InvariantCulture), units[i]))], null);
     }
 
     /// <summary>Every space becomes a plain one, every minus a hyphen.</summary>
@@ -84,7 +85,8 @@ internal readonly record struct QuantityParts(IReadOnlyList<QuantityPart> Items,
     private static string UnitAt(string line, int start)
     {
         var at = start;
-        while (at < line.Length && !(char.IsAsciiDigit(line[at]) || line[at] is '-' or '+' || IsPointedNumber(line, at)))
+        while (at < line.Length
+            && !(char.IsAsciiDigit(line[at]) || line[at] is '-' or '+' || IsPointedNumber(line, at)))
             at++;
         return line[start..at];
     }
@@ -101,7 +103,8 @@ internal readonly record struct QuantityParts(IReadOnlyList<QuantityPart> Items,
         var pointed = number.Replace(',', '.');
         var value = double.Parse(pointed, NumberStyles.Float, CultureInfo.InvariantCulture);
         var isGravity = dimension == Dimension.Gravity && value is > 0.9 and < 1.3;
-        return number.Contains(',', StringComparison.Ordinal) && !isGravity && LooksLikeThousands(number.TrimStart('-', '+')) ? null : value;
+        return number.Contains(',', StringComparison.Ordinal) && !isGravity
+            && LooksLikeThousands(number.TrimStart('-', '+')) ? null : value;
     }
 
     private static bool LooksLikeThousands(string number)

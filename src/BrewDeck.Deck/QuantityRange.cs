@@ -1,6 +1,8 @@
 namespace BrewDeck.Deck;
 
-/// <summary>What can be believed of a quantity at all, in canonical units. A caller's own limits are narrower.</summary>
+/// <summary>
+/// What can be believed of a quantity at all, in canonical units. A caller's own limits are narrower.
+/// </summary>
 public readonly record struct QuantityRange(double Least, double Most)
 {
     public bool Holds(double value) => value >= Least && value <= Most;
@@ -21,6 +23,7 @@ public readonly record struct QuantityRange(double Least, double Most)
         Dimension.Fraction => new(0, 1),
         Dimension.Thickness => new(0, 1000),
         Dimension.Voltage or Dimension.Current or Dimension.Bitterness => new(0, 1000),
+        Dimension.Concentration => new(-1000, 100_000),
         Dimension.Acidity => new(0, 14),
         Dimension.PitchRate => new(0, 20),
         _ => new(-1e9, 1e9),
@@ -48,6 +51,7 @@ public readonly record struct QuantityRange(double Least, double Most)
         Dimension.Current => "write a current such as 16 A",
         Dimension.Evaporation => "write an evaporation such as 4.5 kg/h",
         Dimension.Bitterness => "write a bitterness such as 32 IBU",
+        Dimension.Concentration => "write a concentration such as 85 mg/L",
         Dimension.Acidity => "write a pH such as 5.4",
         Dimension.PitchRate => "write million cells per mL and °P, such as 0.75",
         _ => "write a plain number such as 3.5",

@@ -3,9 +3,9 @@ using System.Globalization;
 namespace BrewDeck.Deck;
 
 /// <summary>
-/// Reads a quantity as people write it: <c>65 L</c>, <c>6.5gal</c>, <c>11 lb 4 oz</c>, <c>154f</c>, <c>12 °P</c>, <c>1048</c>,
-/// <c>1 h 30</c>, <c>1:30</c> (hours and minutes), <c>75 %</c>. Point and comma both mark decimals; separators of thousands are
-/// refused, for 1,500 may mean 1500 or 1.5.
+/// Reads a quantity as people write it: <c>65 L</c>, <c>6.5gal</c>, <c>11 lb 4 oz</c>, <c>154f</c>, <c>12 °P</c>,
+/// <c>1048</c>, <c>1 h 30</c>, <c>1:30</c> (hours and minutes), <c>75 %</c>. Point and comma both mark decimals;
+/// separators of thousands are refused, for 1,500 may mean 1500 or 1.5.
 /// </summary>
 public static class QuantityReader
 {
@@ -22,11 +22,11 @@ public static class QuantityReader
     /// <exception cref="ArgumentException">A unit that the dimension does not have.</exception>
     public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit = null)
     {
-        var wanted = Known(dimension, unit);
-        var read = Parsed(text, dimension, wanted, Known(dimension, bareUnit ?? unit));
-        return read.Ok && !QuantityRange.Of(dimension).Holds(QuantityUnits.Convert(dimension, read.Value, wanted, QuantityUnits.Of(dimension)[0]))
-            ? QuantityRead.Refused($"{Shown(text)} is past belief; {QuantityRange.Example(dimension)}")
-            : read;
+        var wanted = QuantityUnits.Known(dimension, unit);
+        var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit));
+        if (!read.Ok || QuantityRange.Of(dimension).Holds(wanted.ToCanonical(read.Value)))
+            return read;
+        return QuantityRead.Refused($"{Shown(text)} is past belief; {QuantityRange.Example(dimension)}");
     }
 
     /// <summary>A file's text for a value: shortest digits that read back to the same double, and the unit.</summary>
@@ -35,9 +35,6 @@ public static class QuantityReader
         var number = value.ToString("R", CultureInfo.InvariantCulture);
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
-
-    private static MeasureUnit Known(Dimension dimension, string unit) =>
-        QuantityUnits.Find(dimension, unit) ?? throw new ArgumentException($"{dimension} has no unit '{unit}'", nameof(unit));
 
     private static QuantityRead Parsed(string text, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
     {
@@ -51,7 +48,8 @@ public static class QuantityReader
             : Mixed(text, parts.Items, dimension, wanted);
     }
 
-    private static QuantityRead One(string text, QuantityPart part, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
+    private static QuantityRead One(string text, QuantityPart part, Dimension dimension, MeasureUnit wanted,
+        MeasureUnit bare)
     {
         var unit = QuantityUnits.Folded(part.Unit).Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
         if (unit is null)
@@ -64,7 +62,8 @@ public static class QuantityReader
     }
 
     /// <summary>Two or more parts, each in a smaller unit than the one before and less than one of it.</summary>
-    private static QuantityRead Mixed(string text, IReadOnlyList<QuantityPart> parts, Dimension dimension, MeasureUnit wanted)
+    private static QuantityRead Mixed(string text, IReadOnlyList<QuantityPart> parts, Dimension dimension,
+        MeasureUnit wanted)
     {
         var sum = 0.0;
         var above = double.PositiveInfinity;
@@ -77,14 +76,15 @@ public static class QuantityReader
             above = unit.Factor;
         }
 
-        return QuantityRead.Of(QuantityUnits.Convert(dimension, QuantityUnits.Tidy(sum), QuantityUnits.Of(dimension)[0], wanted));
+        return QuantityRead.Of(QuantityUnits.Convert(dimension, QuantityUnits.Tidy(sum),
+            QuantityUnits.Of(dimension)[0], wanted));
     }
 
     /// <summary>The unit meant by a number without one after hours or minutes: <c>1 h 30</c>.</summary>
     private static MeasureUnit? Next(Dimension dimension, double above) => (dimension, above) switch
     {
-        (Dimension.Time, 3600) => Known(dimension, "min"),
-        (Dimension.Time, 60) => Known(dimension, "s"),
+        (Dimension.Time, 3600) => QuantityUnits.Known(dimension, "min"),
+        (Dimension.Time, 60) => QuantityUnits.Known(dimension, "s"),
         _ => null,
     };
 
@@ -100,7 +100,9 @@ public static class QuantityReader
 
     private static string Shown(string text) => $"'{Plain(text)}'";
 
-    /// <summary>Short and free of control characters, so that a message stays one line and cannot steer a terminal.</summary>
+    /// <summary>
+    /// Short and free of control characters, so that a message stays one line and cannot steer a terminal.
+    /// </summary>
     private static string Plain(string text)
     {
         var calm = string.Concat(text.Trim().Take(32).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));

@@ -4,9 +4,9 @@ using static BrewDeck.Deck.MeasureUnit;
 namespace BrewDeck.Deck;
 
 /// <summary>
-/// The units of every dimension; the canonical one stands first. Factors come from UnitsNet's quantities, never from its text
-/// parser: that reads <c>67,2 °C</c> as 672 under the invariant culture, refuses <c>67C</c> and costs 20 ms the first time.
-/// Each dimension's table is made when it is first asked for.
+/// The units of every dimension; the canonical one stands first. Factors come from UnitsNet's quantities, never from
+/// its text parser: that reads <c>67,2 °C</c> as 672 under the invariant culture, refuses <c>67C</c> and costs 20 ms
+/// the first time. Each dimension's table is made when it is first asked for.
 /// </summary>
 public static class QuantityUnits
 {
@@ -16,30 +16,46 @@ public static class QuantityUnits
     /// <summary>All units of a dimension, the canonical one first.</summary>
     public static IReadOnlyList<MeasureUnit> Of(Dimension dimension) => Tables[(int)dimension].Value;
 
-    /// <summary>The unit that is written so, whatever its case, spaces and degree signs; null when there is none.</summary>
+    /// <summary>
+    /// The unit that is written so, whatever its case, spaces and degree signs; null when there is none.
+    /// </summary>
     public static MeasureUnit? Find(Dimension dimension, string spelling)
     {
         var folded = Folded(spelling);
         return Of(dimension).FirstOrDefault(u => u.Spellings.Contains(folded));
     }
 
+    /// <summary>A value in one unit of a dimension, in another, by their spellings.</summary>
+    /// <exception cref="ArgumentException">A unit that the dimension does not have.</exception>
+    public static double Convert(Dimension dimension, double value, string from, string to) =>
+        Convert(dimension, value, Known(dimension, from), Known(dimension, to));
+
+    /// <summary>The unit that is written so.</summary>
+    /// <exception cref="ArgumentException">The dimension does not have it.</exception>
+    public static MeasureUnit Known(Dimension dimension, string spelling) =>
+        Find(dimension, spelling)
+            ?? throw new ArgumentException($"{dimension} has no unit '{spelling}'", nameof(spelling));
+
     /// <summary>A value in one unit of a dimension, in another; exact when both are the same unit.</summary>
+    /// <exception cref="ArgumentException">A wanted unit without a plain factor, such as °F or °P.</exception>
     public static double Convert(Dimension dimension, double value, MeasureUnit from, MeasureUnit to)
     {
         if (from == to)
             return value;
-        var canonical = from.ToCanonical(value);
-        return Tidy(to == Of(dimension)[0] ? canonical : canonical / to.Factor);
+        if (double.IsNaN(to.Factor))
+            throw new ArgumentException($"{to.Name} is read, never written", nameof(to));
+        return Tidy(from.ToCanonical(value) / to.Factor);
     }
 
     /// <summary>
-    /// Twelve significant digits: what a conversion adds in the last bits goes, so that 152.6 °F is 67 °C and both give one plan.
+    /// Twelve significant digits or fewer: what a conversion adds in the last bits goes, so that 152.6 °F is 67 °C and
+    /// both give one plan.
     /// </summary>
-    public static double Tidy(double value)
+    public static double Tidy(double value, int digits = 12)
     {
         if (value == 0 || !double.IsFinite(value))
             return value;
-        var text = value.ToString("G12", System.Globalization.CultureInfo.InvariantCulture);
+        var text = value.ToString($"G{digits}", System.Globalization.CultureInfo.InvariantCulture);
         return double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
     }
 
@@ -55,28 +71,33 @@ public static class QuantityUnits
         Dimension.Mass => Masses(),
         Dimension.Temperature => Temperatures(),
         Dimension.TemperatureDifference => TemperatureDifferences(),
-        Dimension.Gravity => [Linear("SG", 1), Curved("°P", SugarSolution.SgFromPlato, "Plato"), Curved("°Bx", SugarSolution.SgFromPlato, "Brix")],
+        Dimension.Gravity =>
+            [Linear("SG", 1), Curved("°P", SugarSolution.SgFromPlato, "Plato"), Curved("°Bx", SugarSolution.SgFromPlato, "Brix")],
         Dimension.Time => Times(),
         Dimension.Power => [Linear("W", 1, "watt"), Linear("kW", (double)UnitsNet.Power.FromKilowatts(1).Watts)],
         Dimension.Pressure => Pressures(),
         Dimension.Length => Lengths(),
         Dimension.Flow => Flows(),
-        Dimension.Colour => [Linear("EBC", 1), Linear("SRM", Colour.EbcPerSrm), Curved("°L", Colour.FromLovibond, "Lovi", "Lovibond")],
+        Dimension.Colour =>
+            [Linear("EBC", 1), Linear("SRM", Colour.EbcPerSrm), Curved("°L", EbcFromLovibond, "Lovi", "Lovibond")],
         Dimension.Fraction => [Linear("", 1), Linear("%", 0.01, "percent", "pct")],
         Dimension.HeatCapacity => [Linear("J/K", 1, "J/C"), Linear("kJ/K", 1000, "kJ/C")],
         Dimension.HeatTransfer => [Linear("W/K", 1, "W/C"), Linear("kW/K", 1000, "kW/C")],
         Dimension.Thickness => Thicknesses(),
         Dimension.Voltage => [Linear("V", 1, "volt", "volts")],
         Dimension.Current => [Linear("A", 1, "amp", "amps")],
-        Dimension.Evaporation => [Linear("kg/h", 1, "kg/hr"), Linear("L/h", WaterKgPerL, "L/hr"), Linear("gal/h", WaterKgPerL * UsGallonL, "gal/hr")],
+        Dimension.Evaporation =>
+            [Linear("kg/h", 1, "kg/hr"), Linear("L/h", WaterKgPerL, "L/hr"),
+            Linear("gal/h", WaterKgPerL * UsGallonL, "gal/hr")],
         Dimension.Bitterness => [Linear("IBU", 1, "IBUs", "EBU")],
+        Dimension.Concentration => [Linear("mg/L", 1, "ppm"), Linear("g/L", 1000)],
         Dimension.Acidity => [Linear("pH", 1)],
         Dimension.PitchRate => [Linear("M/mL/°P", 1, "million/mL/°P", "million/mL/Plato")],
         _ => [Linear("", 1)],
     };
 
-    /// <summary>Water at 20 °C, kg/L (IAPWS-95 at 101.325 kPa: 998.21 kg/m³).</summary>
-    private const double WaterKgPerL = 0.99821;
+    /// <summary>An evaporation told in litres means cold ones.</summary>
+    private static double WaterKgPerL => Water.DensityKgPerM3(20) / 1000;
 
     private static double UsGallonL => UnitsNet.Volume.FromUsGallons(1).Liters;
 
@@ -91,9 +112,11 @@ public static class QuantityUnits
         Linear("pt", UnitsNet.Volume.FromUsPints(1).Liters, "US pt", "pint", "pints"),
         Linear("cup", UnitsNet.Volume.FromUsCustomaryCups(1).Liters, "cups"),
         Linear("fl oz", UnitsNet.Volume.FromUsOunces(1).Liters, "US fl oz"),
-        Linear("tbsp", UnitsNet.Volume.FromUsTablespoons(1).Liters), Linear("tsp", UnitsNet.Volume.FromUsTeaspoons(1).Liters),
+        Linear("tbsp", UnitsNet.Volume.FromUsTablespoons(1).Liters),
+            Linear("tsp", UnitsNet.Volume.FromUsTeaspoons(1).Liters),
         Linear("bbl", UnitsNet.Volume.FromUsBeerBarrels(1).Liters, "US bbl"),
-        Linear("imp gal", UnitsNet.Volume.FromImperialGallons(1).Liters, "igal", "UK gal", "imperial gallon", "imperial gallons"),
+        Linear("imp gal", UnitsNet.Volume.FromImperialGallons(1).Liters, "igal", "UK gal", "imperial gallon",
+            "imperial gallons"),
         Linear("imp qt", UnitsNet.Volume.FromImperialQuarts(1).Liters, "iqt", "UK qt"),
         Linear("imp pt", UnitsNet.Volume.FromImperialPints(1).Liters, "ipt", "UK pt"),
         Linear("imp fl oz", UnitsNet.Volume.FromImperialOunces(1).Liters, "ifloz"),
@@ -158,12 +181,7 @@ public static class QuantityUnits
         Linear("ft^3/lb", UnitsNet.Volume.FromCubicFeet(1).Liters / PoundKg),
     ];
 
-    private static class Colour
-    {
-        /// <summary>EBC method of 430 nm in a 10 mm cell against SRM: 25 / 12.7.</summary>
-        public const double EbcPerSrm = 1.97;
-
-        /// <summary>Malt colour: SRM = 1.3546 °L - 0.76; nothing is paler than 0.</summary>
-        public static double FromLovibond(double lovibond) => EbcPerSrm * Math.Max(0, 1.3546 * lovibond - 0.76);
-    }
+    /// <summary>Nothing is paler than 0.</summary>
+    private static double EbcFromLovibond(double lovibond) =>
+        Math.Max(0, Colour.EbcFromSrm(Colour.SrmFromLovibond(lovibond)));
 }

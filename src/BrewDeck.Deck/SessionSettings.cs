@@ -25,5 +25,4 @@ public sealed record SessionSettings
 
 /// <summary>The ports of a session.</summary>
 /// <param name="Rehearsal">Null on a real day.</param>
-public sealed record SessionPorts(
-    IBatchStore Store, IProfiles Profiles, IReadingReader Reader, GravityInstruments Instruments, IRehearsalControls? Rehearsal = null);
+public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null);

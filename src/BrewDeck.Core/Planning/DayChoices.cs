@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Planning;
 
@@ -7,6 +8,13 @@ public enum SpargeMethod
     Fly,
     Batch,
     None,
+}
+
+/// <summary>How bitterness is reckoned; both take minutes at 100 °C, so hops below the boil and at altitude count for what they see.</summary>
+public enum BitternessFormula
+{
+    Tinseth,
+    Rager,
 }
 
 /// <summary>What the brewer decides or measures for one day.</summary>
@@ -18,7 +26,7 @@ public sealed record DayChoices
     /// <summary>When the wort should be pitched and the plant clean; sets the start when that is not given.</summary>
     public DateTimeOffset? Finish { get; init; }
 
-    public double SourceWaterC { get; init; } = 12;
+    public double SourceWaterC { get; init; } = 10;
 
     public double AmbientC { get; init; } = 18;
 
@@ -32,8 +40,16 @@ public sealed record DayChoices
 
     public SpargeMethod Sparge { get; init; } = SpargeMethod.Fly;
 
+    public BitternessFormula Bitterness { get; init; }
+
     /// <summary>Sockets in use today; null: all circuits of the brewhouse.</summary>
     public int? Circuits { get; init; }
+
+    /// <summary>Analysis of the water and what is on hand to treat it; null: treated as the brewer always does.</summary>
+    public WaterSupply? Water { get; init; }
+
+    /// <summary>What the water is to become; null: as the recipe says.</summary>
+    public WaterTarget? WaterTarget { get; init; }
 
     /// <summary>Alpha acid as measured, fraction by hop name.</summary>
     public ImmutableDictionary<string, double> MeasuredAlpha { get; init; } = ImmutableDictionary<string, double>.Empty;

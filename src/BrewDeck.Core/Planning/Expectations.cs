@@ -11,8 +11,11 @@ internal static class Expectations
     {
         StepKind.Fill => [Volume(setting, outcome, spec.Vessel)],
         StepKind.HeatStrike => [new(ReadingKind.Temperature, spec.Vessel, outcome.TargetC ?? 0)],
-        StepKind.HeatSparge or StepKind.DoughIn or StepKind.Ramp or StepKind.HeatMash or StepKind.Rest =>
+        StepKind.HeatSparge or StepKind.DoughIn or StepKind.Ramp or StepKind.HeatMash =>
             [Temperature(setting, outcome, spec.Vessel)],
+        StepKind.Rest when spec.ExpectedPh is { } ph =>
+            [Temperature(setting, outcome, spec.Vessel), new(ReadingKind.Ph, spec.Vessel, ph)],
+        StepKind.Rest => [Temperature(setting, outcome, spec.Vessel)],
         StepKind.Vorlauf => [Gravity(setting, outcome, spec.Vessel)],
         StepKind.Lauter or StepKind.RunOff => [Volume(setting, outcome, spec.To), Gravity(setting, outcome, spec.To)],
         StepKind.Boil => [Volume(setting, outcome, spec.Vessel)],

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Planning;
 
@@ -22,6 +23,9 @@ public sealed record Plan
     public required Totals Totals { get; init; }
 
     public required ImmutableArray<Limit> Limits { get; init; }
+
+    /// <summary>Null without an analysis of the water.</summary>
+    public WaterTreatment? Water { get; init; }
 }
 
 /// <summary>A step with its place in the day. Times are seconds since the start of the day.</summary>

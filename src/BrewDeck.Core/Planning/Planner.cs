@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Planning;
 
@@ -12,10 +13,12 @@ public static class Planner
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
-        var (setting, batch, steps) = Solved(brewhouse, recipe, choices);
+        var (setting, batch, steps, water) = Solved(brewhouse, recipe, choices);
         var limits = LimitChecks.Of(setting, batch, steps);
+        if (water is not null)
+            limits = limits.AddRange(WaterLimits.Of(water, batch.Recipe.BatchL));
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && l.Name != "false_bottom_load")];
+        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && l.Name != "false_bottom_load" && !WaterLimits.Has(l))];
         if (!failed.IsEmpty)
             return new PlanResult.Refused(Refusals.Of(setting, batch, failed, new MendSearch(brewhouse, recipe, choices)));
         return new PlanResult.Drawn(new Plan
@@ -27,29 +30,32 @@ public static class Planner
             Steps = steps,
             Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
             Limits = limits,
+            Water = water,
         });
     }
 
-    /// <summary>Every number that a day would have, whether it can be brewed or not.</summary>
+    /// <summary>Every number that the plant of a day would have, whether it can be brewed or not.</summary>
     internal static ImmutableArray<Limit> LimitsOf(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
-        var (setting, batch, steps) = Solved(brewhouse, recipe, choices);
+        var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices with { Water = null });
         return LimitChecks.Of(setting, batch, steps);
     }
 
-    private static (PlantSetting Setting, Batch Batch, ImmutableArray<PlanStep> Steps) Solved(
+    private static (PlantSetting Setting, Batch Batch, ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Solved(
         Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
         var setting = PlantSetting.Of(brewhouse, choices);
         var batch = PlanSolver.Solve(setting, RecipeFit.WithChoices(recipe, choices), recipe, choices);
-        return (setting, batch, Fold(setting, batch, choices));
+        var water = WaterDay.Of(batch, RunSheet.Write(setting, batch, choices), choices);
+        return (setting, batch, Fold(setting, batch, choices, water), water);
     }
 
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>
-    private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices)
+    private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices, WaterTreatment? water)
     {
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
         var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter).VolumeL ?? 0;
-        return DayFold.Over(setting, RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices), PlantModel.Empty(setting));
+        var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
+        return DayFold.Over(setting, WaterDay.OnSheet(sheet, water), PlantModel.Empty(setting));
     }
 }

@@ -43,7 +43,7 @@ internal static class Refusals
         "wort_in_fermenter" => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
         "sparge_liquor_in_tank" => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
         "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
-        "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("heat_by_hand", limit.Bound, "L")),
+        "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
         "pitch_temperature" => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
         "evaporation" => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
         _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],

@@ -51,7 +51,7 @@ internal sealed class RunSheet
         {
             Vessel = _tank, VolumeL = TankFillL(_setting, _batch.StrikeL), HandsS = 120, Cautions = Cautions.MainsNearWater,
         });
-        Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, 3, Cautions.None, vessel: _tank);
+        Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.None, vessel: _tank);
         Add("liquor.heat-strike", StepKind.HeatStrike, UnitProcedure.HotLiquor, s => s with
         {
             Vessel = _tank, To = _tun, TargetC = Recipe.Rests[0].TempC, VolumeL = _batch.StrikeL, Minutes = DoughInMin,
@@ -111,6 +111,8 @@ internal sealed class RunSheet
             Vessel = _tank, VolumeL = TankFillL(_setting, _batch.SpargeL) - left, HandsS = 120,
             Cautions = Cautions.Scald | Cautions.MainsNearWater,
         });
+        if (_choices.Water is not null)
+            Hands("liquor.treat-sparge", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.Scald, vessel: _tank, label: "sparge liquor");
         Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
         {
             Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
@@ -211,6 +213,9 @@ internal sealed class RunSheet
         Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
         Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: "down");
     }
+
+    /// <summary>With an analysis salts are weighed and stirred in.</summary>
+    private double TreatMin => _choices.Water is null ? 3 : 6;
 
     private double DoughInMin => Math.Clamp(5 + 0.5 * Recipe.MashKg, 8, 30);
 

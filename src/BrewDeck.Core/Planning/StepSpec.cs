@@ -69,6 +69,7 @@ public enum Cautions
     Lifting = 32,
     Pressure = 64,
     Steam = 128,
+    Acid = 256,
 }
 
 /// <summary>
@@ -102,6 +103,9 @@ public sealed record StepSpec
     /// <summary>Length of a step that ends by the clock, minutes.</summary>
     public double? Minutes { get; init; }
 
+    /// <summary>pH that a sample of the vessel should show when it ends, at room temperature; null: none was predicted.</summary>
+    public double? ExpectedPh { get; init; }
+
     /// <summary>What goes in.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
@@ -126,6 +130,15 @@ public enum ChargeKind
     Hop,
     Extract,
     Other,
+
+    /// <summary>For the water; its name is that of a <see cref="Physics.BrewingSalt"/>.</summary>
+    Salt,
+
+    /// <summary>For the water; its name is that of a <see cref="Waters.AcidKind"/>.</summary>
+    Acid,
+
+    /// <summary>In place of water from the tap.</summary>
+    SoftWater,
 }
 
 /// <summary>Something weighed that goes in at a step.</summary>
@@ -145,4 +158,11 @@ public sealed record Charge(
     double WaterKg = 0,
     double AlphaG = 0,
     double Minutes = 0,
-    double ColourEbc = 0);
+    double ColourEbc = 0)
+{
+    /// <summary>Of an acid by its label, 0..1.</summary>
+    public double? StrengthFraction { get; init; }
+
+    /// <summary>Step that it goes in at, where a list is for several; null: the step that has it.</summary>
+    public string? ForStepId { get; init; }
+}

@@ -5,7 +5,7 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Gravity, bitterness and colour of a wort from the state of the plant.</summary>
 public static class WortFigures
 {
-    /// <summary>IBU by Tinseth's utilisation, its minutes being minutes at 100 °C: what the hops really saw.</summary>
+    /// <summary>IBU by the day's formula, its minutes being minutes at 100 °C: what the hops really saw.</summary>
     public static double BitternessIbu(PlantSetting setting, PlantState state)
     {
         var litres = WortL(setting, state);
@@ -16,9 +16,15 @@ public static class WortFigures
             : SugarSolution.SgFromPlato(state.Vessels[KettleOf(setting)].Plato);
         var sum = 0.0;
         foreach (var hop in state.Hops)
-            sum += 1000 * hop.AlphaG * Bitterness.TinsethUtilisation(gravity, hop.BoilMinutes) / litres;
+            sum += 1000 * hop.AlphaG * Utilisation(setting.Bitterness, gravity, hop.BoilMinutes) / litres;
         return sum;
     }
+
+    private static double Utilisation(BitternessFormula formula, double gravitySg, double minutes) => formula switch
+    {
+        BitternessFormula.Rager => minutes <= 0 ? 0 : Bitterness.RagerUtilisation(minutes) / (1 + Bitterness.RagerGravityAdjustment(gravitySg)),
+        _ => Bitterness.TinsethUtilisation(gravitySg, minutes),
+    };
 
     /// <summary>Morey's colour, EBC. Malt colour enters in EBC and is turned to degrees Lovibond.</summary>
     public static double ColourEbc(PlantSetting setting, PlantState state)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Core.Recipes;
 
@@ -38,6 +39,9 @@ public sealed record Recipe
 
     public required Yeast Yeast { get; init; }
 
+    /// <summary>What the water is to become; null: as the brewer always does.</summary>
+    public WaterTarget? Water { get; init; }
+
     /// <summary>Sum of the grist that goes into the mash, kg.</summary>
     public double MashKg => Grist.Where(g => g.Use == GristUse.Mash).Sum(g => g.MassKg);
 }
@@ -48,12 +52,29 @@ public enum GristUse
     Kettle,
 }
 
+/// <summary>Malts by what they do to the pH of the mash.</summary>
+public enum MaltKind
+{
+    Base,
+
+    /// <summary>Wheat malt and raw grain.</summary>
+    Wheat,
+    Crystal,
+    Roasted,
+
+    /// <summary>Carries lactic acid.</summary>
+    Acidulated,
+}
+
 /// <summary>Malt, adjunct, sugar or extract.</summary>
 /// <param name="ExtractFraction">Laboratory extract on dry basis, 0..1 (sucrose 1).</param>
 /// <param name="MoistureFraction">Water in it as weighed, 0..1; malt usually 0.03 to 0.05.</param>
 public sealed record GristLine(
     string Name, double MassKg, double ExtractFraction, double MoistureFraction, double ColourEbc, GristUse Use)
 {
+    /// <summary>What it does to the pH of the mash; null: told by its colour.</summary>
+    public MaltKind? Kind { get; init; }
+
     /// <summary>Extract in it as weighed, kg.</summary>
     public double ExtractKg => MassKg * (1 - MoistureFraction) * ExtractFraction;
 }

@@ -19,12 +19,12 @@ internal static class Advance
         {
             var ran = PlantModel.Run(setting, spec with { Minutes = given / 60 }, plant, segment.SinceS, given);
             var left = (spec.Minutes ?? 0) - given / 60;
-            return (ran.State, new(spec with { Minutes = left }, until, left <= 0 ? until + 60 * left : null));
+            return (ran.State, segment with { Left = spec with { Minutes = left }, SinceS = until, EndedS = left <= 0 ? until + 60 * left : null });
         }
         var outcome = PlantModel.Run(setting, spec, plant, segment.SinceS, given);
         return outcome.Left is { } more
-            ? (outcome.State, new(more, until))
-            : (outcome.State, new(Spent(spec), until, segment.EndedS ?? outcome.EndS));
+            ? (outcome.State, segment with { Left = more, SinceS = until, EndedS = null })
+            : (outcome.State, segment with { Left = Spent(spec), SinceS = until, EndedS = segment.EndedS ?? outcome.EndS });
     }
 
     /// <summary>The brewer ends a step: one by the clock has lasted as long as it has, any other has reached what it was for.</summary>

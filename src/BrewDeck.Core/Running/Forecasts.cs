@@ -74,10 +74,24 @@ public static class Forecasts
         var boiled = live.PostBoil ?? LastAfter(rest, s => s.Kind == StepKind.Boil, kettle) ?? live.Plant.Vessels[kettle];
         var fermenter = end.Vessels[setting.FermenterIndex];
         var finish = rest.IsEmpty ? state.SecondsAt(nowMs) : rest.Max(s => s.EndS);
+        var bands = live.Belief.Bands(LastBegun(state));
         return new(
-            new(Contents.CoolL(full)), new(Sg(full)), new(Contents.CoolL(boiled)), new(Contents.CoolL(fermenter)), new(Sg(fermenter)),
-            new(WortFigures.BitternessIbu(setting, end)), new(WortFigures.ColourEbc(setting, end)), new(fermenter.TempC),
-            new(state.MsAt(finish, nowMs)));
+            bands.PreBoilL.Around(Contents.CoolL(full)),
+            bands.PreBoilGravitySg.Around(Sg(full)),
+            bands.PostBoilL.Around(Contents.CoolL(boiled)),
+            bands.FermenterL.Around(Contents.CoolL(fermenter)),
+            bands.OriginalGravitySg.Around(Sg(fermenter)),
+            bands.BitternessIbu.Around(WortFigures.BitternessIbu(setting, end)),
+            bands.ColourEbc.Around(WortFigures.ColourEbc(setting, end)),
+            bands.PitchC.Around(fermenter.TempC),
+            bands.FinishMs.Around(state.MsAt(finish, nowMs)));
+    }
+
+    /// <summary>The step that was begun last of those that run, or else the next one; empty when the day is over.</summary>
+    internal static string LastBegun(RunState state)
+    {
+        var begun = state.Steps.Where(s => s.Status == RunStatus.Running).MaxBy(s => s.StartedMs);
+        return (begun ?? state.Steps.FirstOrDefault(s => s.Open))?.Spec.Id ?? "";
     }
 
     private static VesselState? LastAfter(ImmutableArray<PlanStep> rest, Func<StepSpec, bool> wanted, int vessel) =>

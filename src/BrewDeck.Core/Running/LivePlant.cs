@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
 /// <summary>A step that is going on: what is left of it, and since when.</summary>
 /// <param name="Left">As it was at <paramref name="SinceS"/>; a step that ended by its nature but not by the brewer has nothing left to do.</param>
 /// <param name="SinceS">Seconds since the start of the day.</param>
+/// <param name="DueS">When it was expected to end as it was started, seconds since the start of the day; NaN: not a matter of the plant.</param>
 /// <param name="EndedS">When it came to its end by its nature, though the brewer has not ended it; null: it has not yet.</param>
-public sealed record Segment(StepSpec Left, double SinceS, double? EndedS = null);
+public sealed record Segment(StepSpec Left, double SinceS, double DueS = double.NaN, double? EndedS = null);
 
 /// <summary>The model's plant following the day: state, running steps, and what the readings have taught.</summary>
 public sealed record LivePlant
@@ -27,11 +29,11 @@ public sealed record LivePlant
     /// <summary>The kettle when the boil ended, after the readings that followed; null before.</summary>
     public VesselState? PostBoil { get; init; }
 
-    /// <summary>The last kettle reading that evaporation can be counted from.</summary>
-    public Mark? Boil { get; init; }
+    /// <summary>What is believed of the uncertain things of the day; the plant is its mean.</summary>
+    internal Belief Belief { get; init; } = null!;
 
     public static LivePlant Of(Plan plan) =>
-        new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start };
+        new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan) };
 
     /// <summary>Running steps cut at a moment: what is done is in the plant, the rest of each goes on from there.</summary>
     public LivePlant CutAt(double nowS)
@@ -46,7 +48,3 @@ public sealed record LivePlant
         return this with { Plant = PlantModel.WaitUntil(Setting, plant, nowS), Running = running.ToImmutable() };
     }
 }
-
-/// <summary>Water in the kettle at a moment of the boil.</summary>
-/// <param name="BoiledMin">Minutes that it had really boiled by then: a kettle on hold does not steam.</param>
-public sealed record Mark(double BoiledMin, double WaterKg);

@@ -3,38 +3,30 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
 
-/// <summary>Keeps the kettle as it was at the ends of lauter and boil, for the outlook, the evaporation and the record.</summary>
+/// <summary>Keeps the kettle as it was at the ends of lauter and boil, for the outlook and the record.</summary>
 internal static class Milestones
 {
     /// <param name="ended">A step that was finished or skipped.</param>
     /// <param name="steps">The run sheet with that step closed.</param>
     public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
-        var kettle = Kettle(live, live.Plant);
+        var kettle = Kettle(live);
         if (ended.Kind is StepKind.Lauter or StepKind.RunOff && !steps.Any(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff))
             return live with { PreBoil = kettle };
-        if (ended.Kind == StepKind.HeatToBoil)
-            return live with { Boil = new(live.Plant.BoiledMinutes, kettle.WaterKg) };
         if (ended.Kind == StepKind.Boil && !steps.Any(s => s.Open && s.Spec.Kind == StepKind.Boil))
-            return live with { PostBoil = kettle, Boil = null };
+            return live with { PostBoil = kettle };
         return live;
     }
-
-    /// <summary>Water that is put into the boil has not failed to evaporate: the mark from which evaporation is counted rises with it.</summary>
-    public static LivePlant Refilled(LivePlant live, StepSpec ended, PlantState before) =>
-        live.Boil is { } mark && ended.Kind.EndsBy() == EndsBy.Act
-            ? live with { Boil = mark with { WaterKg = mark.WaterKg + Kettle(live, live.Plant).WaterKg - Kettle(live, before).WaterKg } }
-            : live;
 
     /// <summary>A kettle reading between two milestones belongs to the earlier one.</summary>
     public static LivePlant Corrected(LivePlant live, bool boiling)
     {
-        var kettle = Kettle(live, live.Plant);
+        var kettle = Kettle(live);
         if (live.PostBoil is not null)
             return live.Plant.KnockedOutL > 0 ? live : live with { PostBoil = kettle };
         return live.PreBoil is not null && !boiling ? live with { PreBoil = kettle } : live;
     }
 
-    private static VesselState Kettle(LivePlant live, PlantState plant) =>
-        plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
+    private static VesselState Kettle(LivePlant live) =>
+        live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
 }

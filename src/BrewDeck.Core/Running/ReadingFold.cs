@@ -1,5 +1,6 @@
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -9,19 +10,21 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var before = state.Live!;
-        var live = before.CutAt(now);
-        var expected = Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
-        var boiling = state.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Boil or StepKind.HotBreak)
-            || live.Boil is not null;
-        var taken = new TakenReading(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved);
-        var refitted = RunOffFlow.Refit(before, live, e.Reading, now);
-        return state with { Live = refitted ?? Applied(live, e.Reading, boiling), Readings = state.Readings.Add(taken) };
+        var live = Learning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
+        var takes = Learning.Takes(live, e.Reading);
+        var expected = takes ? Learning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var after = Runoff.Learned(state.Live!, live, e.Reading, now)
+            ?? (takes ? Learning.From(state, live, e.Reading, now) : null)
+            ?? Applied(live, e.Reading, Boiling(state));
+        return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
     }
+
+    private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
 
     private static string StepAt(RunState state) =>
         state.Steps.LastOrDefault(s => s.Status == RunStatus.Running)?.Spec.Id ?? "";
 
+    /// <summary>A reading that no stated spread explains, or of what is not uncertain, is simply believed.</summary>
     private static LivePlant Applied(LivePlant live, Reading reading, bool boiling)
     {
         var index = live.Setting.IndexOf(reading.Vessel);
@@ -32,15 +35,12 @@ internal static class ReadingFold
         var after = reading.Kind switch
         {
             ReadingKind.Temperature => before with { TempC = reading.Value },
-            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: inKettle && Evaporates(live, boiling)),
+            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: inKettle && boiling && live.Plant.KnockedOutL == 0),
             ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
             _ => before,
         };
         live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
-        if (!inKettle)
-            return live;
-        live = Milestones.Corrected(live, boiling);
-        return boiling && reading.Kind == ReadingKind.Volume ? Evaporation.Learned(live, after) : live;
+        return inKettle ? Milestones.Corrected(live, boiling) : live;
     }
 
     /// <summary>From the first bubble until wort is drawn off, litres that are missing in the kettle are steam.</summary>
@@ -95,28 +95,5 @@ internal static class Assimilate
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;
         return v with { WaterKg = kg * (1 - plato / 100), ExtractKg = kg * plato / 100 };
-    }
-}
-
-/// <summary>What two volumes of the boil teach about evaporation.</summary>
-internal static class Evaporation
-{
-    /// <summary>How far a profile's evaporation is usually off, and how well a boiling kettle is read: common practice, no source.</summary>
-    private const double UsualSpread = 0.15;
-
-    private const double ReadingSpreadKg = 0.4;
-
-    private const double ShortestMin = 10;
-
-    public static LivePlant Learned(LivePlant live, in VesselState kettle)
-    {
-        if (live.Boil is not { } mark || live.Plant.BoiledMinutes - mark.BoiledMin < ShortestMin)
-            return live;
-        var hours = (live.Plant.BoiledMinutes - mark.BoiledMin) / 60;
-        var planned = live.Setting.Brewhouse.Habits.EvaporationKgPerH;
-        double seen = (mark.WaterKg - kettle.WaterKg) / hours, spread = Math.Sqrt(2) * ReadingSpreadKg / hours;
-        double prior = UsualSpread * planned, gain = prior * prior / (prior * prior + spread * spread);
-        var rate = Math.Clamp(planned + gain * (seen - planned), 0.3 * planned, 2 * planned);
-        return live with { Setting = live.Setting with { Habits = live.Setting.Habits with { EvaporationKgPerH = rate } } };
     }
 }

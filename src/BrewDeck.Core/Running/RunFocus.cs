@@ -41,8 +41,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             ?? InHand(state, forecast, now, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
             ?? Startable(state, forecast, now, nowMs)
-            ?? Waiting(state, forecast, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: false)
             ?? OnHold(state, nowMs)
+            ?? Waiting(state, forecast, nowMs, background: true)
             ?? Next(state, forecast, nowMs);
     }
 
@@ -69,15 +70,15 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
 
     private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;
 
-    /// <summary>Handwork that is going on ends when the hands say so.</summary>
+    /// <summary>Handwork that is going on ends when the hands say so; it is due when such work is usually done.</summary>
     private static RunFocus? InHand(RunState state, Forecast forecast, double now, long nowMs) =>
         Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
             ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(DueS(state, step, now), nowMs))
             : null;
 
-    /// <summary>When a running step ends; for one over time, when it should have ended.</summary>
+    /// <summary>When a running step ends; for one over time, when it had come to its end, though a tank may have cooled again since.</summary>
     private static double DueS(RunState state, PlanStep step, double now) =>
-        step.EndS > now + 1e-6
+        step.EndS > now + NearS
             ? step.EndS
             : state.Live!.CutAt(now).Running.FirstOrDefault(s => s.Left.Id == step.Spec.Id)?.EndedS ?? step.EndS;
 
@@ -93,9 +94,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     }
 
     /// <summary>The step at the brewer's hand rather than one in the background; of several the one that ends first.</summary>
-    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs)
+    private static RunFocus? Waiting(RunState state, Forecast forecast, long nowMs, bool background)
     {
-        var step = Running(state, forecast).OrderBy(s => s.EndS).FirstOrDefault();
+        var step = Running(state, forecast).Where(s => s.Spec.Background == background).MinBy(s => s.EndS);
         return step is null ? null : new(FocusAct.Wait, step.Spec.Id, state.MsAt(step.EndS, nowMs));
     }
 

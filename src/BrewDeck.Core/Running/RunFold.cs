@@ -20,7 +20,7 @@ public static class RunFold
     public static RunState Then(RunState state, RunEvent happened) =>
         Happened(state, happened, state.Count) with { Count = state.Count + 1 };
 
-    private static HashSet<int> UndoneIn(IReadOnlyList<RunEvent> events)
+    internal static HashSet<int> UndoneIn(IReadOnlyList<RunEvent> events)
     {
         var undone = new HashSet<int>();
         foreach (var undo in events.OfType<Undone>())

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -13,7 +14,7 @@ internal static class StepFold
         state = state with { DayStartMs = state.DayStartMs ?? e.AtMs, Status = RunStatus.Running };
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
-        live = live with { Running = live.Running.Add(new Segment(step.Spec, now)) };
+        live = live with { Running = live.Running.Add(new Segment(step.Spec, now, DueS(live, step.Spec, now))) };
         return With(state, step, step with { Status = RunStatus.Running, StartedMs = e.AtMs }) with { Live = live };
     }
 
@@ -22,9 +23,10 @@ internal static class StepFold
         if (state.Step(e.StepId) is not { Status: RunStatus.Running } step || SegmentOf(state, e.StepId) is not { } segment)
             return state;
         var now = state.SecondsAt(e.AtMs);
-        var live = Ended(state.Live!, segment, now);
-        state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs });
-        state = state with { Live = Milestones.After(live, step.Spec, state.Steps) };
+        var live = Milestones.After(Ended(state.Live!, segment, now), step.Spec, [.. state.Steps.Where(s => s != step)]);
+        state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
+        if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
+            state = state with { Live = Learning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, Overtime(segment, now)));
     }
 
@@ -38,8 +40,7 @@ internal static class StepFold
             (plant, var rest) = Advance.Cut(live.Setting, other, plant, now);
             running.Add(rest);
         }
-        var ended = live with { Plant = Advance.Finish(live.Setting, segment, plant, now), Running = running.ToImmutable() };
-        return Milestones.Refilled(ended, segment.Left, plant);
+        return live with { Plant = Advance.Finish(live.Setting, segment, plant, now), Running = running.ToImmutable() };
     }
 
     public static RunState Held(RunState state, StepHeld e)
@@ -83,6 +84,11 @@ internal static class StepFold
 
     private static RunState With(RunState state, RunStep old, RunStep changed) =>
         state with { Steps = state.Steps.Replace(old, changed) };
+
+    private static double DueS(LivePlant live, StepSpec spec, double nowS) =>
+        spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
+            ? nowS + PlantModel.Run(live.Setting, spec, live.Plant, nowS, double.PositiveInfinity).DurationS
+            : double.NaN;
 
     private static double Overtime(Segment segment, double nowS) =>
         segment.Left.Kind.EndsBy() == EndsBy.Clock ? nowS - segment.SinceS - 60 * (segment.Left.Minutes ?? 0) : 0;

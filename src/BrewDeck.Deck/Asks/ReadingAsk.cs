@@ -18,7 +18,7 @@ internal sealed class ReadingAsk(
     private string _initial = "";
     private Line? _fault;
 
-    public override KeyContext Context => KeyContext.Entry;
+    public override KeyContext Context => KeyContext.Entry | KeyContext.Kinds;
 
     private ReadingPlace Place => places[_at];
 

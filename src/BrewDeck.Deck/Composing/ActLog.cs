@@ -13,7 +13,10 @@ public static class ActLog
         var words = new EventWords(moment.Plan.Brewhouse, moment.Notation, moment.Title);
         var lines = ImmutableArray.CreateBuilder<Line>();
         for (var i = moment.Events.Count - 1; i >= 0 && lines.Count < most; i--)
-            lines.Add(One(moment.Events[i], words, moment));
+        {
+            if (!EventWords.IsDoneAtOnce(moment.Events[i], moment.Events))
+                lines.Add(One(moment.Events[i], words, moment));
+        }
         return lines.ToImmutable();
     }
 

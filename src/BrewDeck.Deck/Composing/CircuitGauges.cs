@@ -16,7 +16,7 @@ public static class CircuitGauges
 
     private static Gauge One(Circuit circuit, DeckMoment moment)
     {
-        var watts = moment.Forecast.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => s.PowerW ?? 0);
+        var watts = moment.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => s.PowerW ?? 0);
         var amps = watts / circuit.Volts;
         return new Gauge(
             circuit.Id,

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -15,10 +16,20 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
     {
         if (moment.Focus.Act == FocusAct.None)
             return new("--:--", "the day is over", Tone.Muted, 0);
-        if (moment.Run(moment.Focus.StepId) is { Status: RunStatus.Held, HeldMs: { } since })
+        var run = moment.Run(moment.Focus.StepId);
+        if (run is { Status: RunStatus.Held, HeldMs: { } since })
             return Held((moment.NowMs - since) / 1000.0);
+        if (moment.Focus.Act == FocusAct.Finish && run is { StartedMs: { } started } && run.Spec.Kind.EndsBy() == EndsBy.Hands)
+            return Handwork(PlannedS(moment, run.Spec.Id) - ((moment.NowMs - started) / 1000.0));
         return Due((moment.Focus.DueMs - moment.NowMs) / 1000.0, moment.Focus.Act);
     }
+
+    // hands take the time they take: the plan only says how much was meant for it
+    private static Countdown Handwork(double s) => s > 0
+        ? new(Up(s), Unit(s, "planned for it"), Tone.Due, s)
+        : new(Durations.Digits(-s), Unit(-s, "over the planned time"), s < -GraceS ? Tone.Warning : Tone.Due, s);
+
+    private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Steps.FirstOrDefault(p => p.Spec.Id == id)?.DurationS ?? 0;
 
     private static Countdown Held(double s) => new(Durations.Digits(s), Unit(s, "held"), Tone.Warning, -s);
 
@@ -30,7 +41,6 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
         return act switch
         {
             FocusAct.Start => new(Up(s), Unit(s, "until the start"), Tone.Normal, s),
-            FocusAct.Finish => new(Up(s), Unit(s, "planned for it"), Tone.Due, s),
             _ => new(Up(s), Unit(s, "left"), Tone.Normal, s),
         };
     }

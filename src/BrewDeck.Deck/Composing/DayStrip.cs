@@ -35,7 +35,7 @@ public static class DayStrip
         var spans = new List<Span>();
         foreach (var run in moment.State.Steps.Where(s => !s.Spec.Background))
         {
-            var ahead = moment.Forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+            var ahead = moment.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
             var start = run.StartedMs is { } ms ? (ms - moment.DayStartMs) / 1000.0 : ahead?.StartS;
             var end = run.EndedMs is { } over ? (over - moment.DayStartMs) / 1000.0 : ahead?.EndS;
             if (start is { } from && end is { } to)
@@ -44,14 +44,15 @@ public static class DayStrip
         return spans;
     }
 
-    // a unit procedure lasts until the next one begins
+    // A unit procedure lasts until the next one begins. What is done early for a later one (digging out the tun during the boil)
+    // does not begin it.
     private static List<(UnitProcedure Unit, double S)> Starts(List<Span> spans)
     {
         var starts = new List<(UnitProcedure Unit, double S)>();
         foreach (var unit in spans.GroupBy(s => s.Unit).OrderBy(g => g.Key))
         {
-            var at = unit.Min(s => s.StartS);
-            starts.Add((unit.Key, starts.Count == 0 ? at : Math.Max(at, starts[^1].S)));
+            var before = starts.Count == 0 ? double.NegativeInfinity : starts[^1].S;
+            starts.Add((unit.Key, unit.Select(s => s.StartS).Where(s => s >= before).DefaultIfEmpty(before).Min()));
         }
         return starts;
     }

@@ -55,7 +55,7 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<string> Day(DeckMoment moment) =>
-        moment.State.DayStartMs is null ? [] : [$"day {Durations.Short(moment.NowS)}"];
+        moment.State.DayStartMs is null ? [] : [$"day {PlanLines.Since(moment.NowS)}"];
 
     private static Line Headline(DeckMoment moment)
     {
@@ -71,10 +71,17 @@ public static class DeckComposer
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
-        : [Line.Of("Expected: " + string.Join(", ", step.Expected.Select(e => Expected(e, moment))) + ".", Tone.Muted)];
+        : [Line.Of("Expected: " + string.Join(", ", step.Expected.Select(e => Expected(e, step, moment))) + ".", Tone.Muted)];
 
-    private static string Expected(ExpectedReading e, DeckMoment moment) =>
-        $"{ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse)} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";
+    // the vessel that the step is about goes without saying
+    private static string Expected(ExpectedReading e, PlanStep step, DeckMoment moment)
+    {
+        var about = step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
+        var what = e.Vessel == about ? Names.Kind(e.Kind) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse);
+        return e.Kind == ReadingKind.Ph
+            ? ReadingWords.Value(e.Kind, e.Value, moment.Notation)
+            : $"{what} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";
+    }
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
         ? [.. CautionWords.Of(step.Spec.Cautions).Select(c => Line.Of(c, Tone.Warning))]
@@ -84,6 +91,8 @@ public static class DeckComposer
     {
         if (moment.Focus.Act is FocusAct.Finish)
             return Line.Of("Hands now. Space when it is done.", Tone.Due);
+        if (moment.Focus.Act is FocusAct.Resume)
+            return Line.Of("On hold. Space goes on with it.", Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of("Hands now. Space when you begin.", Tone.Due);
         return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None
@@ -93,16 +102,16 @@ public static class DeckComposer
 
     private static ImmutableArray<NextStep> Next(DeckMoment moment) =>
     [
-        .. moment.Forecast.Rest
+        .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
             .OrderBy(s => s.StartS)
             .Take(NextShown)
-            .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), Durations.Short(s.DurationS))),
+            .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), PlanLines.Takes(s))),
     ];
 
     private static ImmutableArray<Line> Background(DeckMoment moment) =>
     [
-        .. moment.Forecast.Rest
+        .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })
             .Select(s => Line.Of($"{moment.Title(s)}: {Going(s, moment)}", Tone.Muted)),
     ];

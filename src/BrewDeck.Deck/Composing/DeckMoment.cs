@@ -20,9 +20,12 @@ public sealed record DeckMoment(
     /// <summary>The step that the big key acts on; null when the day is over.</summary>
     public PlanStep? Current => Step(Focus.StepId);
 
+    /// <summary>Running and waiting steps as they are expected now. The forecast has what is left to do in a running one, people want the whole.</summary>
+    public IEnumerable<PlanStep> Rest => Forecast.Rest.Select(s => Run(s.Spec.Id) is { } run ? s with { Spec = run.Spec } : s);
+
     /// <summary>As it is expected now; a step that is over, as it was planned.</summary>
     public PlanStep? Step(string id) =>
-        Forecast.Rest.FirstOrDefault(s => s.Spec.Id == id) ?? Plan.Steps.FirstOrDefault(s => s.Spec.Id == id);
+        Rest.FirstOrDefault(s => s.Spec.Id == id) ?? Plan.Steps.FirstOrDefault(s => s.Spec.Id == id);
 
     public RunStep? Run(string id) => State.Steps.FirstOrDefault(s => s.Spec.Id == id);
 

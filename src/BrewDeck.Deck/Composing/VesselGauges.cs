@@ -9,6 +9,7 @@ namespace BrewDeck.Deck.Composing;
 public static class VesselGauges
 {
     private const double EmptyL = 0.05;
+    private const string HeatOff = "heat off";
 
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
@@ -23,7 +24,7 @@ public static class VesselGauges
 
     private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
     {
-        var litres = VesselLevel.StandsL(state);
+        var litres = Contents.StandsL(state);
         var heat = Heat(vessel, state, moment);
         return new Gauge(vessel.Id, Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
     }
@@ -32,7 +33,7 @@ public static class VesselGauges
     private static Gauge? Fermenter(DeckMoment moment)
     {
         var state = moment.Forecast.Now.Vessels[^1];
-        var litres = VesselLevel.StandsL(state);
+        var litres = Contents.StandsL(state);
         return litres < EmptyL
             ? null
             : new Gauge("fermenter", Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);
@@ -41,7 +42,7 @@ public static class VesselGauges
     private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
     {
         var parts = litres < EmptyL ? new[] { "empty" } : [moment.Notation.Volume(litres), moment.Notation.Temp(state.TempC)];
-        return string.Join("  ", heat.Length == 0 ? parts : [.. parts, heat]);
+        return string.Join("  ", heat.Length == 0 || (litres < EmptyL && heat == HeatOff) ? parts : [.. parts, heat]);
     }
 
     private static string Heat(Vessel vessel, VesselState state, DeckMoment moment)
@@ -50,11 +51,11 @@ public static class VesselGauges
             return "";
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
             return "heat on";
-        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : "heat off";
+        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : HeatOff;
     }
 
     internal static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
-        moment.Forecast.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
+        moment.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
 
     // a lauter draws from the tun and heats the kettle that it fills
     private static string Heated(PlanStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff ? step.Spec.To : step.Spec.Vessel;

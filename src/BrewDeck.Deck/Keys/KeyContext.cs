@@ -17,6 +17,9 @@ public enum KeyContext
     /// <summary>Beside the deck while a rehearsal runs.</summary>
     Rehearsal = 256,
 
+    /// <summary>Beside an entry that may be for another kind of reading.</summary>
+    Kinds = 512,
+
     Screens = List | Choices | Plan | Text | Batch,
     Scrolled = Plan | Text | Batch,
 }

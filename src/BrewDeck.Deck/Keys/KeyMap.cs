@@ -14,12 +14,16 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
+    // the slash too: on many keyboards the question mark needs a second finger
+    private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
+
     public static ImmutableArray<KeyBinding> Table { get; } =
     [
         new(KeyContext.Deck, Command.GoOn, "space", SpaceOrEnter, "go on", "Start or finish what the deck shows (enter does the same). Asks before it ends a step early."),
         new(KeyContext.Deck, Command.Reading, "0-9", Digits, "reading", "Enter the reading that this step expects."),
-        new(KeyContext.Deck, Command.OtherReading, "t", Key('t'), "other reading", "Take another reading: choose what and where."),
         new(KeyContext.Deck, Command.Undo, "u", Key('u'), "undo", "Take back the last act; the log keeps both."),
+        new(KeyContext.Deck, Command.Help, "?", Help, "keys", "All keys."),
+        new(KeyContext.Deck, Command.OtherReading, "t", Key('t'), "other reading", "Take another reading: choose what and where."),
         new(KeyContext.Deck, Command.Remedies, "r", Key('r'), "remedies", "Ways back to plan after an off reading."),
         new(KeyContext.Deck, Command.Note, "n", Key('n'), "note", "Write a note into the log."),
         new(KeyContext.Deck, Command.Hold, "h", Key('h'), "hold", "Hold the step, or go on with a held one."),
@@ -52,11 +56,11 @@ public static class KeyMap
         new(Choice, Command.PickRow, "1-9", Digits, "", "Move to that row."),
         new(Choice, Command.Back, "esc", Escape, "back", "Leave it as it was."),
         new(Entry, Command.Choose, "enter", Enter, "take it", "Take what is typed."),
-        new(Entry, Command.NextKind, "tab", [new(KeyName.Tab), new(KeyName.Down)], "other kind", "Another kind of reading or another vessel."),
-        new(Entry, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
+        new(Kinds, Command.NextKind, "tab", [new(KeyName.Tab), new(KeyName.Down)], "other kind", "Another kind of reading or another vessel."),
+        new(Kinds, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
-        new(KeyContext.Deck | KeyContext.Screens, Command.Help, "?", [KeyStroke.Of('?'), KeyStroke.Of('/')], "keys", "All keys."),
+        new(KeyContext.Screens, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];
 

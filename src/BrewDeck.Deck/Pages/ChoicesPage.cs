@@ -22,7 +22,11 @@ internal sealed class ChoicesPage : ListPage
         : base(shell)
     {
         (_brewhouse, _recipe) = (brewhouse, recipe);
-        _rows = DayRows.For(brewhouse, recipe, shell.Notation, shell.Ports.Reader);
+        _rows =
+        [
+            .. DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles),
+            .. WaterRows.For(shell, recipe),
+        ];
     }
 
     public override KeyContext Context => KeyContext.Choices;
@@ -42,7 +46,7 @@ internal sealed class ChoicesPage : ListPage
                 Change(Selected, stroke.Character.ToString());
                 break;
             case Command.GoOn:
-                Shell.Push(new PlanPage(Shell, Drawn()));
+                SeePlan();
                 break;
             default:
                 base.Handle(command, stroke, now);
@@ -59,10 +63,15 @@ internal sealed class ChoicesPage : ListPage
         Preview(),
         KeyMap.Hints(Context));
 
+    private void SeePlan() => Shell.Push(new PlanPage(Shell, Drawn()));
+
     private void Change(int row, string typed)
     {
         switch (_rows[row])
         {
+            case DayRow.GoOn when typed.Length == 0:
+                SeePlan();
+                break;
             case DayRow.Turns turns when typed.Length == 0:
                 Set(turns.Next(_choices));
                 break;
@@ -89,7 +98,7 @@ internal sealed class ChoicesPage : ListPage
         PlanResult.Drawn drawn =>
         [
             Line.Of("This gives", Tone.Strong),
-            .. PlanLines.Totals(drawn.Plan, Shell.Notation).Select(t => new Line([new Span(t.Label + ": ", Tone.Muted), new Span(t.Value)])),
+            .. PlanLines.Brief(drawn.Plan, Shell.Notation),
         ],
         PlanResult.Refused refused => [Line.Of("This cannot be brewed", Tone.Warning), .. RefusalWords.Lines(refused.Refusals, Shell.Notation)],
         _ => [],

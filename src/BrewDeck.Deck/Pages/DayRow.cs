@@ -5,6 +5,9 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>One row of the day's choices.</summary>
 internal abstract record DayRow(string Label, Func<DayChoices, string> Show)
 {
+    /// <summary>Nothing to choose: Enter goes on to the plan.</summary>
+    internal sealed record GoOn(string Label) : DayRow(Label, _ => "");
+
     /// <summary>Enter turns to the next value.</summary>
     internal sealed record Turns(string Label, Func<DayChoices, string> Show, Func<DayChoices, DayChoices> Next) : DayRow(Label, Show);
 

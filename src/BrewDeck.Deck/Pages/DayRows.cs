@@ -3,6 +3,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
@@ -10,12 +11,13 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>The rows of the day's choices for a brewhouse and a recipe.</summary>
 internal static class DayRows
 {
-    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, IReadingReader reader)
+    public static ImmutableArray<DayRow> For(Brewhouse brewhouse, Recipe recipe, Notation notation, Typed reader, IProfiles profiles)
     {
         var typing = new DayTyping(reader, notation);
         var most = brewhouse.Circuits.Length;
         return
         [
+            new DayRow.GoOn("See the plan"),
             new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? recipe.BatchL), "cold wort, such as 40 L",
                 typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
             new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) }),
@@ -27,6 +29,9 @@ internal static class DayRows
             new DayRow.Typed("Start", Start(notation), "time of day such as 8:30; nothing: when you begin", typing.Clock((c, t) => c with { Start = t, Finish = t is null ? c.Finish : null })),
             new DayRow.Typed("Finish by", Finish(notation), "time of day such as 17:00; nothing: no wish", typing.Clock((c, t) => c with { Finish = t, Start = t is null ? c.Start : null })),
             .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Alpha(recipe.Hops.First(h => h.Name == n), typing)),
+            new DayRow.Turns("Bitterness by", c => Names.Formula(c.Bitterness), c => c with { Bitterness = Turn(c.Bitterness) }),
+            .. recipe.Grist.Select(g => g.Name).Distinct().Select(n => Grist(n, profiles)),
+            .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Hop(n, profiles)),
         ];
     }
 
@@ -35,6 +40,27 @@ internal static class DayRows
         c => c.MeasuredAlpha.TryGetValue(hop.Name, out var measured) ? Notation.Number(measured * 100, "0.0") + " % measured" : Notation.Number(hop.AlphaFraction * 100, "0.0") + " %",
         "percent, as printed on the bag; nothing: as in the recipe",
         typing.Percent((c, v) => c with { MeasuredAlpha = v is { } x ? c.MeasuredAlpha.SetItem(hop.Name, x) : c.MeasuredAlpha.Remove(hop.Name) }));
+
+    private static DayRow Grist(string name, IProfiles profiles) => new DayRow.Typed(
+        $"Instead of {name}",
+        c => c.GristOnHand.TryGetValue(name, out var other) ? other.Name : "as written",
+        "a malt of the catalogue that gives as much extract; nothing: as in the recipe",
+        DayTyping.OnHand(profiles.GristOnHand, (c, other) => c with
+        {
+            GristOnHand = other is null ? c.GristOnHand.Remove(name) : c.GristOnHand.SetItem(name, other),
+        }));
+
+    private static DayRow Hop(string name, IProfiles profiles) => new DayRow.Typed(
+        $"Instead of {name}",
+        c => c.HopsOnHand.TryGetValue(name, out var other) ? other.Name : "as written",
+        "a hop of the catalogue; bittering additions keep their alpha acid; nothing: as in the recipe",
+        DayTyping.OnHand(profiles.HopOnHand, (c, other) => c with
+        {
+            HopsOnHand = other is null ? c.HopsOnHand.Remove(name) : c.HopsOnHand.SetItem(name, other),
+        }));
+
+    private static BitternessFormula Turn(BitternessFormula formula) =>
+        formula == BitternessFormula.Tinseth ? BitternessFormula.Rager : BitternessFormula.Tinseth;
 
     private static Func<DayChoices, string> Start(Notation notation) => c => c.Start is { } at ? notation.Date(at.ToUnixTimeMilliseconds())
         : c.Finish is null ? "when you begin" : "as the finish asks";

@@ -1,14 +1,17 @@
 using System.Globalization;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>Reads what is typed into the day's choices.</summary>
-internal sealed class DayTyping(IReadingReader reader, Notation notation)
+internal sealed class DayTyping(Typed reader, Notation notation)
 {
     private const double MetresPerFoot = 0.3048;
+    private const double Lowest = -400;
+    private const double Highest = 5000;
 
     public DayRow.Reader Quantity(ReadingKind kind, double low, double high, Func<DayChoices, double, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
@@ -21,15 +24,16 @@ internal sealed class DayTyping(IReadingReader reader, Notation notation)
             return null;
         };
 
+    /// <summary>Heights of places: the quantity reader's lengths are those of vessels and end at 1000 m.</summary>
     public DayChoices? Height(DayChoices choices, string text, DateTimeOffset now, out string reason)
     {
         var typed = text.Trim().ToLowerInvariant();
         var feet = typed.EndsWith("ft", StringComparison.Ordinal) || (notation.Units == UnitSystem.Us && !typed.EndsWith('m'));
-        reason = "Type a height such as 350 m or 1200 ft, -400 to 5000 m.";
+        reason = $"Type a height from {notation.Height(Lowest)} to {notation.Height(Highest)}, such as 350 m or 1200 ft.";
         if (Number(typed.Replace("ft", "", StringComparison.Ordinal).Replace("m", "", StringComparison.Ordinal)) is not { } number)
             return null;
         var metres = feet ? number * MetresPerFoot : number;
-        return metres is >= -400 and <= 5000 ? choices with { AltitudeM = metres } : null;
+        return metres is >= Lowest and <= Highest ? choices with { AltitudeM = metres } : null;
     }
 
     public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>
@@ -48,6 +52,17 @@ internal sealed class DayTyping(IReadingReader reader, Notation notation)
             if (text.Trim().Length == 0)
                 return with(choices, null);
             return Number(text.Replace("%", "", StringComparison.Ordinal)) is { } number and >= 0 and <= 25 ? with(choices, number / 100) : null;
+        };
+
+    /// <summary>Something of the catalogue in place of what the recipe names.</summary>
+    public static DayRow.Reader OnHand<T>(Func<string, T?> find, Func<DayChoices, T?, DayChoices> with)
+        where T : class =>
+        (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
+        {
+            reason = $"'{text.Trim()}' is not in the catalogue; type a name that is, or nothing.";
+            if (text.Trim().Length == 0)
+                return with(choices, null);
+            return find(text.Trim()) is { } found ? with(choices, found) : null;
         };
 
     private string Write(ReadingKind kind, double value) => ReadingWords.Value(kind, value, notation);

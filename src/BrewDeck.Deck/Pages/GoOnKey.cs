@@ -13,12 +13,6 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     public void Strike(DateTimeOffset now)
     {
         var focus = day.Focus(now);
-        var moment = page.Moment(now);
-        if (moment.Run(focus.StepId) is { Status: RunStatus.Held })
-        {
-            shell.Say("The step is held: h goes on with it.", Tone.Warning);
-            return;
-        }
         switch (focus.Act)
         {
             case FocusAct.Start:
@@ -27,8 +21,11 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
                 break;
+            case FocusAct.Resume:
+                acts.Do(new RunCommand.Resume(focus.StepId), now);
+                break;
             case FocusAct.Wait:
-                AskFirst(focus, moment);
+                AskFirst(focus, page.Moment(now));
                 break;
             default:
                 shell.Push(new BatchPage(shell, day.Number));

@@ -16,7 +16,7 @@ internal abstract class Page(Shell shell)
     /// <summary>The place where the next key is struck.</summary>
     public KeyContext Where => _ask?.Context ?? Context;
 
-    public bool Typing => Where == KeyContext.Entry;
+    public bool Typing => Where.HasFlag(KeyContext.Entry);
 
     public Screen Show(DateTimeOffset now)
     {

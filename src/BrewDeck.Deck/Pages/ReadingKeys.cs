@@ -29,7 +29,7 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
 
     private ReadingAsk Entry(ImmutableArray<ReadingPlace> places)
     {
-        var typing = new ReadingTyping(shell.Ports.Reader, shell.Ports.Instruments, page.Brewhouse);
+        var typing = new ReadingTyping(shell.Typed, page.Brewhouse);
         return new ReadingAsk(page, places, typing, shell.Notation, Take);
     }
 

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -15,6 +16,8 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     public SessionPorts Ports => ports;
 
     public Notation Notation { get; } = new(settings.Units, settings.Zone);
+
+    public Typed Typed { get; } = new(settings.Units);
 
     public StrikeGuard Guard { get; } = new(settings.DoubleStrike, settings.LeaveAlone);
 

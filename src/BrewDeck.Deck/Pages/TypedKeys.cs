@@ -17,9 +17,9 @@ internal sealed class TypedKeys(Shell shell, DeckPage page, BrewDay day, Acts ac
         else if (focus.Act == FocusAct.None)
             shell.Say("The day is over; nothing is left to skip or to give up.", Tone.Warning);
         else if (command == Command.Skip)
-            Word("skip", $"Skip: {page.Moment(now).Title(focus.StepId)}", why => new RunCommand.Skip(focus.StepId, why));
+            Word("skip", $"Skip: {page.Moment(now).Title(focus.StepId)}", needsWhy: true, why => new RunCommand.Skip(focus.StepId, why));
         else
-            Word("abort", "Give up this batch", why => new RunCommand.Abort(why));
+            Word("abort", "Give up this batch", needsWhy: false, why => new RunCommand.Abort(why));
     }
 
     private void Note() => page.Ask(new EntryAsk(page, "Note", "", _ => Line.Of("Goes into the log with the time.", Tone.Muted), (text, at) =>
@@ -30,13 +30,16 @@ internal sealed class TypedKeys(Shell shell, DeckPage page, BrewDay day, Acts ac
         return null;
     }));
 
-    private void Word(string word, string question, Func<string, RunCommand> command) =>
-        page.Ask(new EntryAsk(page, question, "", _ => Line.Of($"Type {word}, and after it why, if you like.", Tone.Muted), (text, at) =>
+    private void Word(string word, string question, bool needsWhy, Func<string, RunCommand> command) =>
+        page.Ask(new EntryAsk(page, question, "", _ => Line.Of(needsWhy ? $"Type {word} and why, such as: {word} no time for it" : $"Type {word}, and after it why, if you like.", Tone.Muted), (text, at) =>
         {
             var typed = text.Trim();
             if (!typed.Equals(word, StringComparison.OrdinalIgnoreCase) && !typed.StartsWith(word + " ", StringComparison.OrdinalIgnoreCase))
                 return $"Type the word {word} to do it, or Esc.";
-            acts.Do(command(typed[word.Length..].Trim()), at);
+            var why = typed[word.Length..].Trim();
+            if (needsWhy && why.Length == 0)
+                return $"Say why after the word {word}.";
+            acts.Do(command(why), at);
             return null;
         }));
 }

@@ -11,17 +11,30 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
 {
     private const string Fermenter = "fermenter";
 
-    /// <summary>What the current step expects first, then what runs by itself, then everything else.</summary>
+    /// <summary>What the step in hand expects first, then what runs beside it, then what has just ended, then everything else.</summary>
     public static ImmutableArray<ReadingPlace> All(DeckMoment moment)
     {
         var places = new List<ReadingPlace>();
-        PlanStep[] current = moment.Current is { } step ? [step] : [];
-        foreach (var open in current.Concat(moment.Forecast.Rest.Where(moment.IsRunning)))
-            places.AddRange(open.Expected.Select(e => new ReadingPlace(e.Kind, e.Vessel, e.Value)));
+        foreach (var step in InHand(moment))
+            places.AddRange(step.Expected.Select(e => new ReadingPlace(e.Kind, e.Vessel, e.Value)));
         if (moment.Current is { Spec.Vessel.Length: > 0 } at)
             places.Add(new ReadingPlace(ReadingKind.Temperature, at.Spec.Vessel));
         places.AddRange(Everywhere(moment));
         return [.. places.DistinctBy(p => (p.Kind, p.Vessel))];
+    }
+
+    // a step that waits to be started has nothing to be read yet: the one before it has
+    private static IEnumerable<PlanStep> InHand(DeckMoment moment)
+    {
+        var current = moment.Current;
+        if (current is not null && moment.IsRunning(current))
+            yield return current;
+        foreach (var step in moment.Rest.Where(moment.IsRunning).OrderBy(s => s.Spec.Background).ThenByDescending(s => moment.Run(s.Spec.Id)?.StartedMs))
+            yield return step;
+        if (moment.State.Steps.Where(s => s.EndedMs is not null).MaxBy(s => s.EndedMs) is { } ended && moment.Step(ended.Spec.Id) is { } last)
+            yield return last;
+        if (current is not null)
+            yield return current;
     }
 
     private static IEnumerable<ReadingPlace> Everywhere(DeckMoment moment)
@@ -35,5 +48,6 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
         yield return new ReadingPlace(ReadingKind.Temperature, "grain");
         yield return new ReadingPlace(ReadingKind.Weight, "grain");
         yield return new ReadingPlace(ReadingKind.Temperature, "source");
+        yield return new ReadingPlace(ReadingKind.Temperature, "room");
     }
 }

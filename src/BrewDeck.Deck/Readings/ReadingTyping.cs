@@ -9,7 +9,7 @@ namespace BrewDeck.Deck.Readings;
 /// A reading as typed, with what its instrument needs: <c>1.046@40</c> (hydrometer in a sample of 40 °C), <c>11.8bx</c>
 /// (refractometer), <c>41@77</c> (litres of hot liquid), <c>32cm</c> (depth in a vessel of known diameter).
 /// </summary>
-public sealed class ReadingTyping(IReadingReader reader, GravityInstruments instruments, Brewhouse brewhouse)
+public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
 {
     private const double MetresPerInch = 0.0254;
 
@@ -48,7 +48,7 @@ public sealed class ReadingTyping(IReadingReader reader, GravityInstruments inst
             return null;
         return place.Kind == ReadingKind.Volume
             ? new Reading(place.Kind, place.Vessel, value, typed) { AtC = atC }
-            : new Reading(place.Kind, place.Vessel, instruments.HydrometerSg(value, atC), typed);
+            : new Reading(place.Kind, place.Vessel, Hydrometer.TrueSg20(value, atC), typed);
     }
 
     private bool Refracted(ref double value, out string reason)
@@ -58,7 +58,7 @@ public sealed class ReadingTyping(IReadingReader reader, GravityInstruments inst
             reason = "A refractometer reads 0 to 40 bx in wort.";
             return false;
         }
-        value = instruments.RefractometerSg(value);
+        value = SugarSolution.SgFromPlato(Refractometer.WortPlato(value));
         reason = "";
         return true;
     }

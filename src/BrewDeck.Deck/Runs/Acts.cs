@@ -24,16 +24,20 @@ internal sealed class Acts(Shell shell, BrewDay day)
         if (outcome.Decision is Decision.Refused refused)
             shell.Say(DecisionWords.Refused(refused.Code), Tone.Warning);
         else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
-            Tell(day.Events[count], now);
+            Tell([.. day.Events.Skip(count)], now);
         return outcome.Decision;
     }
 
-    private void Tell(RunEvent happened, DateTimeOffset now)
+    private void Tell(IReadOnlyList<RunEvent> happened, DateTimeOffset now)
     {
-        if (happened is ReadingTaken taken)
+        if (happened[0] is ReadingTaken taken)
+        {
             TellReading(taken, now);
-        else
-            shell.Say(Names.Sentence(Words(now).Of(happened, day.Events)) + ".");
+            return;
+        }
+        var words = Words(now);
+        var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
+        shell.Say(Names.Sentence(string.Join("; ", told)) + ".");
     }
 
     private void TellReading(ReadingTaken taken, DateTimeOffset now)

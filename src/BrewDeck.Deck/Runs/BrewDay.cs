@@ -74,7 +74,7 @@ internal sealed class BrewDay
             foreach (var happened in accepted.Events)
             {
                 _store.Append(Number, happened);
-                _events.Add(happened);
+                Happened(happened);
             }
             return new ActOutcome(decision);
         }
@@ -82,10 +82,12 @@ internal sealed class BrewDay
         {
             return new ActOutcome(decision, trouble.Message);
         }
-        finally
-        {
-            State = RunFold.Of(_events);
-            _forecast = null;
-        }
+    }
+
+    private void Happened(RunEvent happened)
+    {
+        _events.Add(happened);
+        State = happened is Undone ? RunFold.Of(_events) : RunFold.Then(State, happened);
+        _forecast = null;
     }
 }

@@ -39,7 +39,7 @@ public static class BatchText
     {
         var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
         var start = state.DayStartMs ?? run.StartedMs;
-        var was = planned is null || start is null ? "" : $"{notation.Clock(start.Value + (long)(planned.StartS * 1000))} {Durations.Short(planned.DurationS)}";
+        var was = planned is null || start is null ? "" : $"{notation.Clock(start.Value + (long)(planned.StartS * 1000))} {PlanLines.Takes(planned)}";
         var title = StepTitles.Of(planned ?? new PlanStep(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], plan.Start), plan, notation);
         return new Line([
             new Span($"  {was,-16} ", Tone.Muted),
@@ -49,7 +49,7 @@ public static class BatchText
 
     private static string Done(RunStep run, Notation notation) => run switch
     {
-        { StartedMs: { } from, EndedMs: { } to } when run.Status == RunStatus.Complete => $"{notation.Clock(from)} {Durations.Short((to - from) / 1000.0)}",
+        { StartedMs: { } from, EndedMs: { } to } when run.Status == RunStatus.Complete => $"{notation.Clock(from)} {(to - from < 1000 ? "" : Durations.Short((to - from) / 1000.0))}",
         { StartedMs: { } from } when run.Status != RunStatus.Skipped => $"{notation.Clock(from)} {Names.Status(run.Status)}",
         _ => Names.Status(run.Status),
     };

@@ -10,9 +10,9 @@ public static class BrewhouseWords
     public static ImmutableArray<Line> Of(Brewhouse brewhouse, Notation notation) =>
     [
         Line.Of(brewhouse.Name, Tone.Strong),
-        .. brewhouse.Vessels.Select(v => Line.Of($"{v.Name}: {notation.Volume(v.CapacityL)}{(v.RatedW > 0 ? ", " + notation.Power(v.RatedW) : "")}")),
+        .. brewhouse.Vessels.Select(v => Line.Of($"{Names.Sentence(v.Name)}: {notation.Volume(v.CapacityL)}{(v.RatedW > 0 ? ", " + notation.Power(v.RatedW) : "")}")),
         .. brewhouse.Circuits.Select(c => Line.Of($"Circuit {c.Id}: {Notation.Number(c.Volts, "0")} V, {Notation.Number(c.Amps, "0.#")} A")),
-        Line.Of($"{brewhouse.Fermenter.Name}: {notation.Volume(brewhouse.Fermenter.CapacityL)}"),
+        Line.Of($"{Names.Sentence(brewhouse.Fermenter.Name)}: {notation.Volume(brewhouse.Fermenter.CapacityL)}"),
         Line.Of($"Chiller: {(brewhouse.Chiller.Kind == ChillerKind.Immersion ? "coil in the kettle" : "counterflow")}"),
     ];
 }

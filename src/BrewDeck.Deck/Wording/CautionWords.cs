@@ -6,17 +6,22 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>The usual caution for each danger, as shown with every step that has it.</summary>
 public static class CautionWords
 {
-    private static readonly ImmutableArray<(Cautions Danger, string Text)> Table =
+    private static readonly ImmutableArray<(Cautions Danger, string Short, string Text)> Table =
     [
-        (Cautions.Scald, "Scalds: wear gloves and closed shoes; keep hoses clamped."),
-        (Cautions.BoilOver, "Boil-over: stay with the kettle; turn the heat down before it climbs."),
-        (Cautions.MainsNearWater, "Mains near water: dry hands; sockets behind a residual-current breaker."),
-        (Cautions.DryFire, "Dry fire: heat on only while the elements are covered."),
-        (Cautions.Caustic, "Caustic: goggles and gloves; add it to water, never water to it."),
-        (Cautions.Lifting, "Heavy: lift with two, or drain it first."),
-        (Cautions.Pressure, "Pressure: open valves slowly; never close both ends of a hot line."),
-        (Cautions.Steam, "Steam: open lids away from you."),
+        (Cautions.Scald, "scalds", "Scalds: wear gloves and closed shoes; keep hoses clamped."),
+        (Cautions.BoilOver, "boil-over", "Boil-over: stay with the kettle; turn the heat down before it climbs."),
+        (Cautions.MainsNearWater, "mains near water", "Mains near water: dry hands; sockets behind a residual-current breaker."),
+        (Cautions.DryFire, "dry fire", "Dry fire: heat on only while the elements are covered."),
+        (Cautions.Caustic, "caustic", "Caustic: goggles and gloves; add it to water, never water to it."),
+        (Cautions.Acid, "acid", "Acid: goggles and gloves; add acid to water, never water to acid."),
+        (Cautions.Lifting, "heavy", "Heavy: lift with two, or drain it first."),
+        (Cautions.Pressure, "pressure", "Pressure: open valves slowly; never close both ends of a hot line."),
+        (Cautions.Steam, "steam", "Steam: open lids away from you."),
     ];
+
+    /// <summary>"scalds, dry fire": for lists where the sentences stand once at the end.</summary>
+    public static string Short(Cautions cautions) =>
+        string.Join(", ", Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => t.Short));
 
     public static ImmutableArray<string> Of(Cautions cautions) =>
         [.. Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => t.Text)];

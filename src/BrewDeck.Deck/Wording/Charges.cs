@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -8,12 +10,25 @@ public static class Charges
 {
     public static string Amount(Charge charge, Notation notation) => charge switch
     {
+        // a scale for salts shows grams everywhere, a syringe millilitres
+        { Kind: ChargeKind.Salt } => Notation.Number(charge.Amount, "0.0#") + " g",
+        { Kind: ChargeKind.Acid } => Notation.Number(charge.Amount, "0.0#") + " mL",
         { Kind: ChargeKind.Hop } or { Unit: "g" } => notation.Grams(charge.Amount),
         _ => notation.Value(charge.Amount, charge.Unit),
     };
 
     /// <summary>"62 g Aurora".</summary>
-    public static string One(Charge charge, Notation notation) => $"{Amount(charge, notation)} {charge.Name}";
+    public static string One(Charge charge, Notation notation) =>
+        $"{Amount(charge, notation)} {Name(charge)}{(charge.ForStepId == "liquor.treat-sparge" ? " (sparge liquor)" : "")}";
+
+    private static string Name(Charge charge) => charge.Kind switch
+    {
+        ChargeKind.Salt when Enum.TryParse<BrewingSalt>(charge.Name, out var salt) => WaterWords.Salt(salt),
+        ChargeKind.Acid when Enum.TryParse<AcidKind>(charge.Name, out var acid) =>
+            $"{WaterWords.Acid(acid)} {Notation.Number(100 * charge.StrengthFraction ?? 0, "0.#")} %",
+        ChargeKind.SoftWater => "soft water",
+        _ => charge.Name,
+    };
 
     /// <summary>"62 g Aurora, 5 g kettle finings".</summary>
     public static string All(ImmutableArray<Charge> charges, Notation notation) =>

@@ -5,18 +5,19 @@ public static class DecisionWords
 {
     public static string Refused(string code) => code switch
     {
-        "not_open" => "No batch is open.",
-        "already_open" => "The batch is open already.",
-        "run_over" => "The day is over; nothing more can be done in this batch.",
-        "unknown_step" => "That step is not on the run sheet.",
-        "not_waiting" => "That step has begun already.",
-        "not_running" => "That step is not running.",
-        "not_held" => "That step is not held.",
-        "held" => "The step is held: h goes on with it.",
-        "busy" => "Its vessel or its circuit is still busy.",
+        "no_batch" => "No batch is open.",
+        "day_is_over" => "The day is over; nothing more can be done in this batch.",
         "nothing_to_undo" => "There is nothing to take back.",
-        "unknown_vessel" => "There is no such vessel in this brewhouse.",
-        "empty" => "Nothing was written.",
+        "empty_note" => "Nothing was written.",
+        "no_such_step" => "That step is not on the run sheet any more.",
+        "step_not_due" => "Not yet: what comes before it in the same vessel is not done.",
+        "circuit_busy" => "Its circuit still heats another vessel: finish or hold that first.",
+        "remedy_outdated" => "The day has gone on since that was offered: r shows what helps now.",
+        "step_not_running" => "That step is not running.",
+        "step_not_held" => "That step is not held.",
+        "reason_missing" => "Say why.",
+        "reading_impossible" => "No instrument can show that.",
+        "no_such_place" => "There is nothing of that kind to read there.",
         _ => $"Not now: {Names.Plainly(code)}.",
     };
 }

@@ -30,6 +30,10 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => Names.Plainly(happened.GetType().Name),
     };
 
+    /// <summary>The start of a step that one act both starts and ends: only its end is worth telling.</summary>
+    public static bool IsDoneAtOnce(RunEvent happened, IReadOnlyList<RunEvent> all) => happened is StepStarted start
+        && all.Any(e => e is StepFinished end && end.StepId == start.StepId && end.AtMs == start.AtMs);
+
     /// <summary>One or two words for the key that would take it back.</summary>
     public static string Short(RunEvent happened) => happened switch
     {

@@ -5,6 +5,9 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Figures named by records (snake_case with the unit at the end) as people say and round them.</summary>
 public static class FigureWords
 {
+    /// <summary>A target that the plant's state decides: <c>target_c:STEP</c>.</summary>
+    private const string StepTarget = "target_c:";
+
     public static string Name(string figure) => figure switch
     {
         "original_gravity_sg" => "gravity",
@@ -16,6 +19,7 @@ public static class FigureWords
         "colour_ebc" => "colour",
         "pitch_c" => "pitch temperature",
         "finish_ms" => "finish",
+        _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => "target of " + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
         _ => Names.Plainly(WithoutUnit(figure)),
     };
 
@@ -44,7 +48,7 @@ public static class FigureWords
         .Where(s => Value(s.Figure, s.Before, notation) != Value(s.Figure, s.After, notation))
         .Select(s => Moved(s, notation)));
 
-    private static string Unit(string figure) => figure[(figure.LastIndexOf('_') + 1)..];
+    private static string Unit(string figure) => figure.StartsWith(StepTarget, StringComparison.Ordinal) ? "c" : figure[(figure.LastIndexOf('_') + 1)..];
 
     private static string WithoutUnit(string figure) =>
         figure.LastIndexOf('_') is > 0 and var at ? figure[..at] : figure;

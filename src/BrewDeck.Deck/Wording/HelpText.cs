@@ -12,6 +12,7 @@ public static class HelpText
         (KeyContext.Deck, "On the deck, while a batch runs"),
         (KeyContext.Rehearsal, "In a rehearsal, beside these"),
         (KeyContext.Entry, "While something is typed"),
+        (KeyContext.Kinds, "While a reading is typed, beside these"),
         (KeyContext.Choice, "When something is asked"),
         (KeyContext.List, "In lists"),
         (KeyContext.Choices, "In the day's choices"),
@@ -23,8 +24,7 @@ public static class HelpText
     private static readonly ImmutableArray<string> Manners =
     [
         "One knuckle is enough: no two keys at once, no key held, small or large letters.",
-        "The same key struck twice within a moment counts once. After a step change the",
-        "big key rests for a moment, so that a late knuckle does not start the next step.",
+        "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
         "Every act can be taken back; nothing is given up without a typed word.",
     ];
 

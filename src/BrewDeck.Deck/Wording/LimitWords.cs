@@ -5,15 +5,42 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What the plan was held against.</summary>
 public static class LimitWords
 {
-    public static string Name(Limit limit) => Names.Sentence(Names.Plainly(limit.Name));
+    /// <param name="code">A limit's or a refusal's stable name.</param>
+    public static string Name(string code) => code switch
+    {
+        "strike_liquor_in_tank" => "Strike liquor in the tank",
+        "sparge_liquor_in_tank" => "Sparge liquor in the tank",
+        "strike_temperature" => "Temperature of the strike liquor",
+        "sparge_volume" => "Sparge liquor left to use",
+        "mash_in_tun" => "Mash in the tun",
+        "mash_covers_elements" => "Mash over the tun's elements",
+        "wort_in_kettle" => "Wort in the kettle",
+        "wort_covers_elements" => "Wort over the kettle's elements",
+        "wort_in_fermenter" => "Wort in the fermenter",
+        "false_bottom_load" => "Load of the pump on the false bottom",
+        "evaporation" => "Evaporation against the kettle's heat",
+        "pitch_temperature" => "Wort from the chiller",
+        "no_mash" => "Grist for a mash",
+        "circuits" => "Circuits in use",
+        "batch_volume" => "Volume into the fermenter",
+        "rest_below_the_last" => "A rest colder than the one before",
+        "tun_cannot_heat" => "Second rest in a tun without heat",
+        _ when code.StartsWith("circuit_", StringComparison.Ordinal) && code.Split('_') is [_, var circuit, "for", .. var vessel] =>
+            $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
+        _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) || code.StartsWith("chills_to_target:", StringComparison.Ordinal) =>
+            $"Temperature that {Step(code)} reaches",
+        _ => Names.Sentence(WaterWords.Limit(code) ?? Names.Plainly(code)),
+    };
 
-    /// <summary>"Mash tun volume 58.2 of at most 61.0 L, 2.8 L to spare".</summary>
+    /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>
     public static string Of(Limit limit, Notation notation)
     {
         var bound = $"{(limit.AtMost ? "at most" : "at least")} {notation.Value(limit.Bound, limit.Unit)}";
         var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
-        return $"{Name(limit)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {(limit.Ok ? margin + " to spare" : margin + " beyond")}";
+        return $"{Name(limit.Name)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? "to spare" : "beyond")}";
     }
+
+    private static string Step(string code) => Names.Plainly(code[(code.LastIndexOfAny([':', '.']) + 1)..]);
 
     private static string Difference(double value, string unit, Notation notation) =>
         unit is "°C" ? notation.Kelvin(value) : notation.Value(value, unit);

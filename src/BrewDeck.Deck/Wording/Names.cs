@@ -58,6 +58,13 @@ public static class Names
         _ => Plainly(method.ToString()),
     };
 
+    public static string Formula(BitternessFormula formula) => formula switch
+    {
+        BitternessFormula.Tinseth => "Tinseth",
+        BitternessFormula.Rager => "Rager",
+        _ => Plainly(formula.ToString()),
+    };
+
     /// <summary>First letter large.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -29,6 +29,7 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     /// <summary>Grist and whole loads.</summary>
     public string Mass(double kg) => Us
         ? Pounds(kg)
+        : kg >= 100 ? Number(kg, "0.0") + " kg"
         : kg < 0.9995 ? Number(kg * 1000, "0") + " g" : Number(kg, "0.000") + " kg";
 
     /// <summary>Hops and small additions.</summary>
@@ -52,6 +53,8 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         "K" => Kelvin(value),
         "m" => Height(value),
         "W" => Power(value),
+        "kW" => Power(value * 1000),
+        "kg/h" or "L/kg" => Number(value, "0.0") + " " + unit,
         "SG" or "sg" => Gravity(value),
         "min" => Durations.Short(value * 60),
         "s" => Durations.Short(value),

@@ -4,7 +4,7 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Wording;
 
-/// <summary>Steps of one unit procedure that follow each other on the run sheet.</summary>
+/// <summary>The steps of one unit procedure.</summary>
 public sealed record PlanPart(UnitProcedure Unit, ImmutableArray<PlanStep> Steps);
 
 /// <summary>A figure of the day in words.</summary>
@@ -19,6 +19,9 @@ public static class PlanLines
         Line.Of(""),
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
         .. Parts(plan).SelectMany(p => Part(p, plan, notation)),
+        Line.Of(""),
+        Line.Of("Cautions", Tone.Strong),
+        .. CautionWords.Of(Dangers(plan)).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
         Line.Of(""),
         Line.Of("Limits", Tone.Strong),
         .. plan.Limits.Select(l => Line.Of("  " + LimitWords.Of(l, notation), l.Ok ? Tone.Normal : Tone.Warning)),
@@ -41,29 +44,46 @@ public static class PlanLines
             new("bitterness", $"{Notation.Number(t.BitternessIbu, "0")} IBU"),
             new("colour", $"{Notation.Number(t.ColourEbc, "0")} EBC ({Notation.Number(t.ColourSrm, "0")} SRM)"),
             new("pitch at", notation.Target(t.PitchC)),
+            .. WaterWords.Totals(plan, notation),
             new("the day takes", Durations.Words(t.DayS)),
             new("hands are busy for", Durations.Words(t.HandsS)),
             new("volumes", "at 20 °C unless said"),
         ];
     }
 
-    /// <summary>The run sheet in the order of time, cut where the unit procedure changes.</summary>
-    public static ImmutableArray<PlanPart> Parts(Plan plan)
+    /// <summary>The same at a glance.</summary>
+    public static ImmutableArray<Line> Brief(Plan plan, Notation notation)
     {
-        var parts = ImmutableArray.CreateBuilder<PlanPart>();
-        foreach (var unit in plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key))
-            parts.Add(new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)]));
-        return parts.ToImmutable();
+        var t = plan.Totals;
+        return
+        [
+            Line.Of($"{notation.Volume(t.FermenterL)} into the fermenter: gravity {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC"),
+            Line.Of($"water: strike {notation.Volume(t.StrikeWaterL)}, sparge {notation.Volume(t.SpargeWaterL)}"),
+            Line.Of($"kettle: {notation.Volume(t.PreBoilL)} before the boil, {notation.Volume(t.PostBoilL)} after"),
+            Line.Of($"the day takes {Durations.Short(t.DayS)}, the hands are busy for {Durations.Short(t.HandsS)}"),
+        ];
     }
+
+    /// <summary>The run sheet by unit procedure, each in the order of time.</summary>
+    public static ImmutableArray<PlanPart> Parts(Plan plan) =>
+    [
+        .. plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key)
+            .Select(unit => new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)])),
+    ];
 
     /// <summary>Local clock time when the start is known, else time since the start, <c>h:mm</c>.</summary>
     public static string At(PlanStep step, Plan plan, Notation notation) => StartMs(plan) is { } start
         ? notation.Clock(start + (long)(step.StartS * 1000))
         : Since(step.StartS);
 
+    /// <summary>How long a step takes; empty when something just goes in.</summary>
+    public static string Takes(PlanStep step) => step.DurationS < 1 ? "" : Durations.Short(step.DurationS);
+
+    private static Cautions Dangers(Plan plan) => plan.Steps.Aggregate(Cautions.None, (all, s) => all | s.Spec.Cautions);
+
     internal static string Since(double seconds)
     {
-        var minutes = (long)Math.Round(seconds / 60);
+        var minutes = (long)Math.Floor((seconds / 60) + 1e-6);
         return $"{minutes / 60}:{minutes % 60:00}";
     }
 
@@ -83,12 +103,12 @@ public static class PlanLines
             var words = StepWords.Of(step, plan, notation);
             yield return new Line([
                 new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
-                new Span($"{Durations.Short(step.DurationS),10}  ", Tone.Muted),
+                new Span($"{Takes(step),10}  ", Tone.Muted),
                 new Span(words.Title)]);
             foreach (var sentence in words.Hands)
                 yield return Line.Of(Indent + sentence, Tone.Muted);
-            foreach (var caution in words.Cautions)
-                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(caution, Tone.Warning)]);
+            if (step.Spec.Cautions != Cautions.None)
+                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(CautionWords.Short(step.Spec.Cautions), Tone.Warning)]);
         }
     }
 

@@ -39,7 +39,7 @@ public static class PlanText
         foreach (var step in part.Steps)
         {
             var words = StepWords.Of(step, plan, notation);
-            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {Durations.Short(step.DurationS)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands))} | {Cell(string.Join(" ", words.Cautions))} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {PlanLines.Takes(step)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands))} | {Cell(string.Join(" ", words.Cautions))} |\n");
         }
     }
 

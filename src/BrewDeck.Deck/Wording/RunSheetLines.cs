@@ -37,11 +37,11 @@ public static class RunSheetLines
 
     private static string Length(RunStep run, DeckMoment moment) => run switch
     {
-        { StartedMs: { } from, EndedMs: { } to } => Durations.Short((to - from) / 1000.0),
+        { StartedMs: { } from, EndedMs: { } to } => to - from < 1000 ? "" : Durations.Short((to - from) / 1000.0),
         { StartedMs: { } from } when Ahead(run, moment) is { } step => Durations.Short(step.EndS - ((from - moment.DayStartMs) / 1000.0)),
-        _ => Ahead(run, moment) is { } ahead ? Durations.Short(ahead.DurationS) : "",
+        _ => Ahead(run, moment) is { } ahead ? PlanLines.Takes(ahead) : "",
     };
 
     private static Core.Planning.PlanStep? Ahead(RunStep run, DeckMoment moment) =>
-        moment.Forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+        moment.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
 }

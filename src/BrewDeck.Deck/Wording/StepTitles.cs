@@ -5,44 +5,38 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Each step's name on the deck: a short order, with the number that matters.</summary>
 public static class StepTitles
 {
-    public static string Of(PlanStep step, Plan plan, Notation notation)
-    {
-        var spec = step.Spec;
-        return spec.Unit switch
-        {
-            UnitProcedure.SetUp or UnitProcedure.HotLiquor or UnitProcedure.CleanDown => Around(step, plan, notation),
-            UnitProcedure.Mash or UnitProcedure.Lauter => Grain(step, plan, notation),
-            _ => Wort(step, plan, notation),
-        } ?? Around(step, plan, notation) ?? Grain(step, plan, notation) ?? Wort(step, plan, notation) ?? Names.Sentence(Names.Plainly(spec.Id));
-    }
+    /// <summary>A title names up to so many things that go in.</summary>
+    internal const int MostNamed = 2;
+
+    public static string Of(PlanStep step, Plan plan, Notation notation) =>
+        Around(step, plan, notation) ?? Grain(step, plan, notation) ?? Wort(step, plan, notation)
+        ?? Names.Sentence(Names.Plainly(step.Spec.Id));
 
     private static string? Around(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.CheckFittings => "Check fittings and valves",
         StepKind.WeighIn => "Weigh in",
-        StepKind.TreatWater => "Treat the water",
-        StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(step.VolumeL, notation)}",
+        StepKind.TreatWater => Labelled("Treat the water", step),
+        StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(Litres.Shown(step), notation)}",
         StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
         StepKind.HeatSparge => $"Heat the sparge liquor{To(step.TargetC, notation)}",
-        StepKind.Clean => step.Spec.Vessel.Length == 0
-            ? Labelled("Clean down", step)
-            : Labelled($"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}", step),
+        StepKind.Clean => Cleaning(step, plan),
         _ => null,
     };
 
     private static string? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => "Prime and bleed the pump",
-        StepKind.TransferStrike => $"Run{Amount(step.VolumeL, notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To)}",
+        StepKind.TransferStrike => $"Run{Amount(Litres.Moved(step, plan), notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To)}",
         StepKind.DoughIn => $"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist",
         StepKind.Rest => Labelled($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}", step),
         StepKind.Ramp => $"Raise the mash{To(step.TargetC, notation)}",
         StepKind.Vorlauf => "Vorlauf till clear",
         StepKind.Lauter => step.Spec.SpargeL is > 0 ? $"Lauter and sparge{Reaching(step, notation)}" : $"Lauter{Reaching(step, notation)}",
         StepKind.RunOff => Labelled("Run off into the kettle", step),
-        StepKind.BatchSparge => $"Sparge with{Amount(step.Spec.SpargeL ?? step.VolumeL, notation)} in one go",
+        StepKind.BatchSparge => $"Sparge with{Amount(Litres.Sparge(step, plan), notation)} in one go",
         StepKind.HeatMash => $"Heat the mash{To(step.TargetC, notation)}",
-        StepKind.AddWater => $"Add{Amount(step.VolumeL, notation)} water to {Names.The(plan.Brewhouse, Filled(step))}",
+        StepKind.AddWater => $"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC)} to {Names.The(plan.Brewhouse, Filled(step))}",
         _ => null,
     };
 
@@ -66,10 +60,19 @@ public static class StepTitles
         _ => null,
     };
 
+    private static string Cleaning(PlanStep step, Plan plan) => step.Spec switch
+    {
+        { Vessel.Length: > 0 } => HandsWords.IsMashTun(step, plan)
+            ? $"Dig out and clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}"
+            : $"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}",
+        { Label: "" or "down" } => "Clean down",
+        { Label: var what } => $"Clean the {what}",
+    };
+
     private static string Adding(string what, PlanStep step, Notation notation) => step.Spec.Charges.Length switch
     {
         0 => $"Add {what}",
-        <= 2 => $"Add {Charges.All(step.Spec.Charges, notation)}",
+        <= MostNamed => $"Add {Charges.All(step.Spec.Charges, notation)}",
         var many => $"Add {what}: {many} kinds",
     };
 
@@ -77,7 +80,7 @@ public static class StepTitles
         step.Spec.Label.Length == 0 ? title : $"{title}: {step.Spec.Label}";
 
     private static string Reaching(PlanStep step, Notation notation) =>
-        step.VolumeL is { } l ? $" until the kettle holds {notation.Volume(l)}" : "";
+        Litres.Shown(step) is { } l ? $" until the kettle shows {notation.Volume(l)}" : "";
 
     private static string Filled(PlanStep step) => step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
 

@@ -17,6 +17,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     /// <summary>Below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
 
+    /// <summary>Steam is let go while the wort is stirred and stands.</summary>
+    private const double LidAjar = 0.5;
+
     private Brewhouse Profile => plant.Truth.Profile;
 
     public void Begin(Job job, bool again)
@@ -206,7 +209,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         {
             case StepKind.KnockOut:
                 plant.HeatOff(vessel);
-                plant.Lid(vessel, 0.3);
+                plant.Lid(vessel, LidAjar);
                 break;
             case StepKind.Whirlpool:
                 plant.PumpRound(vessel);

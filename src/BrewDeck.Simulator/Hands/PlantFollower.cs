@@ -21,9 +21,16 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     public void Started(Order order)
     {
         var again = _jobs.TryGetValue(order.Id, out var before);
-        var job = new Job(order, plant.NowS, Job.LengthS(order, pace.WorkFactor())) { SpargeLeftL = before?.SpargeLeftL ?? double.NaN };
+        var job = new Job(order, plant.NowS, pace.WorkFactor()) { SpargeLeftL = before?.SpargeLeftL ?? double.NaN };
         _jobs[order.Id] = job;
         _acts.Begin(job, again);
+    }
+
+    /// <summary>A remedy, or taking one back, may have changed the minutes of a step that runs by the clock.</summary>
+    public void Asked(StepSpec spec)
+    {
+        if (_jobs.TryGetValue(spec.Id, out var job) && !job.Ended && spec.Minutes != job.Order.Spec.Minutes)
+            job.Extend(spec);
     }
 
     public void Finished(string stepId)
@@ -81,12 +88,19 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     public bool IsDone(string stepId) =>
         _jobs.TryGetValue(stepId, out var job) && (job.Ended || (job.Active && (Reached(job) || job.Hopeless(plant.NowS))));
 
-    /// <summary>Number of steps in hand that are done: a change of it is worth a look.</summary>
+    /// <summary>Done, or a step by the clock in its last minute: time to take the readings at its end.</summary>
+    public bool IsNear(string stepId) =>
+        IsDone(stepId) || (_jobs.TryGetValue(stepId, out var job) && job.Active && job.RunsByClock && job.WorkDone(plant.NowS + 60));
+
+    /// <summary>Number of steps in hand that are done, and of those that nearly are: a change of it is worth a look.</summary>
     public int DoneCount()
     {
         var count = 0;
         foreach (var job in _jobs.Values)
-            count += !job.Ended && IsDone(job.Order.Id) ? 1 : 0;
+        {
+            if (!job.Ended)
+                count += (IsDone(job.Order.Id) ? 1000 : 0) + (IsNear(job.Order.Id) ? 1 : 0);
+        }
         return count;
     }
 

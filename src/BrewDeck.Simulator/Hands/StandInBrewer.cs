@@ -8,7 +8,8 @@ namespace BrewDeck.Simulator.Hands;
 /// Decides what a diligent brewer would: starts what is due, waits until the plant is really there, takes the readings that the run
 /// sheet asks for, takes the first remedy that is more than leaving it, finishes. Knows only the journal's state and the instruments.
 /// </summary>
-public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace)
+/// <param name="mends">False: looks on whatever the readings say, and takes no remedy.</param>
+public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace, bool mends = true)
 {
     /// <summary>A refused command is not tried again for a while; ms.</summary>
     private const long SulkMs = 60_000;
@@ -24,7 +25,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private long _actMs;
 
-    private int _readingsSeen;
+    private int _offersSeen;
 
     private Reading? _doubted;
 
@@ -88,7 +89,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
             return new Wanted("remedy", pace.NoticeS, () => new RunCommand.Choose(remedy));
         foreach (var step in state.Steps)
         {
-            if (step.Status == RunStatus.Running && hands.IsDone(step.Spec.Id) && End(forecast, step, nowMs) is { } end)
+            if (step.Status == RunStatus.Running && hands.IsNear(step.Spec.Id) && End(forecast, step, nowMs) is { } end)
                 return end;
         }
         return Begin(state, focus, nowMs);
@@ -96,12 +97,12 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (state.Readings.Length == _readingsSeen)
+        if (!mends || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
         if (!offers.IsEmpty && offers[0].Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
             return offers[0];
-        _readingsSeen = state.Readings.Length;
+        _offersSeen = state.Count;
         return null;
     }
 
@@ -118,7 +119,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
                 return new Wanted(name, pace.MeasureS, () => Take(key, reading));
             _taken.Add(key);
         }
-        return Allowed("finish/" + id, nowMs) ? new Wanted("finish/" + id, pace.NoticeS, () => new RunCommand.Finish(id)) : null;
+        return hands.IsDone(id) && Allowed("finish/" + id, nowMs) ? new Wanted("finish/" + id, pace.NoticeS, () => new RunCommand.Finish(id)) : null;
     }
 
     private RunCommand.Take Take((string StepId, ReadingKind Kind, string Vessel) key, Reading reading)
@@ -131,7 +132,9 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Wanted? Begin(RunState state, RunFocus focus, long nowMs)
     {
-        var key = "start/" + focus.StepId;
+        var key = $"{focus.Act}/{focus.StepId}";
+        if (focus.Act == FocusAct.Resume && Allowed(key, nowMs))
+            return new Wanted(key, pace.NoticeS, () => new RunCommand.Resume(focus.StepId));
         if (focus.Act != FocusAct.Start || nowMs < focus.DueMs - 1000 || !Allowed(key, nowMs) || Waits(state, focus.StepId))
             return null;
         return new Wanted(key, pace.NoticeS, () => new RunCommand.Start(focus.StepId));

@@ -31,14 +31,14 @@ public static class Vapours
 
     /// <summary>
     /// Water that leaves an open surface below the boil, kg/(m²·s): mass transfer from the analogy with heat transfer, a film of 8 W/(m²·K)
-    /// over warm still liquid. At 90 °C about 12 kg/(m²·h).
+    /// over warm still liquid. At 90 °C about 12 kg/(m²·h). The air is taken as damp at room temperature, so that nothing cools below the room:
+    /// right for lids, and too little to matter for hot wort.
     /// </summary>
     public static double SurfaceKgPerM2S(double celsius, double ambientC)
     {
         const double FilmWPerM2K = 8;
-        const double RoomHumidity = 0.5;
         var filmK = 273.15 + (celsius + ambientC) / 2;
-        var drivePa = SaturationPa(celsius) - RoomHumidity * SaturationPa(ambientC);
+        var drivePa = SaturationPa(celsius) - SaturationPa(ambientC);
         return FilmWPerM2K / 1007 / (461.5 * filmK) * Math.Max(0, drivePa);
     }
 }

@@ -9,14 +9,19 @@ namespace BrewDeck.Simulator.Plant;
 /// without grain, below it the dead space, mixed.
 /// <para>
 /// How the profile's washing stages become back-mixing and exchange: a row of S ideal stages spreads the residence time with a relative
-/// variance of 1/S. The bed is given the same variance at the profile's flow, three tenths of it by exchange (2·f/(rate·time) for an
-/// immobile share f), the rest by back-mixing and dead space; so a profile's stages give about the same lauter yield here, while the
-/// course of the runnings, the flow and the depth act by these equations. The truth's factors then move both.
+/// variance of 1/S. At the profile's flow the bed is given half of that, because what drains after the sparge goes on washing here:
+/// then the extract left in a drained bed lies within 0.3 points on average (1.1 points root mean square) of what S ideal stages leave
+/// that drain at the strength of their outlet, over 1 to 4 stages and 0.4 to 1.1 volumes of liquor (measured; a test repeats it). Three
+/// tenths of the variance come from the exchange (2·f/(rate·time) for an immobile share f), the rest from back-mixing and the dead
+/// space. The course of the runnings, the flow and the depth act by these equations, and the truth's factors move both.
 /// </para>
 /// </summary>
 internal sealed class GrainBed
 {
     private const int Layers = 24;
+
+    /// <summary>Variance of the sparge against that of the profile's stages, which count sparge and draining together.</summary>
+    private const double VarianceFactor = 0.5;
 
     /// <summary>Share of the variance that belongs to the exchange with the grain.</summary>
     private const double ExchangeShare = 0.3;
@@ -99,7 +104,7 @@ internal sealed class GrainBed
 
     private void Fit(BedTruth truth, double keptShare, double deadShare, double timeS)
     {
-        var variance = 1 / Math.Max(1, truth.Stages);
+        var variance = VarianceFactor / Math.Max(1, truth.Stages);
         _exchangePerS = truth.ExchangeFactor * 2 * keptShare / (ExchangeShare * variance * timeS);
         var moving = 1 - deadShare;
         var wanted = ((1 - ExchangeShare) * variance - deadShare * deadShare) / (moving * moving);

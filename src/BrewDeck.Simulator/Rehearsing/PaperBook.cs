@@ -28,7 +28,10 @@ public sealed class PaperBook : IRunBook
 
     private void Keep(ImmutableArray<RunEvent> events)
     {
-        _events.AddRange(events);
-        State = RunFold.Of(_events);
+        foreach (var happened in events)
+        {
+            _events.Add(happened);
+            State = happened is Undone ? RunFold.Of(_events) : RunFold.Then(State, happened);
+        }
     }
 }

@@ -34,14 +34,15 @@ public sealed class RehearsalPlayer
     private int _thoughtDone = -1;
 
     /// <param name="startMs">Unix ms from which the plant's time counts.</param>
-    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1)
+    /// <param name="mends">Whether the stand-in brewer takes remedies.</param>
+    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1, bool mends = true)
     {
         StartMs = NowMs = startMs;
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         var pace = new HumanPace(truth.Seed, steadiness);
         _hands = new PlantFollower(Plant, Instruments, pace);
-        _brewer = new StandInBrewer(_hands, Instruments, pace);
+        _brewer = new StandInBrewer(_hands, Instruments, pace, mends);
     }
 
     public static RehearsalPlayer For(Plan plan, int seed, long startMs) =>
@@ -90,6 +91,11 @@ public sealed class RehearsalPlayer
             if (happened.AtMs > NowMs)
                 Pass(happened.AtMs);
             Follow(happened, after);
+        }
+        foreach (var step in after.Steps)
+        {
+            if (step.Status is RunStatus.Running or RunStatus.Held)
+                _hands.Asked(step.Spec);
         }
         _state = after;
     }

@@ -13,7 +13,9 @@ public sealed record RehearsalTruth(
 
 /// <summary>The outlook as it stood at a moment of the day.</summary>
 /// <param name="At"><c>start</c>, <c>after_mash</c>, <c>pre_boil</c> or <c>end_of_boil</c>.</param>
-public sealed record RehearsalOutlook(string At, Outlook Outlook);
+/// <param name="State">The run at that moment.</param>
+/// <param name="NowMs">That moment, Unix ms.</param>
+public sealed record RehearsalOutlook(string At, Outlook Outlook, RunState State, long NowMs);
 
 /// <summary>A rehearsed day.</summary>
 /// <param name="Ended"><c>pitched</c> or <c>aborted</c>.</param>

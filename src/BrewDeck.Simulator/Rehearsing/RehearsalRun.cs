@@ -24,8 +24,9 @@ public sealed class RehearsalRun
 
     /// <param name="book">With the batch opened and nothing started.</param>
     /// <param name="startMs">Unix ms.</param>
-    public static RehearsalResult Of(HiddenTruth truth, IRunBook book, long startMs) =>
-        new RehearsalRun(book, new RehearsalPlayer(truth, startMs)).Play(truth.Seed);
+    /// <param name="mends">Whether the stand-in brewer takes remedies.</param>
+    public static RehearsalResult Of(HiddenTruth truth, IRunBook book, long startMs, bool mends = true) =>
+        new RehearsalRun(book, new RehearsalPlayer(truth, startMs, mends: mends)).Play(truth.Seed);
 
     /// <summary>In memory, the truth drawn from the seed.</summary>
     public static RehearsalResult Of(Plan plan, int seed, long startMs) => Of(
@@ -76,7 +77,7 @@ public sealed class RehearsalRun
     }
 
     private void Note(string at) =>
-        _outlooks.Add(new RehearsalOutlook(at, Forecasts.At(_book.State, _player.NowMs).Outlook));
+        _outlooks.Add(new RehearsalOutlook(at, Forecasts.At(_book.State, _player.NowMs).Outlook, _book.State, _player.NowMs));
 
     private RehearsalResult Result(int seed)
     {

@@ -25,8 +25,10 @@ internal static class CommandTable
         root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(Log(Place));
+        root.Subcommands.Add(Pictures(Place));
         return root;
     }
 
@@ -59,6 +61,22 @@ internal static class CommandTable
         return command;
     }
 
+    private static Command Calibrate(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count") { Description = "So many rehearsed days.", DefaultValueFactory = _ => 100 };
+        var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
+        var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
+        var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields };
+        day.AddTo(command);
+        command.SetAction(p => CalibrateCommand.Run(
+            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields)), p.GetValue(json)));
+        return command;
+    }
+
     private static Command Convert(Func<ParseResult, Workplace> place)
     {
         var input = new Argument<string>("input") { Description = "A recipe: BeerJSON 1.0, BeerXML 1.0 or TOML." };
@@ -69,6 +87,16 @@ internal static class CommandTable
             var at = place(p);
             return at.Guard(() => ConvertCommand.Run(p.GetValue(input)!, p.GetValue(output), at.Output, at.Errors, at.Profiles().Catalogue));
         });
+        return command;
+    }
+
+    private static Command Pictures(Func<ParseResult, Workplace> place)
+    {
+        var folder = new Argument<string>("folder") { Description = "Where the pictures are." };
+        var check = new Option<bool>("--check") { Description = "Only say which are out of date." };
+        var command = new Command("screenshots", "Makes the pictures of the documentation from a rehearsed day.") { folder, check };
+        command.Hidden = true;
+        command.SetAction(p => Screenshots.Run(place(p), p.GetValue(folder)!, p.GetValue(check)));
         return command;
     }
 

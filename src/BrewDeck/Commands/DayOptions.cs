@@ -32,12 +32,29 @@ internal sealed record DayOptions
 
     public string? Altitude { get; init; }
 
+    public string? Bitterness { get; init; }
+
+    /// <summary>Each <c>HOP=PERCENT</c>.</summary>
+    public string[] Alpha { get; init; } = [];
+
+    /// <summary>Each <c>NAME=OTHER</c>, a malt or hop of the recipe and what is on hand.</summary>
+    public string[] Instead { get; init; } = [];
+
+    public string? Water { get; init; }
+
+    public string? WaterTarget { get; init; }
+
     /// <exception cref="ProfileException">A file cannot be used.</exception>
     /// <exception cref="UsageException">A choice cannot be read.</exception>
     public PlanResult Draw(ProfileFolder profiles)
     {
         var (house, recipe) = Files(profiles);
-        return Planner.Draw(house, recipe, Choices());
+        var choices = Choices() with
+        {
+            Water = Water is null ? null : profiles.Water(profiles.FindWater(Water)),
+            WaterTarget = WaterTarget is null ? null : profiles.WaterTarget(profiles.FindWaterTarget(WaterTarget)),
+        };
+        return Planner.Draw(house, recipe, OnHand.Apply(choices, recipe, profiles, Alpha, Instead));
     }
 
     public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
@@ -50,6 +67,7 @@ internal sealed record DayOptions
         {
             BatchL = Read("--batch", Batch, Dimension.Volume),
             Circuits = Circuits,
+            Bitterness = Formula(usual.Bitterness),
             Sparge = SpargeMethod(usual.Sparge),
             Start = Moment("--start", Start),
             Finish = Moment("--finish", Finish),
@@ -75,6 +93,14 @@ internal sealed record DayOptions
         "batch" => Core.Planning.SpargeMethod.Batch,
         "none" => Core.Planning.SpargeMethod.None,
         _ => throw new UsageException($"--sparge: '{Sparge}' is not known; write fly, batch or none"),
+    };
+
+    private BitternessFormula Formula(BitternessFormula usual) => Bitterness?.ToLowerInvariant() switch
+    {
+        null => usual,
+        "tinseth" => BitternessFormula.Tinseth,
+        "rager" => BitternessFormula.Rager,
+        _ => throw new UsageException($"--bitterness: '{Bitterness}' is not known; write tinseth or rager"),
     };
 
     private static DateTimeOffset? Moment(string option, string? text)

@@ -33,6 +33,12 @@ internal static class PlanJson
         json.WriteStartObject("totals");
         Totals(json, plan.Totals);
         json.WriteEndObject();
+        if (plan.Water is { } water)
+        {
+            json.WriteStartObject("water");
+            WaterJson.Write(json, water);
+            json.WriteEndObject();
+        }
         json.WriteStartArray("limits");
         foreach (var limit in plan.Limits)
             Limit(json, limit);

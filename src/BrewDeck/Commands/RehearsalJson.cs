@@ -43,7 +43,7 @@ internal static class RehearsalJson
     private static void Outlooks(Utf8JsonWriter json, RehearsalResult result)
     {
         json.WriteStartArray("outlooks");
-        foreach (var (at, outlook) in result.Outlooks)
+        foreach (var (at, outlook, _, _) in result.Outlooks)
         {
             json.WriteStartObject();
             json.WriteString("at", at);

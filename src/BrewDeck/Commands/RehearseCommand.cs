@@ -28,7 +28,7 @@ internal static class RehearseCommand
         for (var i = 0; i < count; i++)
         {
             using var journal = keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
-            var result = Play(new SessionPorts(journal, profiles, TypedQuantities.Reader, TypedQuantities.Instruments, new Unwatched()), plan, seed + i);
+            var result = Play(new SessionPorts(journal, profiles, new Unwatched()), plan, seed + i);
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }
@@ -56,7 +56,7 @@ internal static class RehearseCommand
         var wall = place.Time.GetLocalNow();
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
         var clock = new RehearsalClock(wall, begins, speed);
-        var ports = new SessionPorts(store, place.Profiles(), TypedQuantities.Reader, TypedQuantities.Instruments, clock);
+        var ports = new SessionPorts(store, place.Profiles(), clock);
         var session = DeckCommand.NewSession(place, ports, units, begins);
         if (session.State is null)
         {

@@ -23,7 +23,7 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
 
     public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
 
-    public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => RunFold.Of(events).Status;
+    public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);
 
     public LogCommands LogCommands() => new(() => new FolderDisk(Folder), StatusOf, output, errors);
 

@@ -28,23 +28,19 @@ internal sealed class BatchDatabase : IDisposable
     private BatchDatabase(string path, DurableStream data, DurableStream log)
     {
         (_path, _data, _log) = (path, data, log);
-        _db = new LiteDatabase(new LiteEngine(new EngineSettings
-        {
-            DataStream = data,
-            LogStream = log,
-            Collation = new Collation("/Ordinal"), // otherwise that of the machine on which the file was made
-        }));
+        _db = Engine(data, log);
         _batches = _db.GetCollection("batches", BsonAutoId.Int32);
         _events = _db.GetCollection("events", BsonAutoId.Int64);
-        FormatFound = ReadFormat();
+        Newer = FormatOf(_db) > Format;
     }
 
-    /// <summary>As the file says.</summary>
-    public int FormatFound { get; }
+    /// <summary>Written by a newer program: to be read as far as that goes, and left as it is.</summary>
+    public bool Newer { get; }
 
     /// <exception cref="LogbookException">Another program has it open, it may not be written, or it is damaged.</exception>
     public static BatchDatabase Open(LogbookDisk disk)
     {
+        DiskTrouble.Explain(disk.Path, () => MakeWhenMissing(disk));
         var data = DiskTrouble.Explain(disk.Path, () => disk.Open(DataName));
         Stream? log = null;
         try
@@ -58,7 +54,9 @@ internal sealed class BatchDatabase : IDisposable
             log?.Dispose();
             if (e is LogbookException)
                 throw;
-            throw DiskTrouble.IsFull(e) ? new LogbookException($"{disk.Path}: the disk is full; free some space", e) : Damaged(disk.Path, e);
+            if (DiskTrouble.IsFull(e))
+                DiskTrouble.Explain<object>(disk.Path, () => throw e);
+            throw Damaged(disk.Path, e);
         }
     }
 
@@ -72,7 +70,7 @@ internal sealed class BatchDatabase : IDisposable
         }
         catch (Exception e) // LiteDB meets damage with whatever it runs into
         {
-            throw Damaged(_path, e);
+            throw Newer ? TooNew(_path, e) : Damaged(_path, e);
         }
     }
 
@@ -111,6 +109,41 @@ internal sealed class BatchDatabase : IDisposable
             _log.Dispose();
         }
     }
+
+    /// <summary>
+    /// Made whole and put in place at once: LiteDB writes the first page of a new file without waiting for it, and a power cut just
+    /// then left a file that it does not open.
+    /// </summary>
+    private static void MakeWhenMissing(LogbookDisk disk)
+    {
+        if (disk.Files().GetValueOrDefault(DataName) >= DurableStream.Page)
+            return; // less than a page holds nothing
+        using var data = new MemoryStream();
+        using (var log = new MemoryStream())
+        {
+            using var db = Engine(data, log);
+            db.GetCollection("meta", BsonAutoId.Int32).Insert(new BsonDocument { ["_id"] = 1, ["format"] = Format });
+        }
+
+        disk.Delete(LogName); // of a database that is gone
+        disk.Put(DataName, data.ToArray());
+    }
+
+    private static int FormatOf(LiteDatabase db) =>
+        db.GetCollection("meta").FindById(1) is { } meta
+            ? meta["format"].AsInt32
+            : throw new InvalidDataException("the database does not say its format");
+
+    private static LiteDatabase Engine(Stream data, Stream log) => new(new LiteEngine(new EngineSettings
+    {
+        DataStream = data,
+        LogStream = log,
+        Collation = new Collation("/Ordinal"), // otherwise that of the machine on which the file was made
+    }));
+
+    /// <summary>For what must not be done to a newer program's logbook.</summary>
+    public static LogbookException TooNew(string folder, Exception? cause = null) => new(
+        $"{folder}: written by a newer brewdeck; use that one, or give --logbook PATH", cause);
 
     private static LogbookException Damaged(string folder, Exception cause) => new(
         $"{Path.Combine(folder, DataName)}: the database is damaged; \"brewdeck log repair\" makes it again from the tapes", cause);
@@ -151,13 +184,4 @@ internal sealed class BatchDatabase : IDisposable
             document["rehearsed"].AsBoolean),
         document["hash"].AsBinary,
         document["tape_bytes"].AsInt64);
-
-    private int ReadFormat()
-    {
-        var meta = _db.GetCollection("meta", BsonAutoId.Int32);
-        if (meta.FindById(1) is { } found)
-            return found["format"].AsInt32;
-        meta.Insert(new BsonDocument { ["_id"] = 1, ["format"] = Format });
-        return Format;
-    }
 }

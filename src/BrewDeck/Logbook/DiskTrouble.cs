@@ -29,7 +29,7 @@ internal static class DiskTrouble
         }
     }
 
-    public static bool IsFull(Exception e) => Code(e) is 28 or 0x70 or 0x27; // ENOSPC, ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL
+    public static bool IsFull(Exception e) => Code(e) is 28 or 122 or 0x70 or 0x27; // ENOSPC, EDQUOT; ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL
 
     private static string Word(string path, Exception e) => e switch
     {

@@ -10,7 +10,9 @@ namespace BrewDeck.Logbook;
 /// <param name="log">It is the write-ahead log, where transactions are confirmed.</param>
 internal sealed class DurableStream(Stream file, bool log) : Stream
 {
-    private const int Page = 8192;
+    /// <summary>Of LiteDB's files, bytes.</summary>
+    public const int Page = 8192;
+
     private const int ConfirmedAt = 18;
 
     public override bool CanRead => true;

@@ -1,9 +1,11 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
 
@@ -27,6 +29,9 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<MashHeating>),
         typeof(SnakeCase<ChillerKind>),
         typeof(SnakeCase<GristUse>),
+        typeof(SnakeCase<MaltKind>),
+        typeof(SnakeCase<BrewingSalt>),
+        typeof(SnakeCase<AcidKind>),
         typeof(SnakeCase<HopUse>),
         typeof(SnakeCase<HopForm>),
         typeof(SnakeCase<AdditionUse>),

@@ -7,7 +7,14 @@ namespace BrewDeck.Logbook;
 /// <param name="Quantity">What <paramref name="Value"/> measures, snake_case with its unit.</param>
 /// <param name="Text">What somebody typed, or what else there is to say; not yet safe to show.</param>
 internal sealed record EventRow(
-    int Seq, string AtUtc, string Kind, string StepId = "", string Vessel = "", string Quantity = "", double? Value = null, string Text = "")
+    int Seq,
+    string AtUtc,
+    string Kind,
+    string StepId = "",
+    string Vessel = "",
+    string Quantity = "",
+    double? Value = null,
+    string Text = "")
 {
     public static EventRow Of(int seq, RunEvent happened)
     {
@@ -16,7 +23,8 @@ internal sealed record EventRow(
         {
             BatchOpened e => row with
             {
-                Text = Invariant($"{e.Plan.Recipe.Name}, {e.Plan.Totals.FermenterL:0.#} L, on {e.Plan.Brewhouse.Name}; {e.Plan.Steps.Length} steps; brewdeck {e.ProgramVersion}"),
+                Text = Invariant($"{e.Plan.Recipe.Name}, {e.Plan.Totals.FermenterL:0.#} L, on {e.Plan.Brewhouse.Name}; ")
+                    + Invariant($"{e.Plan.Steps.Length} steps; brewdeck {e.ProgramVersion}"),
             },
             StepStarted e => row with { StepId = e.StepId },
             StepFinished e => row with { StepId = e.StepId },

@@ -16,6 +16,9 @@ internal sealed class GuardedDatabase : IDisposable
     /// <summary>The first trouble; null while it is sound.</summary>
     public string? Fault { get; private set; }
 
+    /// <summary>Written by a newer program.</summary>
+    public bool Newer { get; private set; }
+
     public IReadOnlyList<BatchHeader> Headers { get; private set; } = [];
 
     /// <exception cref="LogbookException">Another program has it open, or it may not be read: that is no damage.</exception>
@@ -30,6 +33,7 @@ internal sealed class GuardedDatabase : IDisposable
 
         DiskTrouble.Explain(disk.Path, () => disk.Open(BatchDatabase.DataName).Dispose());
         guarded._database = guarded.Ask(() => BatchDatabase.Open(disk));
+        guarded.Newer = guarded._database?.Newer == true;
         guarded.Headers = guarded.Ask(() => guarded._database!.Headers()) ?? [];
         return guarded;
     }
@@ -62,13 +66,11 @@ internal sealed class GuardedDatabase : IDisposable
                 return answer.Result;
             Fault ??= $"does not answer within {_limit.TotalSeconds:0} s";
         }
-        catch (AggregateException e)
+        catch (AggregateException)
         {
-            Fault ??= $"cannot be read ({SafeText.OneLine(Innermost(e).Message)})";
+            Fault ??= "is damaged";
         }
 
         return null;
     }
-
-    private static Exception Innermost(Exception e) => e.InnerException is { } inner ? Innermost(inner) : e;
 }

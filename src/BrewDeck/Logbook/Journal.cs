@@ -22,7 +22,6 @@ internal sealed class Journal : IBatchStore, IDisposable
     private readonly SortedDictionary<int, LiveBatch> _live = [];
     private readonly List<string> _notices = [];
     private int _lastNumber;
-    private bool _databaseLost;
 
     private Journal(LogbookDisk disk, BatchDatabase database, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf) =>
         (_disk, _database, _statusOf) = (disk, database, statusOf);
@@ -39,6 +38,9 @@ internal sealed class Journal : IBatchStore, IDisposable
 
     /// <summary>Written by a newer program: it can be read, and nothing is added.</summary>
     public bool ReadOnly { get; private set; }
+
+    /// <summary>The database could not be written: the tapes alone are kept until the next opening.</summary>
+    public bool DatabaseLost { get; private set; }
 
     /// <param name="statusOf">The fold's word on where a run stands.</param>
     /// <exception cref="LogbookException">In use, not writable or damaged.</exception>
@@ -144,7 +146,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     {
         foreach (var header in _database.Headers())
             _headers[header.Number] = header;
-        if (_database.FormatFound > BatchDatabase.Format)
+        if (_database.Newer)
             GoReadOnly("the logbook");
         var tapes = _disk.Tapes().ToList();
         _lastNumber = _headers.Keys.Concat(tapes.Select(t => t.Batch)).DefaultIfEmpty().Max();
@@ -244,7 +246,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     {
         var status = _statusOf(live.Events);
         var header = _headers[live.Number] = live.Header(status);
-        if (_databaseLost || ReadOnly)
+        if (DatabaseLost || ReadOnly)
             return;
         try
         {
@@ -255,9 +257,9 @@ internal sealed class Journal : IBatchStore, IDisposable
         }
         catch (Exception e) // after a failed write LiteDB throws whatever its state gives; the tape has the event all the same
         {
-            _databaseLost = true;
+            DatabaseLost = true;
             _notices.Add($"{_disk.Path}: the database cannot be written ({SafeText.OneLine(e.Message)}); "
-                + "the day goes on, on its tape, and the database catches up at the next start");
+                + "the day goes on, on its tape; the next start catches up, or \"brewdeck log repair\" makes the database again");
         }
     }
 
@@ -272,7 +274,7 @@ internal sealed class Journal : IBatchStore, IDisposable
         {
             _database.Dispose();
         }
-        catch (Exception) when (_databaseLost) // it could not be written before: nothing new
+        catch (Exception) when (DatabaseLost) // it could not be written before: nothing new
         {
         }
     }
@@ -289,7 +291,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     private void RequireWritable()
     {
         if (ReadOnly)
-            throw new LogbookException($"{_disk.Path}: written by a newer brewdeck; brew with that one, or give --logbook PATH");
+            throw BatchDatabase.TooNew(_disk.Path);
     }
 
     private void GoReadOnly(string what)

@@ -41,8 +41,10 @@ internal sealed class LogCommands(
         var report = LogVerify.Of(disk(), Limit);
         foreach (var fault in report.Faults)
             Say(fault);
-        output.WriteLine($"{report.Batches} batches, {report.Events} events checked: "
-            + (report.Faults.Count == 0 ? "all whole" : $"{report.Faults.Count} faults; \"brewdeck log repair\" mends what has a second copy"));
+        output.WriteLine($"checked: batches {report.Batches}, events {report.Events}; "
+            + (report.Faults.Count == 0
+                ? "all whole"
+                : $"faults {report.Faults.Count}; \"brewdeck log repair\" mends what has a second copy"));
         return report.Faults.Count == 0 ? Done : Refused;
     });
 
@@ -55,7 +57,7 @@ internal sealed class LogCommands(
         var left = LogVerify.Of(place, Limit).Faults;
         foreach (var fault in left)
             Say(fault);
-        output.WriteLine(left.Count > 0 ? $"{left.Count} faults are left" : done.Count > 0 ? "all whole again" : "all whole, nothing to mend");
+        output.WriteLine(left.Count > 0 ? $"faults left: {left.Count}" : done.Count > 0 ? "all whole again" : "all whole, nothing to mend");
         return left.Count == 0 ? Done : Refused;
     });
 

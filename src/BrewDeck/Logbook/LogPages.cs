@@ -56,13 +56,26 @@ internal static class LogPages
         return line.ToString();
     }
 
-    private static string CsvOf(BatchHead head) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{head.Number},{EventRow.IsoUtc(head.OpenedMs)},{SafeText.CsvField(head.Recipe)},{SafeText.CsvField(head.Brewhouse)},{BatchStatus.Name(head.Status)},{head.Events},{(head.Rehearsed ? "true" : "false")}");
+    private static string CsvOf(BatchHead head) => string.Join(
+        ',',
+        Number(head.Number),
+        EventRow.IsoUtc(head.OpenedMs),
+        SafeText.CsvField(head.Recipe),
+        SafeText.CsvField(head.Brewhouse),
+        BatchStatus.Name(head.Status),
+        Number(head.Events),
+        head.Rehearsed ? "true" : "false");
 
-    private static string CsvOf(EventRow row) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{row.Seq},{row.AtUtc},{row.Kind},{SafeText.CsvField(row.StepId)},{SafeText.CsvField(row.Vessel)},{row.Quantity},{Number(row.Value)},{SafeText.CsvField(row.Text)}");
+    private static string CsvOf(EventRow row) => string.Join(
+        ',',
+        Number(row.Seq),
+        row.AtUtc,
+        row.Kind,
+        SafeText.CsvField(row.StepId),
+        SafeText.CsvField(row.Vessel),
+        row.Quantity,
+        Number(row.Value),
+        SafeText.CsvField(row.Text));
 
     private static string JsonOf(BatchHead head)
     {

@@ -15,24 +15,43 @@ internal static class LogRepair
         DiskTrouble.Explain(disk.Path, () =>
         {
             var done = new List<string>();
-            if (!MendTapes(disk, limit, done))
-                SetDatabaseAside(disk, done);
-            using var journal = Journal.Open(disk, statusOf);
-            done.AddRange(journal.Notices);
+            if (!MendTapes(disk, limit, done) || !CatchesUp(disk, statusOf, done))
+                MakeDatabaseAgain(disk, statusOf, done);
             return done;
         });
+
+    /// <returns>False when the database reads well but cannot be written.</returns>
+    private static bool CatchesUp(LogbookDisk disk, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf, List<string> done)
+    {
+        using var journal = Journal.Open(disk, statusOf);
+        if (!journal.DatabaseLost)
+            done.AddRange(journal.Notices);
+        return !journal.DatabaseLost;
+    }
+
+    private static void MakeDatabaseAgain(LogbookDisk disk, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf, List<string> done)
+    {
+        SetAside(disk, BatchDatabase.LogName);
+        SetAside(disk, BatchDatabase.DataName);
+        done.Add($"{Path.Combine(disk.Path, BatchDatabase.DataName)}: made again from the tapes, of which there are {disk.Tapes().Count()}");
+        CatchesUp(disk, statusOf, done);
+    }
 
     /// <returns>True when the database is sound and agrees with the tapes as they are now.</returns>
     private static bool MendTapes(LogbookDisk disk, TimeSpan limit, List<string> done)
     {
         using var database = GuardedDatabase.Open(disk, limit);
+        if (database.Newer)
+            throw BatchDatabase.TooNew(disk.Path);
         var headers = database.Headers.ToDictionary(h => h.Number);
         var sound = true;
         foreach (var batch in headers.Keys.Union(disk.Tapes().Select(t => t.Batch)).Order())
         {
             var header = headers.GetValueOrDefault(batch);
             var scan = Tape.Scan(disk, batch);
-            if (!scan.Newer && (scan.Lines.Count < (header?.Head.Events ?? 0) || (scan.Fault is not null && !scan.Torn)))
+            if (scan.Newer)
+                throw BatchDatabase.TooNew(disk.Path);
+            if (scan.Lines.Count < (header?.Head.Events ?? 0) || (scan.Fault is not null && !scan.Torn))
                 scan = Mend(disk, batch, database.Lines(batch), done);
             sound &= header is null || !LogVerify.OfDatabase(scan, header, database).Any();
         }
@@ -47,7 +66,8 @@ internal static class LogRepair
         var own = TapeScan.Salvage(old).ToList();
         var mended = Merge(own, copy);
         byte[] text = [.. mended.SelectMany(line => line.ToUtf8())];
-        Replace(disk, name, text);
+        SetAside(disk, name);
+        disk.Put(name, text);
         var left = own.Count(line => line.Seq >= mended.Count);
         done.Add($"{Path.Combine(disk.Path, name)}: {mended.Count} entries are whole again"
             + (left > 0 ? $"; {left} after them do not link and stay in {name}.damaged" : ""));
@@ -63,26 +83,6 @@ internal static class LogRepair
         while (candidates[chain.Count].FirstOrDefault(line => line.Follows(last)) is { } next)
             chain.Add(last = next);
         return chain;
-    }
-
-    private static void Replace(LogbookDisk disk, string name, byte[] text)
-    {
-        using (var fresh = disk.Open(name + ".new"))
-        {
-            fresh.SetLength(0);
-            fresh.Write(text);
-            fresh.Flush();
-        }
-
-        SetAside(disk, name);
-        disk.Move(name + ".new", name);
-    }
-
-    private static void SetDatabaseAside(LogbookDisk disk, List<string> done)
-    {
-        SetAside(disk, BatchDatabase.LogName);
-        SetAside(disk, BatchDatabase.DataName);
-        done.Add($"{Path.Combine(disk.Path, BatchDatabase.DataName)}: made again from {disk.Tapes().Count()} tapes");
     }
 
     private static void SetAside(LogbookDisk disk, string name)

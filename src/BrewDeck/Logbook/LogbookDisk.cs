@@ -23,6 +23,19 @@ internal abstract class LogbookDisk
     /// <summary>Gives a file another name, for good when this returns; a file of that name is replaced.</summary>
     public abstract void Move(string from, string to);
 
+    /// <summary>Puts a whole file in place at once: after a power cut there is all of it, or what was there before.</summary>
+    public void Put(string name, ReadOnlySpan<byte> content)
+    {
+        using (var fresh = Open(name + ".new"))
+        {
+            fresh.SetLength(0);
+            fresh.Write(content);
+            fresh.Flush();
+        }
+
+        Move(name + ".new", name);
+    }
+
     /// <summary>Batches with a tape and the length of it.</summary>
     public IEnumerable<(int Batch, long Bytes)> Tapes() =>
         from file in Files()

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
@@ -12,6 +13,8 @@ internal sealed record TapeLine(int Seq, byte[] Hash, byte[] Body)
 {
     /// <summary>Format of the line; a higher one was written by a newer program.</summary>
     public const int Format = 1;
+
+    private static readonly byte[] Prefix = Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"format\":{Format},\"seq\":"));
 
     public static TapeLine After(TapeLine? before, byte[] body) =>
         new(before is null ? 0 : before.Seq + 1, HashChain.Link(before is null ? HashChain.Start : before.Hash, body), body);
@@ -45,14 +48,13 @@ internal sealed record TapeLine(int Seq, byte[] Hash, byte[] Body)
     /// <returns>Null when it is not a line of this format.</returns>
     public static TapeLine? Parse(ReadOnlySpan<byte> line)
     {
-        var seqAt = Head(0, HashChain.Start).AsSpan().IndexOf("0,"u8);
-        if (line.Length <= seqAt || !Utf8Parser.TryParse(line[seqAt..], out int seq, out var digits) || seq < 0)
+        if (!line.StartsWith(Prefix) || !Utf8Parser.TryParse(line[Prefix.Length..], out int seq, out var digits) || seq < 0)
             return null;
-        var hashAt = seqAt + digits + ",\"hash\":\"".Length;
-        if (line.Length < hashAt + 2 * HashChain.Bytes)
+        var hashAt = Prefix.Length + digits + ",\"hash\":\"".Length;
+        if (line.Length < hashAt + (2 * HashChain.Bytes))
             return null;
         var hash = new byte[HashChain.Bytes];
-        if (Convert.FromHexString(line.Slice(hashAt, 2 * HashChain.Bytes), hash, out _, out _) != System.Buffers.OperationStatus.Done)
+        if (Convert.FromHexString(line.Slice(hashAt, 2 * HashChain.Bytes), hash, out _, out _) != OperationStatus.Done)
             return null;
         var head = Head(seq, hash);
         return line.StartsWith(head) && line.Length > head.Length && line[^1] == '}'
@@ -65,7 +67,10 @@ internal sealed record TapeLine(int Seq, byte[] Hash, byte[] Body)
         line.StartsWith("{\"format\":"u8)
         && Utf8Parser.TryParse(line["{\"format\":".Length..], out int format, out _) && format > Format;
 
-    private static byte[] Head(int seq, ReadOnlySpan<byte> hash) => Encoding.ASCII.GetBytes(string.Create(
-        CultureInfo.InvariantCulture,
-        $"{{\"format\":{Format},\"seq\":{seq},\"hash\":\"{Convert.ToHexStringLower(hash)}\",\"event\":"));
+    private static byte[] Head(int seq, ReadOnlySpan<byte> hash) =>
+    [
+        .. Prefix,
+        .. Encoding.ASCII.GetBytes(string.Create(
+            CultureInfo.InvariantCulture, $"{seq},\"hash\":\"{Convert.ToHexStringLower(hash)}\",\"event\":")),
+    ];
 }

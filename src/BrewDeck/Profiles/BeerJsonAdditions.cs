@@ -5,7 +5,8 @@ using static BrewDeck.Profiles.BeerJsonBoil;
 namespace BrewDeck.Profiles;
 
 /// <summary>Hops and other additions of a BeerJSON recipe with their timing.</summary>
-internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil, SourceNode ingredients)
+internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil,
+    SourceNode ingredients)
 {
     private static readonly string[] Uses = ["add_to_boil", "add_to_mash", "add_to_fermentation", "add_to_package"];
     private static readonly string[] Forms = ["extract", "leaf", "leaf (wet)", "pellet", "powder", "plug"];
@@ -22,7 +23,8 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
         var (number, unit) = values.Amount(amount);
         if (unit != "g" || use == "add_to_mash")
         {
-            import.Note(node, $"{amount.Shown} of '{ProfileError.OneLine(name)}' not carried over: {(use == "add_to_mash" ? "no hops go into the mash here" : "hops are weighed here")}");
+            import.Note(node,
+                $"{amount.Shown} of '{ProfileError.OneLine(name)}' not carried over: {(use == "add_to_mash" ? "no hops go into the mash here" : "hops are weighed here")}");
             node.Take();
             return null;
         }
@@ -43,13 +45,22 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
         values.In(node, "alpha_acid", Dimension.Fraction, "") ?? import.Catalogue.Hop(name)?.AlphaFraction
         ?? throw import.Error(node, "has no alpha_acid; BeerJSON requires it");
 
-    private HopForm Form(SourceNode node) =>
-        node["form"] is { } form && import.Word(form, Forms) is "leaf" or "leaf (wet)" or "plug" ? HopForm.Cone : HopForm.Pellet;
+    private HopForm Form(SourceNode node)
+    {
+        if (node["form"] is not { } told)
+            return HopForm.Pellet;
+        var form = import.Word(told, Forms);
+        var cone = form is "leaf" or "leaf (wet)" or "plug";
+        if (form is "leaf (wet)" or "extract" or "powder")
+            import.Note(told, $"'{form}' carried over as {(cone ? "dried cones" : "pellets")} of the same mass and alpha acid");
+        return cone ? HopForm.Cone : HopForm.Pellet;
+    }
 
     private OtherAddition Other(SourceNode node)
     {
         var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
-        var (number, unit) = values.Amount(node["amount"] ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
+        var (number, unit) = values.Amount(node["amount"]
+            ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
         var (use, step) = When(node);
         return use switch
         {
@@ -75,8 +86,8 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
     };
 
     /// <summary>
-    /// Minutes before knock-out. The standard's text has <c>time</c> run from the start of a step, its own examples count it back
-    /// from the end (60, 20 and 2 min in this order); the examples are followed, and the brewer told.
+    /// Minutes before knock-out. The standard's text has <c>time</c> run from the start of a step, its own examples
+    /// count it back from the end (60, 20 and 2 min in this order); the examples are followed, and the brewer told.
     /// </summary>
     private double BoilMinutes(SourceNode node)
     {
@@ -94,10 +105,23 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
 
     private (string Use, int? Step) When(SourceNode node)
     {
-        var step = node["timing"]?["step"] is { } number ? (int)Math.Clamp(import.Number(number), 0, 99) : (int?)null;
-        if (node["timing"]?["use"] is { } use)
-            return (import.Word(use, Uses), step);
+        if (node["timing"]?["use"] is { } told)
+        {
+            var use = import.Word(told, Uses);
+            return (use, use == "add_to_boil" ? Step(node) : null);
+        }
+
         import.Note(node, "does not tell where it goes in: into the boil is assumed");
-        return ("add_to_boil", step);
+        return ("add_to_boil", Step(node));
+    }
+
+    private int? Step(SourceNode node)
+    {
+        if (node["timing"]?["step"] is not { } told)
+            return null;
+        var step = (int)Math.Clamp(import.Number(told), 0, 99);
+        if (boil.PlaceOf(step) == Place.After && step != boil.StandStep)
+            import.Note(told, $"{step} is past the stand: carried over into the whirlpool");
+        return step;
     }
 }

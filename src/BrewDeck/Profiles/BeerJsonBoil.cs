@@ -14,7 +14,11 @@ internal sealed class BeerJsonBoil
     }
 
     private const double BoilingC = 95;
+    private const double HottestBoilC = 103;
     private const double WhirlpoolC = 60;
+
+    /// <summary>Names of the steps that we write ourselves, by their place: nothing to carry over.</summary>
+    public static readonly string[] OwnNames = ["run-in and heat-up", "boil", "hot stand"];
 
     private readonly List<(Place Place, double? Minutes)> _steps = [];
 
@@ -22,14 +26,17 @@ internal sealed class BeerJsonBoil
     {
         var boil = recipe["boil"];
         var told = boil is null ? null : values.In(boil, "boil_time", Dimension.Time, "min");
+        Minutes = told ?? 60;
         foreach (var step in boil?.Items("boil_steps") ?? [])
             Add(values, step, import);
-        Minutes = told ?? 60;
         if (told is null)
             import.Note(recipe, "tells no boil: 60 min are assumed");
     }
 
     public double Minutes { get; }
+
+    /// <summary>Number of the step that is the hot stand; 0 when there is none.</summary>
+    public int StandStep { get; private set; }
 
     /// <summary>Hot stand after the boil; null when no step tells it.</summary>
     public double? StandMin { get; private set; }
@@ -41,16 +48,41 @@ internal sealed class BeerJsonBoil
     private void Add(BeerJsonValues values, SourceNode step, Importing import)
     {
         var start = values.In(step, "start_temperature", Dimension.Temperature, "°C");
-        var end = values.In(step, "end_temperature", Dimension.Temperature, "°C") ?? start;
-        var boils = (start ?? 100) >= BoilingC && (end ?? 100) >= BoilingC && !_steps.Exists(s => s.Place == Place.Boil);
-        var boiled = _steps.Exists(s => s.Place != Place.Before);
-        var place = boils ? Place.Boil : boiled ? Place.After : Place.Before;
+        var end = values.In(step, "end_temperature", Dimension.Temperature, "°C");
         var minutes = values.In(step, "step_time", Dimension.Time, "min");
-        step["name"]?.Take();
-        if (place == Place.After && StandMin is null && (end ?? 0) >= WhirlpoolC)
-            StandMin = minutes;
-        else if (place != Place.Boil && minutes > 0)
-            import.Note(step, $"{step.Shown}, {minutes} min from {start} to {end} °C: the plan draws its own {(place == Place.After ? "cooling" : "way to the boil")}");
+        var place = PlaceOf(start ?? 100, end ?? start ?? 100);
         _steps.Add((place, minutes));
+        if (OwnNames.Contains(step["name"]?.Text))
+            step["name"]!.Take();
+        if (place == Place.Boil)
+            Boil(step, minutes, Math.Max(start ?? 100, end ?? 100), import);
+        else if (place == Place.After && StandStep == 0 && (end ?? start ?? 100) >= WhirlpoolC)
+            Stand(step, minutes, (start, end), import);
+        else if (minutes != 0)
+            import.Note(step, $"{step.Shown}, {minutes} min from {start} to {end} °C: a plan draws its own");
+    }
+
+    private Place PlaceOf(double startC, double endC)
+    {
+        if (_steps.Exists(s => s.Place != Place.Before))
+            return Place.After;
+        return startC >= BoilingC && endC >= BoilingC ? Place.Boil : Place.Before;
+    }
+
+    private void Boil(SourceNode step, double? minutes, double hottestC, Importing import)
+    {
+        if (hottestC > HottestBoilC)
+            import.Note(step, $"{step.Shown} at {hottestC} °C not carried over: wort boils at its boiling point");
+        if (minutes is { } told && told != Minutes)
+            import.Note(step, $"{step.Shown} of {told} min not carried over: boil_time says {Minutes} min");
+    }
+
+    private void Stand(SourceNode step, double? minutes, (double? Start, double? End) tempC, Importing import)
+    {
+        StandMin = minutes;
+        StandStep = _steps.Count;
+        if (tempC is not (null or (>= BoilingC and <= HottestBoilC), null))
+            import.Note(step,
+                $"{step.Shown} from {tempC.Start} to {tempC.End} °C: carried over as a stand that cools by itself");
     }
 }

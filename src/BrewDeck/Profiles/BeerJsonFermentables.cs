@@ -1,4 +1,5 @@
 using BrewDeck.Core.Recipes;
+using Extracts = BrewDeck.Core.Physics.Extract;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -6,7 +7,8 @@ namespace BrewDeck.Profiles;
 /// <summary>The fermentable additions of a BeerJSON recipe.</summary>
 internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues values, SourceNode ingredients)
 {
-    private static readonly string[] Types = ["dry extract", "extract", "grain", "sugar", "fruit", "juice", "honey", "other"];
+    private static readonly string[] Types = ["dry extract", "extract", "grain", "sugar", "fruit", "juice", "honey",
+        "other"];
     private static readonly string[] Uses = ["add_to_mash", "add_to_boil", "add_to_fermentation", "add_to_package"];
 
     private readonly List<OtherAddition> _late = [];
@@ -21,10 +23,12 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
         var type = node["type"] is { } told ? import.Word(told, Types) : "grain";
         var massKg = MassKg(node, type);
-        var use = node["timing"]?["use"] is { } told2 ? import.Word(told2, Uses) : type == "grain" ? "add_to_mash" : "add_to_boil";
+        var use = node["timing"]?["use"] is { } told2
+            ? import.Word(told2, Uses) : type == "grain" ? "add_to_mash" : "add_to_boil";
         if (use is "add_to_fermentation" or "add_to_package")
         {
-            import.Note(node, $"'{ProfileError.OneLine(name)}' goes in after the brew day: carried over without its extract");
+            import.Note(node,
+                $"'{ProfileError.OneLine(name)}' goes in after the brew day: carried over without its extract");
             _late.Add(new(name, 1000 * massKg, "g", AdditionUse.Fermenter, 0));
             return null;
         }
@@ -33,10 +37,15 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         return new(
             name,
             massKg,
-            Extract(node) ?? known?.ExtractFraction ?? Assumed(node, "yield", type == "grain" ? 0.8 : 1, "80 % for grain, 100 % for the rest"),
-            values.In(node, "moisture", Dimension.Fraction, "") ?? known?.MoistureFraction ?? (type == "grain" ? 0.04 : 0),
+            Extract(node) ?? known?.ExtractFraction
+                ?? Assumed(node, "yield", type == "grain" ? 0.8 : 1, "80 % for grain, 100 % for the rest"),
+            values.In(node, "moisture", Dimension.Fraction, "") ?? known?.MoistureFraction
+                ?? (type == "grain" ? 0.04 : 0),
             values.In(node, "color", Dimension.Colour, "EBC") ?? known?.ColourEbc ?? Assumed(node, "color", 0, "none"),
-            use == "add_to_mash" ? GristUse.Mash : GristUse.Kettle);
+            use == "add_to_mash" ? GristUse.Mash : GristUse.Kettle)
+        {
+            Kind = known?.Kind,
+        };
     }
 
     private double Assumed(SourceNode node, string what, double value, string told)
@@ -52,7 +61,7 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         if (unit == "each")
             throw import.Error(amount, $"is {amount.Shown}; a fermentable must be weighed or measured");
         if (unit == "g")
-            return QuantityUnits.Convert(Dimension.Mass, number, QuantityUnits.Find(Dimension.Mass, "g")!, QuantityUnits.Find(Dimension.Mass, "kg")!);
+            return QuantityUnits.Convert(Dimension.Mass, number, "g", "kg");
         var density = type is "extract" or "honey" or "sugar" ? Importing.SyrupKgPerL : 1.05;
         import.Note(amount, $"is a volume: weighed as {density} kg/L");
         return number / 1000 * density;
@@ -66,7 +75,7 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         if (values.In(yield, "fine_grind", Dimension.Fraction, "") is { } fine)
             return fine;
         if (values.In(yield, "potential", Dimension.Gravity, "SG") is { } potential)
-            return Math.Round((potential - 1) * 1000 / Importing.SucrosePoints, 4);
+            return Math.Round(Extracts.Points(potential) / Extracts.SucrosePointsGalPerLb, 4);
         return values.In(yield, "coarse_grind", Dimension.Fraction, "") is { } coarse
             ? coarse + (values.In(yield, "fine_coarse_difference", Dimension.Fraction, "") ?? 0)
             : null;

@@ -13,7 +13,8 @@ public static class BeerJsonReader
     {
         var root = JsonSource.Read(text, file);
         var import = new Importing(file, catalogue ?? Catalogue.Empty);
-        var document = root["beerjson"] ?? throw import.Error(root, "has no member beerjson; a BeerJSON document begins {\"beerjson\":");
+        var document = root["beerjson"]
+            ?? throw import.Error(root, "has no member beerjson; a BeerJSON document begins {\"beerjson\":");
         var version = document["version"] ?? throw import.Error(document, "has no version; BeerJSON requires it");
         if (!version.IsNumber)
             throw import.Error(version, $"is {version.Shown}; it must be a number such as 1.0");

@@ -32,7 +32,8 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
 
     private Recipe Recipe(string name, SourceNode ingredients, List<GristLine> grist, IEnumerable<OtherAddition> late)
     {
-        var batchL = _values.In(node, "batch_size", Dimension.Volume, "L") ?? throw import.Error(node, "has no batch_size; BeerJSON requires it");
+        var batchL = _values.In(node, "batch_size", Dimension.Volume, "L")
+            ?? throw import.Error(node, "has no batch_size; BeerJSON requires it");
         var boil = new BeerJsonBoil(import, _values, node);
         var additions = new BeerJsonAdditions(import, _values, boil, ingredients);
         return new()
@@ -43,7 +44,8 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
             Notes = node.TakeText("notes") ?? "",
             BatchL = batchL,
             OriginalGravitySg = _values.In(node, "original_gravity", Dimension.Gravity, "SG") ?? Implied(grist, batchL),
-            BitternessIbu = node["ibu_estimate"] is { } ibu ? _values.In(ibu, "value", Dimension.Bitterness, "IBU") : null,
+            BitternessIbu = node["ibu_estimate"] is { } ibu
+                ? _values.In(ibu, "value", Dimension.Bitterness, "IBU") : null,
             Grist = [.. grist],
             Rests = [.. import.Rests(node, [.. Rests()])],
             BoilMin = boil.Minutes,
@@ -58,9 +60,11 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
     {
         if (node["efficiency"] is not { } efficiency)
             return null;
-        var implied = Importing.ImpliedGravity(grist, batchL, _values.In(efficiency, "brewhouse", Dimension.Fraction, ""));
-        if (implied is { } sg)
-            import.Note(efficiency, $"carried over as the original gravity that it gives, {sg:F4}");
+        var implied = Importing.ImpliedGravity(grist, batchL,
+            _values.In(efficiency, "brewhouse", Dimension.Fraction, ""));
+        import.Note(efficiency, implied is { } sg
+            ? $"carried over as the original gravity that it gives, {sg:F4}"
+            : "tells no brewhouse efficiency, which BeerJSON requires: the gravity is left to the brewhouse");
         return implied;
     }
 
@@ -76,20 +80,24 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
             step["type"]!.Take();
             yield return new(
                 step.TakeText("name") ?? "rest",
-                _values.In(step, "step_temperature", Dimension.Temperature, "°C") ?? throw import.Error(step, "has no step_temperature; BeerJSON requires it"),
-                _values.In(step, "step_time", Dimension.Time, "min") ?? throw import.Error(step, "has no step_time; BeerJSON requires it"));
+                _values.In(step, "step_temperature", Dimension.Temperature, "°C")
+                    ?? throw import.Error(step, "has no step_temperature; BeerJSON requires it"),
+                _values.In(step, "step_time", Dimension.Time, "min")
+                    ?? throw import.Error(step, "has no step_time; BeerJSON requires it"));
         }
     }
 
     private Yeast Yeast(SourceNode ingredients)
     {
         var culture = ingredients.Items("culture_additions").FirstOrDefault();
+        if (culture?["type"] is { Text: "ale" or "lager" } type)
+            type.Take();
         var first = node["fermentation"]?.Items("fermentation_steps").FirstOrDefault();
         var pitchC = first is null ? null : _values.In(first, "start_temperature", Dimension.Temperature, "°C");
         return import.Yeast(
             node,
             culture?.TakeText("name"),
-            culture?.TakeText("type") == "lager",
+            culture?["type"]?.Text == "lager",
             culture is null ? null : _values.In(culture, "attenuation", Dimension.Fraction, ""),
             pitchC);
     }

@@ -25,6 +25,10 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
             Value("original_gravity", gravity, "sg");
         if (recipe.BitternessIbu is { } bitterness)
             Bitterness(bitterness);
+        if (recipe.Water is not null)
+            notes.Add($"{path}: the water target is not carried over: BeerJSON knows waters, not what they are to become");
+        if (recipe.Grist.Any(g => g.Kind is not null))
+            notes.Add($"{path}: the kinds of malts for the mash pH are not carried over: BeerJSON has no such groups");
         Ingredients();
         Mash();
         Boil();
@@ -44,7 +48,9 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
         json.WriteEndObject();
     }
 
-    /// <summary>Required by the standard, but known only of a brewhouse: what the wanted gravity asks of one, else a usual 75 %.</summary>
+    /// <summary>
+    /// Required by the standard, but known only of a brewhouse: what the wanted gravity asks of one, else a usual 75 %.
+    /// </summary>
     private void Efficiency()
     {
         var share = recipe.OriginalGravitySg is { } wanted ? Asked(wanted) : 0.75;
@@ -124,7 +130,8 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
         json.WriteStartObject("timing");
         json.WriteString("use", hop.Use == HopUse.DryHop ? "add_to_fermentation" : "add_to_boil");
         if (hop.Use != HopUse.DryHop)
-            json.WriteNumber("step", hop.Use switch { HopUse.FirstWort => RunInStep, HopUse.Boil => BoilStep, _ => StandStep });
+            json.WriteNumber("step",
+                hop.Use switch { HopUse.FirstWort => RunInStep, HopUse.Boil => BoilStep, _ => StandStep });
         Minutes("duration", hop.Minutes);
         json.WriteEndObject();
     }
@@ -135,7 +142,13 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
         json.WriteString("type", "other");
         Value("amount", other.Amount, other.Unit == "mL" ? "ml" : other.Unit);
         json.WriteStartObject("timing");
-        json.WriteString("use", other.Use switch { AdditionUse.Mash => "add_to_mash", AdditionUse.Boil => "add_to_boil", _ => "add_to_fermentation" });
+        json.WriteString("use",
+            other.Use switch
+            {
+                AdditionUse.Mash => "add_to_mash",
+                AdditionUse.Boil => "add_to_boil",
+                _ => "add_to_fermentation",
+            });
         Minutes("duration", other.Minutes);
         json.WriteEndObject();
     }
@@ -174,12 +187,19 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
     {
         json.WriteStartObject("boil");
         Minutes("boil_time", recipe.BoilMin);
-        List("boil_steps", new[] { ("run-in and heat-up", 75, 100, 0), ("boil", 100, 100, recipe.BoilMin), ("hot stand", 100, 90, recipe.StandMin) }, step =>
+        var steps = new (string, double, double?, double)[]
+        {
+            (BeerJsonBoil.OwnNames[0], 75, 100, 0),
+            (BeerJsonBoil.OwnNames[1], 100, 100, recipe.BoilMin),
+            (BeerJsonBoil.OwnNames[2], 100, null, recipe.StandMin),
+        };
+        List("boil_steps", steps, step =>
         {
             var (name, start, end, minutes) = step;
             json.WriteString("name", name);
             Value("start_temperature", start, "C");
-            Value("end_temperature", end, "C");
+            if (end is { } endC)
+                Value("end_temperature", endC, "C");
             Minutes("step_time", minutes);
         });
         json.WriteEndObject();
@@ -219,5 +239,5 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
     }
 
     private static double Percent(double fraction) => QuantityUnits.Convert(
-        Dimension.Fraction, fraction, QuantityUnits.Find(Dimension.Fraction, "")!, QuantityUnits.Find(Dimension.Fraction, "%")!);
+        Dimension.Fraction, fraction, "", "%");
 }

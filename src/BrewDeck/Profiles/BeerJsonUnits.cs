@@ -2,12 +2,16 @@ using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
-/// <summary>The unit strings of BeerJSON 1.0 (measureable_units.json) for what is carried over. Others are refused, as its schema does.</summary>
+/// <summary>
+/// The unit strings of BeerJSON 1.0 (measureable_units.json) for what is carried over. Others are refused, as its
+/// schema does.
+/// </summary>
 internal static class BeerJsonUnits
 {
     public static readonly IReadOnlyDictionary<Dimension, string[]> Allowed = new Dictionary<Dimension, string[]>
     {
-        [Dimension.Volume] = ["ml", "l", "tsp", "tbsp", "floz", "cup", "pt", "qt", "gal", "bbl", "ifloz", "ipt", "iqt", "igal", "ibbl"],
+        [Dimension.Volume] = ["ml", "l", "tsp", "tbsp", "floz", "cup", "pt", "qt", "gal", "bbl", "ifloz", "ipt", "iqt",
+            "igal", "ibbl"],
         [Dimension.Mass] = ["mg", "g", "kg", "lb", "oz"],
         [Dimension.Temperature] = ["C", "F"],
         [Dimension.Time] = ["sec", "min", "hr", "day", "week"],
@@ -20,7 +24,17 @@ internal static class BeerJsonUnits
     /// <summary>Things that are counted.</summary>
     public static readonly string[] Counted = ["1", "unit", "each", "dimensionless", "pkg"];
 
-    /// <summary>A value in a unit of the standard, in a unit of ours.</summary>
-    public static double In(Dimension dimension, double value, string from, string unit) =>
-        QuantityUnits.Convert(dimension, value, QuantityUnits.Find(dimension, from)!, QuantityUnits.Find(dimension, unit)!);
+    private static readonly string[] Foreign =
+        ["tsp", "tbsp", "floz", "cup", "pt", "qt", "gal", "bbl", "ifloz", "ipt", "iqt", "igal", "ibbl", "lb", "oz",
+            "F", "Lovi", "SRM", "plato", "brix"];
+
+    /// <summary>
+    /// A value in a unit of the standard, in a unit of ours. What was written in pounds or °F is rounded to six digits,
+    /// so that the recipe can be read; metric values stay exact.
+    /// </summary>
+    public static double In(Dimension dimension, double value, string from, string unit)
+    {
+        var converted = QuantityUnits.Convert(dimension, value, from, unit);
+        return Foreign.Contains(from) ? QuantityUnits.Tidy(converted, 6) : converted;
+    }
 }

@@ -13,9 +13,11 @@ internal sealed class BeerJsonValues(Importing import)
     {
         var (value, from) = Told(node);
         if (!BeerJsonUnits.Allowed[dimension].Contains(from))
-            throw import.Error(node, $"is in '{ProfileError.OneLine(from)}'; it must be in {string.Join(", ", BeerJsonUnits.Allowed[dimension])}");
+            throw import.Error(node,
+                $"is in '{ProfileError.OneLine(from)}'; it must be in {string.Join(", ", BeerJsonUnits.Allowed[dimension])}");
         // 1048 is met for 1.048 in published documents
-        return BeerJsonUnits.In(dimension, dimension == Dimension.Gravity && from == "sg" && value is >= 900 and <= 1300 ? value / 1000 : value, from, unit);
+        var meant = from == "sg" && value is >= 900 and <= 1300 ? value / 1000 : value;
+        return BeerJsonUnits.In(dimension, meant, from, unit);
     }
 
     /// <summary>An amount by mass, volume or count: g, mL or each.</summary>

@@ -9,10 +9,16 @@ namespace BrewDeck.Profiles;
 /// <param name="Notes">A line for everything that the standard has no place for.</param>
 public sealed record WrittenDocument(string Text, ImmutableArray<string> Notes);
 
-/// <summary>Writes the open BeerJSON 1.0 standard. What is written reads back to the same recipe, but for what the notes tell.</summary>
+/// <summary>
+/// Writes the open BeerJSON 1.0 standard. What is written reads back to the same recipe, but for what the notes tell.
+/// </summary>
 public static class BeerJsonWriter
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     public static WrittenDocument Write(params IReadOnlyList<Recipe> recipes)
     {

@@ -35,7 +35,8 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         return new()
         {
             Name = name,
-            Author = string.Join(", ", new[] { node.TakeText("BREWER"), node.TakeText("ASST_BREWER") }.OfType<string>()),
+            Author = string.Join(", ", new[] { node.TakeText("BREWER"), node.TakeText("ASST_BREWER") }
+                .OfType<string>()),
             Style = node["STYLE"]?.TakeText("NAME") ?? "",
             Notes = node.TakeText("NOTES") ?? "",
             BatchL = batchL,
@@ -68,9 +69,10 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         record[name] is { Text: { Length: > 0 } } told ? import.Number(told) : null;
 
     private double? Share(SourceNode record, string name) =>
-        Maybe(record, name) is { } percent ? QuantityUnits.Convert(Dimension.Fraction, percent, QuantityUnits.Find(Dimension.Fraction, "%")!, QuantityUnits.Of(Dimension.Fraction)[0]) : null;
+        Maybe(record, name) is { } percent ? QuantityUnits.Convert(Dimension.Fraction, percent, "%", "") : null;
 
-    private string Text(SourceNode record) => record.TakeText("NAME") ?? throw import.Error(record, "has no NAME; BeerXML requires it");
+    private string Text(SourceNode record) => record.TakeText("NAME")
+        ?? throw import.Error(record, "has no NAME; BeerXML requires it");
 
     /// <summary>Some programs write <c>1.048 SG</c>.</summary>
     private double? Gravity()
@@ -99,15 +101,19 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         if (record["ADD_AFTER_BOIL"] is { Text: "FALSE" } no)
             no.Take();
         // malt extract says its colour in SRM, all else in degrees Lovibond
-        var colourUnit = QuantityUnits.Find(Dimension.Colour, type == "Extract" ? "SRM" : "°L")!;
-        var colour = QuantityUnits.Convert(Dimension.Colour, Maybe(record, "COLOR") ?? 0, colourUnit, QuantityUnits.Of(Dimension.Colour)[0]);
+        var colourUnit = type == "Extract" ? "SRM" : "°L";
+        var colour = QuantityUnits.Convert(Dimension.Colour, Maybe(record, "COLOR") ?? 0, colourUnit, "EBC");
+        var name = Text(record);
         return new(
-            Text(record),
+            name,
             Needed(record, "AMOUNT"),
             Share(record, "YIELD") ?? throw import.Error(record, "has no YIELD; BeerXML requires it"),
             Share(record, "MOISTURE") ?? (mashed ? 0.04 : 0),
             colour,
-            mashed && !late ? GristUse.Mash : GristUse.Kettle);
+            mashed && !late ? GristUse.Mash : GristUse.Kettle)
+        {
+            Kind = import.Catalogue.Fermentable(name)?.Kind,
+        };
     }
 
     private HopAddition? Hop(SourceNode record, double boilMin)
@@ -115,16 +121,19 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         var use = record["USE"] is { } told ? import.Word(told, HopUses) : "Boil";
         if (use == "Mash")
         {
-            import.Note(record, $"'{ProfileError.OneLine(record.TakeText("NAME") ?? "")}' not carried over: no hops go into the mash here");
+            import.Note(record,
+                $"'{ProfileError.OneLine(record.TakeText("NAME") ?? "")}' not carried over: no hops go into the mash here");
             record.Take();
             return null;
         }
 
         var minutes = Needed(record, "TIME");
-        var form = record["FORM"] is { } shape && import.Word(shape, "Pellet", "Plug", "Leaf") != "Pellet" ? HopForm.Cone : HopForm.Pellet;
-        var massG = QuantityUnits.Convert(Dimension.Mass, Needed(record, "AMOUNT"), QuantityUnits.Of(Dimension.Mass)[0], QuantityUnits.Find(Dimension.Mass, "g")!);
+        var form = record["FORM"] is { } shape && import.Word(shape, "Pellet", "Plug", "Leaf") != "Pellet"
+            ? HopForm.Cone : HopForm.Pellet;
+        var massG = QuantityUnits.Convert(Dimension.Mass, Needed(record, "AMOUNT"), "kg", "g");
         var alpha = Share(record, "ALPHA") ?? throw import.Error(record, "has no ALPHA; BeerXML requires it");
-        return new(Text(record), massG, alpha, form, Use(use), use == "First Wort" ? Math.Max(minutes, boilMin) : minutes);
+        var contact = use == "First Wort" ? Math.Max(minutes, boilMin) : minutes;
+        return new(Text(record), massG, alpha, form, Use(use), contact);
     }
 
     private static HopUse Use(string use) => use switch
@@ -141,7 +150,8 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         var weighed = record["AMOUNT_IS_WEIGHT"] is { } kind && import.Word(kind, "TRUE", "FALSE") == "TRUE";
         var amount = QuantityUnits.Tidy(1000 * Needed(record, "AMOUNT"));
         var place = use switch { "Boil" => AdditionUse.Boil, "Mash" => AdditionUse.Mash, _ => AdditionUse.Fermenter };
-        return new(Text(record), amount, weighed ? "g" : "mL", place, place == AdditionUse.Mash ? 0 : Maybe(record, "TIME") ?? 0);
+        var minutes = place == AdditionUse.Mash ? 0 : Maybe(record, "TIME") ?? 0;
+        return new(Text(record), amount, weighed ? "g" : "mL", place, minutes);
     }
 
     private IEnumerable<MashRest> Rests()
@@ -157,7 +167,11 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
     private Yeast Yeast()
     {
         var record = Items("YEASTS", "YEAST").FirstOrDefault();
-        var lager = record?["TYPE"] is { } type && import.Word(type, YeastTypes) == "Lager";
-        return import.Yeast(node, record?.TakeText("NAME"), lager, record is null ? null : Share(record, "ATTENUATION"), Maybe(node, "PRIMARY_TEMP"));
+        var kind = record?["TYPE"] is { } type ? import.Word(type, YeastTypes) : "Ale";
+        if (kind is not ("Ale" or "Lager"))
+            import.Note(record!["TYPE"]!, $"'{kind}' carried over as an ale yeast");
+        var lager = kind == "Lager";
+        var attenuation = record is null ? null : Share(record, "ATTENUATION");
+        return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation, Maybe(node, "PRIMARY_TEMP"));
     }
 }

@@ -22,7 +22,8 @@ internal static class BrewhouseChecks
 
         Heated(entry, brewhouse);
         if (brewhouse.Fermenter.HeadspaceL >= brewhouse.Fermenter.CapacityL)
-            throw entry.One("fermenter")!.Error("headspace", "fermenter.headspace leaves no room below it; it must be less than capacity");
+            throw entry.One("fermenter")!.Error("headspace",
+                "fermenter.headspace leaves no room below it; it must be less than capacity");
     }
 
     private static void NoDoubles(IReadOnlyList<SchemaEntry> entries, string section)
@@ -30,7 +31,8 @@ internal static class BrewhouseChecks
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var entry in entries)
             if (!seen.TryAdd(entry.Text("id"), entry.LineOf("id")))
-                throw entry.Error("id", $"{section}.id '{entry.Text("id")}' is on line {seen[entry.Text("id")]} already; give each {section} its own");
+                throw entry.Error("id",
+                    $"{section}.id '{entry.Text("id")}' is on line {seen[entry.Text("id")]} already; give each {section} its own");
     }
 
     private static void EachRoleOnce(SchemaEntry entry, Brewhouse brewhouse)
@@ -39,28 +41,35 @@ internal static class BrewhouseChecks
         {
             var with = brewhouse.Vessels.Zip(entry.Many("vessel")).Where(v => v.First.Roles.HasFlag(role)).ToArray();
             if (with.Length == 0)
-                throw entry.Error("vessel", $"no vessel has the role {word}; write roles = [\"{word}\"] in the one that does it");
+                throw entry.Error("vessel",
+                    $"no vessel has the role {word}; write roles = [\"{word}\"] in the one that does it");
             if (with.Length > 1)
-                throw with[1].Second.Error("roles", $"vessels {with[0].First.Id} and {with[1].First.Id} both have the role {word}; leave it to one");
+                throw with[1].Second.Error("roles",
+                    $"vessels {with[0].First.Id} and {with[1].First.Id} both have the role {word}; leave it to one");
         }
     }
 
     private static void Volumes(Vessel vessel, SchemaEntry entry)
     {
         if (vessel.HeadroomL >= vessel.CapacityL)
-            throw entry.Error("capacity", $"capacity of {vessel.Id} is {vessel.CapacityL} L, not above its headroom of {vessel.HeadroomL} L; give the volume to the brim");
+            throw entry.Error("capacity",
+                $"capacity of {vessel.Id} is {vessel.CapacityL} L, not above its headroom of {vessel.HeadroomL} L; give the volume to the brim");
         if (vessel.DeadSpaceL >= vessel.WorkingL)
-            throw entry.Error("dead_space", $"dead_space of {vessel.Id} is {vessel.DeadSpaceL} L of {vessel.WorkingL} L to work with; it is what stays below the outlet");
+            throw entry.Error("dead_space",
+                $"dead_space of {vessel.Id} is {vessel.DeadSpaceL} L of {vessel.WorkingL} L to work with; it is what stays below the outlet");
     }
 
     private static void Heat(Vessel vessel, Element element, SchemaEntry entry, Brewhouse brewhouse)
     {
         if (element.CoverL > vessel.WorkingL)
-            throw entry.Error("covered_at", $"covered_at is {element.CoverL} L, more than the {vessel.WorkingL} L that {vessel.Id} may hold");
+            throw entry.Error("covered_at",
+                $"covered_at is {element.CoverL} L, more than the {vessel.WorkingL} L that {vessel.Id} may hold");
         var circuit = brewhouse.Circuits.FirstOrDefault(c => c.Id == element.CircuitId)
-            ?? throw entry.Error("circuit", $"circuit '{ProfileError.OneLine(element.CircuitId)}' is not in this file; the circuits are {string.Join(", ", brewhouse.Circuits.Select(c => c.Id))}");
+            ?? throw entry.Error("circuit",
+                $"circuit '{ProfileError.OneLine(element.CircuitId)}' is not in this file; the circuits are {string.Join(", ", brewhouse.Circuits.Select(c => c.Id))}");
         if (element.PowerW > circuit.ContinuousW)
-            throw entry.Error("power", $"power is {element.PowerW} W, but circuit {circuit.Id} carries {circuit.ContinuousW:F0} W for hours ({circuit.Volts} V x {circuit.Amps} A x {circuit.ContinuousFactor}); a smaller element or a larger circuit is needed");
+            throw entry.Error("power",
+                $"power is {element.PowerW} W, but circuit {circuit.Id} carries {circuit.ContinuousW:F0} W for hours ({circuit.Volts} V x {circuit.Amps} A x {circuit.ContinuousFactor}); a smaller element or a larger circuit is needed");
     }
 
     private static void Heated(SchemaEntry entry, Brewhouse brewhouse)
@@ -68,8 +77,10 @@ internal static class BrewhouseChecks
         var vessels = entry.Many("vessel");
         foreach (var vessel in (Vessel[])[brewhouse.HotLiquorTank, brewhouse.Kettle])
             if (vessel.Elements.IsEmpty)
-                throw vessels[brewhouse.Vessels.IndexOf(vessel)].Error("id", $"vessel {vessel.Id} has nothing to heat with; begin an element with [[vessel.element]]");
+                throw vessels[brewhouse.Vessels.IndexOf(vessel)].Error("id",
+                    $"vessel {vessel.Id} has nothing to heat with; begin an element with [[vessel.element]]");
         if (brewhouse.Habits.MashHeating == MashHeating.Direct && brewhouse.MashTun.Elements.IsEmpty)
-            throw entry.One("habits")!.Error("mash_heating", $"mash_heating is direct, but {brewhouse.MashTun.Id} has no element; write mash_heating = \"hot water\" or give it one");
+            throw entry.One("habits")!.Error("mash_heating",
+                $"mash_heating is direct, but {brewhouse.MashTun.Id} has no element; write mash_heating = \"hot water\" or give it one");
     }
 }

@@ -14,7 +14,7 @@ public static class BrewhouseFile
 
     /// <param name="text">TOML.</param>
     /// <param name="file">Name for messages.</param>
-    /// <exception cref="Deck.ProfileException">The first thing wrong, as <c>FILE:LINE: what, and what would be right</c>.</exception>
+    /// <exception cref="Deck.ProfileException">The first thing wrong.</exception>
     public static Brewhouse Read(string text, string file)
     {
         var entry = SchemaReader.Read(text, file, BrewhouseSchema.Keys);
@@ -44,7 +44,8 @@ public static class BrewhouseFile
         HeatCapacityJPerK = entry.Number("heat_capacity"),
         LossWPerK = entry.Number("heat_loss"),
         Elements = [.. entry.Many("element").Select(Element)],
-        FalseBottom = entry.One("false_bottom") is { } plate ? new(plate.Number("diameter"), plate.Number("rated_load")) : null,
+        FalseBottom = entry.One("false_bottom") is { } plate
+            ? new(plate.Number("diameter"), plate.Number("rated_load")) : null,
     };
 
     private static Element Element(SchemaEntry entry) =>

@@ -21,13 +21,18 @@ internal static class BrewhouseSchema
     [
         new Text("id", "tun", "Short name used in this file and on the deck.", Longest: 16),
         new Text("name", "mash tun", "Name in sentences."),
-        new Choice("roles", ["liquor", "mash", "boil"], "What it does on a brew day; one vessel may do several.", Many: true),
+        new Choice("roles", ["liquor", "mash", "boil"], "What it does on a brew day; one vessel may do several.",
+            Many: true),
         new Quantity("capacity", Dimension.Volume, "L", 1, 5000, "65 L", "To the brim, extension rings included."),
-        new Quantity("headroom", Dimension.Volume, "L", 0, 1000, "4 L", "Kept free below the brim for foam and stirring."),
+        new Quantity("headroom", Dimension.Volume, "L", 0, 1000, "4 L",
+            "Kept free below the brim for foam and stirring."),
         new Quantity("dead_space", Dimension.Volume, "L", 0, 500, "1.5 L", "Stays behind below the outlet."),
-        new Quantity("diameter", Dimension.Length, "m", 0.05, 5, "44 cm", "Inside diameter, for readings by depth.", Required: false),
-        new Quantity("heat_capacity", Dimension.HeatCapacity, "J/K", 10, 1e6, "9 kJ/K", "Of the empty vessel with its fittings."),
-        new Quantity("heat_loss", Dimension.HeatTransfer, "W/K", 0, 500, "4 W/K", "Heat lost to the room with the lid on."),
+        new Quantity("diameter", Dimension.Length, "m", 0.05, 5, "44 cm", "Inside diameter, for readings by depth.",
+            Required: false),
+        new Quantity("heat_capacity", Dimension.HeatCapacity, "J/K", 10, 1e6, "9 kJ/K",
+            "Of the empty vessel with its fittings."),
+        new Quantity("heat_loss", Dimension.HeatTransfer, "W/K", 0, 500, "4 W/K",
+            "Heat lost to the room with the lid on."),
         new Section("element", Element(), "Its electric elements.", Least: 0),
         new Section("false_bottom", FalseBottom(), "The perforated plate under the grain bed.", Least: 0, Many: false),
     ];
@@ -35,8 +40,10 @@ internal static class BrewhouseSchema
     private static SchemaKey[] Element() =>
     [
         new Quantity("power", Dimension.Power, "W", 100, 50_000, "5.5 kW", "Rating at the circuit's voltage."),
-        new Quantity("net", Dimension.Fraction, "", 0.3, 1, "96 %", "Share of the rating that reaches the liquid.", Required: false, Default: 0.96),
-        new Quantity("covered_at", Dimension.Volume, "L", 0, 2000, "8 L", "Litres in the vessel that cover it; it is never on below that."),
+        new Quantity("net", Dimension.Fraction, "", 0.3, 1, "96 %", "Share of the rating that reaches the liquid.",
+            Required: false, Default: 0.96),
+        new Quantity("covered_at", Dimension.Volume, "L", 0, 2000, "8 L",
+            "Litres in the vessel that cover it; it is never on below that."),
         new Text("circuit", "A", "Id of the circuit that it is plugged into.", Longest: 16),
     ];
 
@@ -51,23 +58,28 @@ internal static class BrewhouseSchema
         new Text("id", "A", "Short name.", Longest: 16),
         new Quantity("voltage", Dimension.Voltage, "V", 90, 480, "240 V", "Between its conductors."),
         new Quantity("breaker", Dimension.Current, "A", 1, 400, "30 A", "Rating of its breaker."),
-        new Quantity("continuous", Dimension.Fraction, "", 0.3, 1, "80 %", "Share of the rating that may be drawn for hours; local codes decide.", Required: false, Default: 0.8),
+        new Quantity("continuous", Dimension.Fraction, "", 0.3, 1, "80 %",
+            "Share of the rating that may be drawn for hours; local codes decide.", Required: false, Default: 0.8),
     ];
 
     private static SchemaKey[] Pump() =>
     [
         new Text("id", "wort", "Short name.", Longest: 16),
-        new Quantity("shut_off_head", Dimension.Length, "m", 0.2, 50, "3.4 m", "Head at which the flow stops, metres of water."),
+        new Quantity("shut_off_head", Dimension.Length, "m", 0.2, 50, "3.4 m",
+            "Head at which the flow stops, metres of water."),
         new Quantity("flow", Dimension.Flow, "L/min", 0.5, 500, "12 L/min", "Through the usual hoses."),
         new Quantity("power", Dimension.Power, "W", 1, 10_000, "90 W", "Electrical power."),
     ];
 
     private static SchemaKey[] Chiller() =>
     [
-        new Choice("kind", ["counterflow", "immersion"], "Wort passes once through it, or it hangs in the kettle.", "counterflow"),
-        new Quantity("heat_transfer", Dimension.HeatTransfer, "W/K", 10, 50_000, "900 W/K", "Overall: area times coefficient."),
+        new Choice("kind", ["counterflow", "immersion"], "Wort passes once through it, or it hangs in the kettle.",
+            "counterflow"),
+        new Quantity("heat_transfer", Dimension.HeatTransfer, "W/K", 10, 50_000, "900 W/K",
+            "Overall: area times coefficient."),
         new Quantity("water_flow", Dimension.Flow, "L/min", 0.5, 500, "10 L/min", "Cooling water."),
-        new Quantity("wort_flow", Dimension.Flow, "L/min", 0.2, 500, "5 L/min", "Wort through it at full throttle; for an immersion chiller the flow of the cast-out."),
+        new Quantity("wort_flow", Dimension.Flow, "L/min", 0.2, 500, "5 L/min",
+            "Wort through it at full throttle; for an immersion chiller the flow of the cast-out."),
     ];
 
     private static SchemaKey[] Fermenter() =>
@@ -79,16 +91,26 @@ internal static class BrewhouseSchema
 
     private static SchemaKey[] Habits() =>
     [
-        new Quantity("mash_thickness", Dimension.Thickness, "L/kg", 1.5, 8, "3 L/kg", "Strike water to grist; usual 2.5 to 4."),
-        new Quantity("conversion_yield", Dimension.Fraction, "", 0.5, 1, "96 %", "Share of the laboratory extract that the mash dissolves; usual 92 to 99 %."),
-        new Quantity("grain_absorption", Dimension.Thickness, "L/kg", 0.2, 3, "0.95 L/kg", "Wort kept by the drained grain as weighed; usual 0.8 to 1.2."),
-        new Quantity("sparge_stages", Dimension.Number, "", 1, 12, "2.5", "How evenly sparge water pushes the wort out: 1 mixes fully, 6 is very even."),
+        new Quantity("mash_thickness", Dimension.Thickness, "L/kg", 1.5, 8, "3 L/kg",
+            "Strike water to grist; usual 2.5 to 4."),
+        new Quantity("conversion_yield", Dimension.Fraction, "", 0.5, 1, "96 %",
+            "Share of the laboratory extract that the mash dissolves; usual 92 to 99 %."),
+        new Quantity("grain_absorption", Dimension.Thickness, "L/kg", 0.2, 3, "0.95 L/kg",
+            "Wort kept by the drained grain as weighed; usual 0.8 to 1.2."),
+        new Quantity("sparge_stages", Dimension.Number, "", 1, 12, "2.5",
+            "How evenly sparge water pushes the wort out: 1 mixes fully, 6 is very even."),
         new Quantity("runoff", Dimension.Flow, "L/min", 0.1, 100, "1.2 L/min", "Flow from the tun while lautering."),
-        new Quantity("evaporation", Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h", "Water that leaves a rolling boil."),
-        new Quantity("trub", Dimension.Volume, "L", 0, 500, "1.5 L", "Wort left in the kettle with trub, beside its dead space and what hops soak up."),
-        new Quantity("hop_absorption", Dimension.Thickness, "L/kg", 0, 30, "7 L/kg", "Wort soaked up by hops; usual 5 to 10 for pellets, more for cones."),
-        new Quantity("line_loss", Dimension.Volume, "L", 0, 100, "0.8 L", "Left in hoses, pump and chiller at cast-out."),
-        new Quantity("sparge_temperature", Dimension.Temperature, "°C", 15, 82, "76 °C", "Sparge liquor; usual 75 to 78."),
-        new Choice("mash_heating", ["direct", "hot water"], "From rest to rest by elements with the wort recirculating, or by additions of hot water.", "direct"),
+        new Quantity("evaporation", Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h",
+            "Water that leaves a rolling boil."),
+        new Quantity("trub", Dimension.Volume, "L", 0, 500, "1.5 L",
+            "Wort left in the kettle with trub, beside its dead space and what hops soak up."),
+        new Quantity("hop_absorption", Dimension.Thickness, "L/kg", 0, 30, "7 L/kg",
+            "Wort soaked up by hops; usual 5 to 10 for pellets, more for cones."),
+        new Quantity("line_loss", Dimension.Volume, "L", 0, 100, "0.8 L",
+            "Left in hoses, pump and chiller at cast-out."),
+        new Quantity("sparge_temperature", Dimension.Temperature, "°C", 15, 82, "76 °C",
+            "Sparge liquor; usual 75 to 78."),
+        new Choice("mash_heating", ["direct", "hot water"],
+            "From rest to rest by elements with the wort recirculating, or by additions of hot water.", "direct"),
     ];
 }

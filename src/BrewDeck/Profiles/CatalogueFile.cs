@@ -14,9 +14,10 @@ public static class CatalogueFile
         new Section("fermentable",
         [
             new Text("name", "pale ale malt", "As written in recipes."), Also,
-            RecipeSchema.Extract, RecipeSchema.Moisture, RecipeSchema.GristColour, RecipeSchema.Use,
+            RecipeSchema.Extract, RecipeSchema.Moisture, RecipeSchema.GristColour, RecipeSchema.Use, RecipeSchema.Kind,
         ], "Malts, adjuncts, sugars and extracts.", Least: 0),
-        new Section("hop", [new Text("name", "Cascade", "As written in recipes."), Also, RecipeSchema.Alpha], "Hop cultivars.", Least: 0),
+        new Section("hop", [new Text("name", "Cascade", "As written in recipes."), Also, RecipeSchema.Alpha],
+            "Hop cultivars.", Least: 0),
         new Section("yeast",
         [
             new Text("name", "clean ale yeast", "As written in recipes."), Also,
@@ -33,7 +34,8 @@ public static class CatalogueFile
         return new Catalogue
         {
             Fermentables = [.. entry.Many("fermentable").Select(Fermentable)],
-            Hops = [.. entry.Many("hop").Select(h => new CatalogueHop(h.Text("name"), [.. h.Texts("also")], Needed(h, "alpha")))],
+            Hops = [.. entry.Many("hop")
+                .Select(h => new CatalogueHop(h.Text("name"), [.. h.Texts("also")], Needed(h, "alpha")))],
             Yeasts = [.. entry.Many("yeast").Select(Yeast)],
         };
     }
@@ -44,7 +46,10 @@ public static class CatalogueFile
         Needed(entry, "extract"),
         Needed(entry, "moisture"),
         Needed(entry, "colour"),
-        entry.MaybeText("use") == "kettle" ? GristUse.Kettle : GristUse.Mash);
+        entry.MaybeText("use") == "kettle" ? GristUse.Kettle : GristUse.Mash)
+    {
+        Kind = RecipeLines.Kind(entry),
+    };
 
     private static CatalogueYeast Yeast(SchemaEntry entry) => new(
         entry.Text("name"),
@@ -55,7 +60,9 @@ public static class CatalogueFile
 
     /// <summary>Optional in a recipe because the catalogue knows it, so not optional here.</summary>
     private static double Needed(SchemaEntry entry, string key) =>
-        entry.MaybeNumber(key) ?? throw entry.Error(key, $"'{ProfileError.OneLine(entry.Text("name"))}' has no {key}; the catalogue must know it");
+        entry.MaybeNumber(key)
+            ?? throw entry.Error(key,
+            $"'{ProfileError.OneLine(entry.Text("name"))}' has no {key}; the catalogue must know it");
 
     private static void NoDoubles(IReadOnlyList<SchemaEntry> entries, string section)
     {
@@ -63,6 +70,7 @@ public static class CatalogueFile
         foreach (var entry in entries)
             foreach (var name in entry.Texts("also").Prepend(entry.Text("name")))
                 if (!seen.TryAdd(name, entry.Line))
-                    throw entry.Error("name", $"{section} '{ProfileError.OneLine(name)}' is on line {seen[name]} already; give each one name");
+                    throw entry.Error("name",
+                        $"{section} '{ProfileError.OneLine(name)}' is on line {seen[name]} already; give each one name");
     }
 }

@@ -3,17 +3,19 @@ using BrewDeck.Deck;
 namespace BrewDeck.Profiles;
 
 /// <summary>
-/// <c>brewdeck convert</c>: a recipe from BeerJSON 1.0, BeerXML 1.0 or TOML, told apart by content, to TOML or BeerJSON, by the
-/// ending of the output. What could not be carried over goes to the error stream line by line.
+/// <c>brewdeck convert</c>: a recipe from BeerJSON 1.0, BeerXML 1.0 or TOML, told apart by content, to TOML or
+/// BeerJSON, by the ending of the output. What could not be carried over goes to the error stream line by line.
 /// </summary>
 internal static class ConvertCommand
 {
     public const int Done = 0, Refused = 1, Usage = 2, BadInput = 3;
 
     /// <param name="inputPath">File to read.</param>
-    /// <param name="outputPath">File to write, .toml or .json; it must not exist. Null: TOML to <paramref name="output"/>.</param>
+    /// <param name="outputPath">File to write, .toml or .json; it must not exist. Null: TOML to <paramref
+    /// name="output"/>.</param>
     /// <returns>0 done, 1 refused, 2 usage, 3 bad input file.</returns>
-    public static int Run(string inputPath, string? outputPath, TextWriter output, TextWriter error, Catalogue catalogue)
+    public static int Run(string inputPath, string? outputPath, TextWriter output, TextWriter error,
+        Catalogue catalogue)
     {
         var ending = outputPath is null ? ".toml" : Path.GetExtension(outputPath).ToLowerInvariant();
         if (ending is not (".toml" or ".json"))
@@ -22,7 +24,8 @@ internal static class ConvertCommand
         {
             var converted = Read(inputPath, catalogue);
             if (outputPath is null && converted.Recipes.Length > 1)
-                return Told(error, Usage, $"{inputPath}: holds {converted.Recipes.Length} recipes; name a file to write them to");
+                return Told(error, Usage,
+                    $"{inputPath}: holds {converted.Recipes.Length} recipes; name a file to write them to");
             Report(error, inputPath, converted.Notes);
             return ending == ".json"
                 ? Put(outputPath!, [(outputPath!, Json(converted, error))], error)
@@ -58,7 +61,8 @@ internal static class ConvertCommand
     private static int Toml(Converted converted, string? outputPath, TextWriter output, TextWriter error)
     {
         if (outputPath is not null)
-            return Put(outputPath, [.. converted.Recipes.Select((r, i) => (Numbered(outputPath, i), RecipeFile.Write(r)))], error);
+            return Put(outputPath,
+                [.. converted.Recipes.Select((r, i) => (Numbered(outputPath, i), RecipeFile.Write(r)))], error);
         output.Write(RecipeFile.Write(converted.Recipes[0]));
         return Done;
     }
@@ -66,7 +70,8 @@ internal static class ConvertCommand
     /// <summary>The second recipe of a document goes to name-2.toml, and so on.</summary>
     private static string Numbered(string path, int index) => index == 0
         ? path
-        : Path.Combine(Path.GetDirectoryName(path) ?? "", $"{Path.GetFileNameWithoutExtension(path)}-{index + 1}{Path.GetExtension(path)}");
+        : Path.Combine(Path.GetDirectoryName(path) ?? "",
+            $"{Path.GetFileNameWithoutExtension(path)}-{index + 1}{Path.GetExtension(path)}");
 
     private static int Put(string outputPath, (string Path, string Text)[] files, TextWriter error)
     {

@@ -1,14 +1,14 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
-/// <summary>What the readers of foreign documents share: notes, errors, and rules for what a document leaves open.</summary>
+/// <summary>
+/// What the readers of foreign documents share: notes, errors, and rules for what a document leaves open.
+/// </summary>
 internal sealed class Importing(string file, Catalogue catalogue)
 {
-    /// <summary>SG points of 1 lb of sucrose in 1 US gal at 20 °C, weighed in air: potentials are told against it.</summary>
-    public const double SucrosePoints = 46.21;
-
     /// <summary>Density of liquid malt extract, kg/L; common practice, no source.</summary>
     public const double SyrupKgPerL = 1.4;
 
@@ -16,12 +16,14 @@ internal sealed class Importing(string file, Catalogue catalogue)
 
     public Catalogue Catalogue => catalogue;
 
-    public void Note(SourceNode at, string what) => _notes.Add($"{ProfileError.OneLine(at.Path)}: {what}");
+    public void Note(SourceNode at, string what) => _notes.Add($"{at.Path}: {what}");
 
-    public ProfileException Error(SourceNode at, string what) => ProfileError.At(file, at.Line, $"{ProfileError.OneLine(at.Path)} {what}");
+    public ProfileException Error(SourceNode at, string what) =>
+        ProfileError.At(file, at.Line, $"{at.Path} {what}".TrimStart());
 
     /// <summary>A number that stands as such.</summary>
-    public double Number(SourceNode node) => node.Take().Number ?? throw Error(node, $"is {node.Shown}; it must be a number");
+    public double Number(SourceNode node) => node.Take().Number
+        ?? throw Error(node, $"is {node.Shown}; it must be a number");
 
     /// <summary>One of a few words, taken.</summary>
     public string Word(SourceNode node, params string[] words) =>
@@ -35,8 +37,10 @@ internal sealed class Importing(string file, Catalogue catalogue)
     {
         var carried = recipes.OfType<Recipe>().ToArray();
         if (carried.Length == 0)
-            throw ProfileError.At(file, 1, _notes.Count > 0 ? $"no recipe in it can be carried over ({_notes[0]})" : "no recipe in it; a document with a list of recipes is wanted");
-        var left = root.Left().Select(n => $"{ProfileError.OneLine(n.Path)}: {n.Shown} not carried over{LeftReasons.For(n)}");
+            throw ProfileError.At(file, 1, _notes.Count > 0
+                ? $"no recipe in it can be carried over ({_notes[0]})"
+                : "no recipe in it; a document with a list of recipes is wanted");
+        var left = root.Left().Select(n => $"{n.Path}: {n.Shown} not carried over{LeftReasons.For(n)}");
         return new([.. carried], [.. _notes, .. left]);
     }
 
@@ -60,11 +64,10 @@ internal sealed class Importing(string file, Catalogue catalogue)
         if (efficiency is not { } share || batchL <= 0)
             return null;
         var extractKg = grist.Sum(g => g.ExtractKg * (g.Use == GristUse.Mash ? share : 1));
-        var fromPlato = QuantityUnits.Find(Dimension.Gravity, "°P")!.ToCanonical;
-        var sg = 1.05;
+        var plato = 12.0;
         for (var i = 0; i < 20; i++)
-            sg = fromPlato(100 * extractKg / (batchL * 0.99821 * sg));
-        return Math.Round(sg, 4);
+            plato = 100 * extractKg / SugarSolution.MassKg(batchL, plato, 20);
+        return Math.Round(SugarSolution.SgFromPlato(plato), 4);
     }
 
     /// <summary>A document without a mash has grain all the same.</summary>

@@ -13,21 +13,26 @@ internal sealed class JsonSource(byte[] json, string file)
     /// <exception cref="ProfileException">Not JSON.</exception>
     public static SourceNode Read(string text, string file)
     {
+        if (string.IsNullOrWhiteSpace(text))
+            throw ProfileError.At(file, 1, "is empty; a BeerJSON document begins {\"beerjson\":");
         var bytes = Encoding.UTF8.GetBytes(text);
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = 64 });
         try
         {
             reader.Read();
             var root = new JsonSource(bytes, file).Node(ref reader, null, "");
-            return reader.Read() ? throw ProfileError.At(file, 1, "has something after its end; a document is one object") : root;
+            return reader.Read()
+                ? throw ProfileError.At(file, 1, "has something after its end; a document is one object") : root;
         }
         catch (JsonException e)
         {
-            throw ProfileError.At(file, (int)(e.LineNumber ?? 0) + 1, $"is not JSON ({Brief(e.Message)}); check it with the program that wrote it");
+            throw ProfileError.At(file, (int)(e.LineNumber ?? 0) + 1,
+                $"is not JSON ({Brief(e.Message)}); check it with the program that wrote it");
         }
     }
 
-    private static string Brief(string message) => ProfileError.OneLine(message.Split(" LineNumber", 2)[0].Split(" Path", 2)[0].TrimEnd('.'));
+    private static string Brief(string message) =>
+        ProfileError.OneLine(message.Split(" LineNumber", 2)[0].Split(" Path", 2)[0].TrimEnd('.'));
 
     private SourceNode Node(ref Utf8JsonReader reader, SourceNode? parent, string name) => reader.TokenType switch
     {
@@ -35,7 +40,8 @@ internal sealed class JsonSource(byte[] json, string file)
         JsonTokenType.StartArray => Items(ref reader, new(parent, name, LineOf(ref reader), null)),
         JsonTokenType.String => new(parent, name, LineOf(ref reader), Text(ref reader)),
         JsonTokenType.Null => new(parent, name, LineOf(ref reader), ""),
-        _ => new(parent, name, LineOf(ref reader), Encoding.UTF8.GetString(reader.ValueSpan)) { IsNumber = reader.TokenType == JsonTokenType.Number },
+        _ => new(parent, name, LineOf(ref reader),
+            Encoding.UTF8.GetString(reader.ValueSpan)) { IsNumber = reader.TokenType == JsonTokenType.Number },
     };
 
     private SourceNode Members(ref Utf8JsonReader reader, SourceNode node)
@@ -45,10 +51,12 @@ internal sealed class JsonSource(byte[] json, string file)
         {
             var member = Text(ref reader);
             if (!seen.Add(member))
-                throw ProfileError.At(file, LineOf(ref reader), $"{ProfileError.OneLine($"{node.Path}/{member}")} is given twice; keep one");
+                throw ProfileError.At(file, LineOf(ref reader),
+                    $"{node.Path}/{ProfileError.OneLine(member)} is given twice; keep one");
             reader.Read();
             var part = Node(ref reader, node, member);
-            part.Label = member.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+            part.Label = member.Replace("~", "~0", StringComparison.Ordinal)
+                .Replace("/", "~1", StringComparison.Ordinal);
             node.Parts.Add(part);
         }
 

@@ -3,11 +3,17 @@ namespace BrewDeck.Profiles;
 /// <summary>Finds what was probably meant by a misspelt name.</summary>
 internal static class NearestName
 {
-    /// <summary>The name with the fewest edits from the one written, or null when all are further than half its length.</summary>
+    /// <summary>
+    /// The name with the fewest edits from the one written, or null when all are further than half its length.
+    /// </summary>
     public static string? To(string written, IEnumerable<string> known)
     {
         var asked = written.ToLowerInvariant();
-        var best = known.Select(name => (Name: name, Edits: Edits(asked, name.ToLowerInvariant()))).OrderBy(c => c.Edits).FirstOrDefault();
+        if (asked.Length == 0)
+            return null;
+        var best = known
+            .Select(name => (Name: name, Edits: Edits(asked, name.ToLowerInvariant()))).OrderBy(c => c.Edits)
+            .FirstOrDefault();
         return best.Name is not null && best.Edits <= Math.Max(2, written.Length / 2) ? best.Name : null;
     }
 

@@ -8,9 +8,9 @@ internal static class ProfileError
     public static ProfileException At(string file, int line, string what) => new($"{file}:{line}: {what}");
 
     /// <summary>Short and without control characters: what stood in a file must not steer a terminal.</summary>
-    public static string OneLine(string text)
+    public static string OneLine(string text, int longest = 60)
     {
-        var calm = string.Concat(text.Take(60).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));
-        return text.Length > 60 ? calm + "…" : calm;
+        var calm = string.Concat(text.Take(longest).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));
+        return text.Length > longest ? calm + "…" : calm;
     }
 }

@@ -1,21 +1,24 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
 /// <summary>
-/// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The bundled ones come
-/// from the folder beside the program when it is there, else from inside the program.
+/// The bundled profiles and the brewer's own. An own file counts before a bundled one of the same file name. The
+/// bundled ones come from the folder beside the program when it is there, else from inside the program.
 /// </summary>
-/// <param name="bundledFolder">Holds brewhouses/, recipes/ and catalogue.toml; need not exist.</param>
+/// <param name="bundledFolder">Holds brewhouses/, recipes/, waters/, water-targets/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
 public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
     private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
 
     /// <summary>With the profiles that came with the program.</summary>
-    public static ProfileFolder BesideProgram(string ownFolder) => new(Path.Combine(AppContext.BaseDirectory, "profiles"), ownFolder);
+    public static ProfileFolder BesideProgram(string ownFolder) =>
+        new(Path.Combine(AppContext.BaseDirectory, "profiles"), ownFolder);
 
     /// <exception cref="ProfileException">A catalogue file cannot be used.</exception>
     public Catalogue Catalogue => _catalogue.Value;
@@ -27,6 +30,28 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
     public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public GristLine? GristOnHand(string name) => Catalogue.Fermentable(name) is { } f
+        ? new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use)
+        : null;
+
+    public HopOnHand? HopOnHand(string name) => Catalogue.Hop(name) is { } h ? new HopOnHand(h.Name, h.AlphaFraction) : null;
+
+    public IReadOnlyList<ProfileEntry> Waters() => List("waters");
+
+    public IReadOnlyList<ProfileEntry> WaterTargets() => List("water-targets");
+
+    public WaterSupply Water(ProfileEntry entry) => WaterFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    public WaterTarget WaterTarget(ProfileEntry entry) => WaterTargetFile.Read(ProfileText.Of(entry.Path), entry.Path);
+
+    /// <summary>A water by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWater(string asked) => Find(asked, Waters(), "water");
+
+    /// <summary>A water target by path, file name without ending, or name.</summary>
+    /// <exception cref="ProfileException">There is none.</exception>
+    public ProfileEntry FindWaterTarget(string asked) => Find(asked, WaterTargets(), "water target");
 
     /// <summary>A brewhouse by path, file name without ending, or name.</summary>
     /// <exception cref="ProfileException">There is none.</exception>
@@ -44,14 +69,16 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
         if (found is not null)
             return found;
         var near = NearestName.To(asked, entries.Select(e => Stem(e.Path)));
-        var right = near is null ? $"there are {string.Join(", ", entries.Select(e => Stem(e.Path)))}" : $"did you mean {near}?";
+        var right = near is null
+            ? $"there are {string.Join(", ", entries.Select(e => Stem(e.Path)))}" : $"did you mean {near}?";
         throw new ProfileException($"{ProfileError.OneLine(asked)}: there is no such {what} file; {right}");
     }
 
     private List<ProfileEntry> List(string folder)
     {
         var bundled = Directory.Exists(bundledFolder) ? Files(bundledFolder, folder) : ProfileText.Inside(folder + "/");
-        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase).Select(Entry)];
+        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase)
+            .Select(Entry)];
     }
 
     private static IEnumerable<string> Files(string root, string folder)
@@ -62,14 +89,18 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
 
     private static ProfileEntry Entry(string path) => new(NamedAtTop(path) ?? Stem(path), path);
 
-    /// <summary>The value of the first <c>name = "..."</c>: a list must not parse every file, and must show even a broken one.</summary>
+    /// <summary>
+    /// The value of the first <c>name = "..."</c>: a list must not parse every file, and must show even a broken one.
+    /// </summary>
     private static string? NamedAtTop(string path)
     {
         try
         {
-            var line = ProfileText.Head(path).Split('\n').TakeWhile(l => !l.StartsWith('[')).FirstOrDefault(l => l.StartsWith("name", StringComparison.Ordinal));
+            var line = ProfileText.Head(path).Split('\n').TakeWhile(l => !l.StartsWith('['))
+                .FirstOrDefault(l => l.StartsWith("name", StringComparison.Ordinal));
             var parts = line?.Split('"');
-            return parts is { Length: >= 3 } && parts[0].TrimEnd().EndsWith('=') ? ProfileError.OneLine(parts[1]) : null;
+            return parts is { Length: >= 3 } && parts[0].TrimEnd().EndsWith('=')
+                ? ProfileError.OneLine(parts[1]) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -12,6 +12,8 @@ public static class ProfileSchema
         var text = new StringBuilder();
         File(text, "Brewhouse file", "brewhouses/*.toml", BrewhouseSchema.Keys);
         File(text, "Recipe file", "recipes/*.toml", RecipeSchema.Keys);
+        File(text, "Water file", "waters/*.toml", WaterFile.Keys);
+        File(text, "Water target file", "water-targets/*.toml", WaterTargetFile.Keys);
         File(text, "Catalogue file", "catalogue.toml", CatalogueFile.Keys);
         return text.ToString();
     }
@@ -40,7 +42,13 @@ public static class ProfileSchema
     private static void Table(StringBuilder text, Section section, string path)
     {
         var name = path + section.Name;
-        var count = (section.Many, section.Least) switch { (true, 0) => "any number", (true, _) => "one or more", (_, 0) => "may be left out", _ => "once" };
+        var count = (section.Many, section.Least) switch
+        {
+            (true, 0) => "any number",
+            (true, _) => "one or more",
+            (_, 0) => "may be left out",
+            _ => "once",
+        };
         text.Append($"`{(section.Many ? $"[[{name}]]" : $"[{name}]")}` ({count}): {section.Meaning}\n\n");
         Keys(text, section.Keys, name + ".");
     }
@@ -48,6 +56,7 @@ public static class ProfileSchema
     private static string Example(SchemaKey key) => key switch
     {
         Quantity quantity => $"`\"{quantity.Example}\"`",
+        Span span => $"`\"{span.End.Example}\"`",
         Text text => $"`\"{text.Example}\"`",
         Choice { Many: true } choice => $"`[\"{choice.Words[0]}\"]`",
         Choice choice => $"`\"{choice.Words[0]}\"`",
@@ -59,8 +68,11 @@ public static class ProfileSchema
     private static string Limits(SchemaKey key) => key switch
     {
         Quantity quantity => SchemaExample.Range(quantity) + Otherwise(quantity),
+        Span span => SchemaExample.Range(span.End) + Otherwise(span.End),
         Text text => $"up to {text.Longest} characters{(text.Required ? "" : "; optional")}",
-        Choice choice => string.Join(", ", choice.Words) + (choice.Default switch { null => "", "" => "; else as the catalogue says", var word => $"; else {word}" }),
+        Choice { Default: "" } choice => $"{SchemaExample.Words(choice)}; else as the catalogue says",
+        Choice { Default: { } word } choice => $"{SchemaExample.Words(choice)}; else {word}",
+        Choice choice => SchemaExample.Words(choice),
         Amount amount => string.Join(", ", amount.Units),
         _ => "optional",
     };

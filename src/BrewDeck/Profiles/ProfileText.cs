@@ -56,14 +56,17 @@ internal static class ProfileText
     }
 
     private static Stream Open(string path) => path.StartsWith(Bundled, StringComparison.Ordinal)
-        ? Assembly.GetExecutingAssembly().GetManifestResourceStream("profiles/" + path[Bundled.Length..]) ?? throw new FileNotFoundException()
+        ? Assembly.GetExecutingAssembly().GetManifestResourceStream("profiles/" + path[Bundled.Length..])
+            ?? throw new FileNotFoundException()
         : new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
 
     private static byte[] Whole(Stream stream, string path, int largest)
     {
         var bytes = new byte[largest + 1];
         var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        return count <= largest ? bytes[..count] : throw new ProfileException($"{path}: is larger than {largest >> 10} KiB; that is no profile");
+        return count <= largest
+            ? bytes[..count]
+            : throw new ProfileException($"{path}: is larger than {largest >> 10} KiB; that is no profile");
     }
 
     private static string Trouble(Exception e) => e switch

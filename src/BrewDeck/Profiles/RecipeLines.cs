@@ -20,8 +20,11 @@ internal sealed class RecipeLines(Catalogue catalogue)
             "kettle" => GristUse.Kettle,
             _ => known?.Use ?? GristUse.Mash,
         };
-        return new(entry.Text("name"), entry.Number("amount"), values[0], values[1], values[2], use);
+        return new(entry.Text("name"), entry.Number("amount"), values[0], values[1], values[2], use) { Kind = Kind(entry) ?? known?.Kind };
     }
+
+    internal static MaltKind? Kind(SchemaEntry entry) =>
+        Enum.TryParse<MaltKind>(entry.Text("kind"), ignoreCase: true, out var kind) ? kind : null;
 
     /// <param name="boilMin">First-wort hops stay for the whole boil when no time is given.</param>
     public HopAddition Hop(SchemaEntry entry, double boilMin)
@@ -32,7 +35,8 @@ internal sealed class RecipeLines(Catalogue catalogue)
         {
             HopUse.FirstWort => boilMin,
             HopUse.DryHop => 0,
-            _ => throw entry.Error("time", $"hop.time is missing for '{ProfileError.OneLine(entry.Text("name"))}'; write time = \"60 min\""),
+            _ => throw entry.Error("time",
+                $"hop.time is missing for '{ProfileError.OneLine(entry.Text("name"))}'; write time = \"60 min\""),
         };
         var form = entry.Text("form") == "cone" ? HopForm.Cone : HopForm.Pellet;
         return new(entry.Text("name"), entry.Number("amount"), alpha, form, use, minutes);
@@ -53,12 +57,15 @@ internal sealed class RecipeLines(Catalogue catalogue)
         return new(entry.Text("name"), values[0], values[1], values[2]);
     }
 
-    private static double[] Filled(SchemaEntry entry, IEnumerable<CatalogueItem> items, params (string Key, double? Known)[] wanted)
+    private static double[] Filled(SchemaEntry entry, IEnumerable<CatalogueItem> items,
+        params (string Key, double? Known)[] wanted)
     {
-        var missing = wanted.Where(w => w.Known is null && entry.MaybeNumber(w.Key) is null).Select(w => w.Key).ToArray();
+        var missing = wanted.Where(w => w.Known is null && entry.MaybeNumber(w.Key) is null)
+            .Select(w => w.Key).ToArray();
         if (missing.Length == 0)
             return [.. wanted.Select(w => entry.MaybeNumber(w.Key) ?? w.Known!.Value)];
         var near = NearestName.To(entry.Text("name"), items.SelectMany(i => i.Also.Prepend(i.Name)));
-        throw entry.Error("name", $"'{ProfileError.OneLine(entry.Text("name"))}' is not in the catalogue, so its line needs {string.Join(", ", missing)}{(near is null ? "" : $"; or did you mean {near}?")}");
+        throw entry.Error("name",
+            $"'{ProfileError.OneLine(entry.Text("name"))}' is not in the catalogue, so its line needs {string.Join(", ", missing)}{(near is null ? "" : $"; or did you mean {near}?")}");
     }
 }

@@ -12,15 +12,23 @@ internal static class RecipeSchema
     public static readonly Quantity Moisture = new("moisture", Dimension.Fraction, "", 0, 0.95, "4 %",
         "Water in it as weighed; malt usually 3 to 5 %.", Required: false);
 
-    public static readonly Quantity GristColour = new("colour", Dimension.Colour, "EBC", 0, 2000, "6 EBC", "Colour of the malt.", Required: false);
+    public static readonly Quantity GristColour = new("colour", Dimension.Colour, "EBC", 0, 2000, "6 EBC",
+        "Colour of the malt.", Required: false);
 
     public static readonly Choice Use = new("use", ["mash", "kettle"], "Where it goes in.", Default: "");
 
-    public static readonly Quantity Alpha = new("alpha", Dimension.Fraction, "", 0, 0.3, "5.5 %", "Alpha acid; the bag says it.", Required: false);
+    public static readonly Choice Kind = new(
+        "kind", [.. Enum.GetNames<Core.Recipes.MaltKind>().Select(n => n.ToLowerInvariant())],
+        "What it does to the pH of the mash (wheat: raw grain too); left out: told by its colour.", Default: "");
 
-    public static readonly Quantity Attenuation = new("attenuation", Dimension.Fraction, "", 0.1, 1, "76 %", "Apparent.", Required: false);
+    public static readonly Quantity Alpha = new("alpha", Dimension.Fraction, "", 0, 0.3, "5.5 %",
+        "Alpha acid; the bag says it.", Required: false);
 
-    public static readonly Quantity PitchTemperature = new("pitch_temperature", Dimension.Temperature, "°C", 0, 45, "18 °C",
+    public static readonly Quantity Attenuation = new("attenuation", Dimension.Fraction, "", 0.1, 1, "76 %",
+        "Apparent.", Required: false);
+
+    public static readonly Quantity PitchTemperature = new("pitch_temperature", Dimension.Temperature, "°C", 0, 45,
+        "18 °C",
         "Wort temperature at which it is pitched.", Required: false);
 
     public static readonly Quantity PitchRate = new("pitch_rate", Dimension.PitchRate, "M/mL/°P", 0.05, 5, "0.75",
@@ -37,15 +45,19 @@ internal static class RecipeSchema
         new Text("style", "amber ale", "In the brewer's own words.", Required: false),
         new Text("notes", "Brew it in spring.", "Anything worth knowing.", Required: false, Longest: 20_000),
         new Quantity("batch", Dimension.Volume, "L", 1, 2000, "40 L", "Cold wort into the fermenter."),
-        new Quantity("original_gravity", Dimension.Gravity, "SG", 1.005, 1.2, "1.048", "Wanted; left out: as the grist gives.", Required: false),
-        new Quantity("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU", "Wanted; left out: as the hops give.", Required: false),
+        new Quantity("original_gravity", Dimension.Gravity, "SG", 1.005, 1.2, "1.048",
+            "Wanted; left out: as the grist gives.", Required: false),
+        new Quantity("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU",
+            "Wanted; left out: as the hops give.", Required: false),
         new Quantity("boil", Dimension.Time, "min", 1, 480, "60 min", "From the first addition to knock-out."),
-        new Quantity("stand", Dimension.Time, "min", 0, 240, "15 min", "Hot stand after the whirlpool.", Required: false, Default: 15),
+        new Quantity("stand", Dimension.Time, "min", 0, 240, "15 min", "Hot stand after the whirlpool.",
+            Required: false, Default: 15),
         new Section("grist", Grist(), "Malt, adjuncts, sugar and extract."),
         new Section("rest", Rest(), "The rests of the mash in order; the last one may be a mash-out."),
         new Section("hop", Hop(), "The hop additions.", Least: 0),
         new Section("addition", Addition(), "Finings, nutrient, spice, salt: what carries no extract.", Least: 0),
         new Section("yeast", Yeast(), "What ferments it.", Many: false),
+        WaterTargetFile.OfRecipe,
     ];
 
     private static SchemaKey[] Grist() =>
@@ -56,6 +68,7 @@ internal static class RecipeSchema
         Moisture,
         GristColour,
         Use,
+        Kind,
     ];
 
     private static SchemaKey[] Rest() =>
@@ -81,7 +94,8 @@ internal static class RecipeSchema
         new Text("name", "carrageen finings", "Shown on the run sheet."),
         new Amount("amount", ["g", "mL", "each"], 100_000, "Weighed, measured or counted."),
         new Choice("use", AdditionUses, "When it goes in.", "boil"),
-        new Quantity("time", Dimension.Time, "min", 0, 86_400, "15 min", "Boil: before knock-out.", Required: false, Default: 0),
+        new Quantity("time", Dimension.Time, "min", 0, 86_400, "15 min", "Boil: before knock-out.", Required: false,
+            Default: 0),
     ];
 
     private static SchemaKey[] Yeast() =>

@@ -26,6 +26,8 @@ internal static class RecipeWriter
         foreach (var other in recipe.Others)
             Other(toml.Section("addition"), other);
         Yeast(toml.Section("yeast"), recipe.Yeast);
+        if (recipe.Water is { } water)
+            WaterTargetFile.Write(toml.Section("water"), water);
         return toml.ToString();
     }
 
@@ -37,6 +39,7 @@ internal static class RecipeWriter
         toml.Put("moisture", line.MoistureFraction);
         toml.Put("colour", line.ColourEbc);
         toml.Put("use", line.Use == GristUse.Mash ? "mash" : "kettle");
+        toml.PutUnlessEmpty("kind", line.Kind?.ToString().ToLowerInvariant() ?? "");
     }
 
     private static void Rest(TomlText toml, MashRest rest)

@@ -6,9 +6,13 @@ internal sealed record SchemaEntry(string File, int Line)
 {
     private readonly Dictionary<string, (object Value, int Line)> _values = new(StringComparer.Ordinal);
 
+    public bool Has(string key) => _values.ContainsKey(key);
+
     public double Number(string key) => (double)_values[key].Value;
 
     public double? MaybeNumber(string key) => _values.TryGetValue(key, out var found) ? (double)found.Value : null;
+
+    public Core.Waters.Band? MaybeBand(string key) => _values.TryGetValue(key, out var found) ? (Core.Waters.Band)found.Value : null;
 
     public string Text(string key) => MaybeText(key) ?? "";
 

@@ -8,6 +8,7 @@ internal static class SchemaExample
 {
     public static string Of(SchemaKey key) => key switch
     {
+        SchemaKey.Span span => $"write {key.Name} = \"{span.End.Example}\"",
         SchemaKey.Quantity quantity => $"write {key.Name} = \"{quantity.Example}\"",
         SchemaKey.Text text => $"write {key.Name} = \"{text.Example}\"",
         SchemaKey.Choice { Many: true } choice => $"write {key.Name} = [\"{choice.Words[0]}\"], of {Words(choice)}",
@@ -20,14 +21,18 @@ internal static class SchemaExample
 
     public static string Words(SchemaKey.Choice key) => string.Join(", ", key.Words);
 
-    public static string Range(SchemaKey.Quantity key) => $"{Plain(key.Least, key.Unit)} to {Written(key.Most, key.Unit)}";
+    public static string Range(SchemaKey.Quantity key) =>
+        $"{Plain(key.Least, key.Unit)} to {Written(key.Most, key.Unit)}";
 
     public static string Written(double value, string unit) =>
         QuantityReader.Text(Shown(value, unit), unit);
 
     /// <summary>Rounded to what a message needs.</summary>
     private static double Shown(double value, string unit) =>
-        unit == "SG" ? Math.Round(value, 4) : double.Parse(value.ToString("G6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        unit == "SG"
+            ? Math.Round(value, 4)
+            : double.Parse(value.ToString("G6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private static string Plain(double value, string unit) => Shown(value, unit).ToString("R", CultureInfo.InvariantCulture);
+    private static string Plain(double value, string unit) =>
+        Shown(value, unit).ToString("R", CultureInfo.InvariantCulture);
 }

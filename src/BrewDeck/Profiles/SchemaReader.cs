@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -44,6 +45,7 @@ internal sealed class SchemaReader(string file)
     private object Value(SchemaKey key, TomlNode.Entry entry, string path) => key switch
     {
         SchemaKey.Quantity quantity => Quantity(quantity, entry.Value, path),
+        SchemaKey.Span span => Span(span, entry.Value, path),
         SchemaKey.Text text => Text(text, entry.Value, path),
         SchemaKey.Choice { Many: true } choice => Words(choice, entry.Value, path),
         SchemaKey.Choice choice => Word(choice, entry.Value, path),
@@ -66,7 +68,27 @@ internal sealed class SchemaReader(string file)
             throw ProfileError.At(file, node.Line, $"{path}{key.Name}: {read.Why}");
         return read.Value >= key.Least && read.Value <= key.Most
             ? read.Value
-            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} is {Shown(read.Value, key)}; it must be {SchemaExample.Range(key)}");
+            : throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is {Shown(read.Value, key)}; it must be {SchemaExample.Range(key)}");
+    }
+
+    private object Span(SchemaKey.Span key, TomlNode node, string path)
+    {
+        if (node is not TomlNode.Text { Value: var written })
+        {
+            var both = (double)Quantity(key.End, node, path);
+            return new Band(both, both);
+        }
+
+        var ends = written.Split(" to ");
+        if (ends.Length > 2)
+            throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; {SchemaExample.Of(key)}");
+        var (least, most) = (End(ends[0]), End(ends[^1]));
+        return least <= most
+            ? new Band(least, most)
+            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} goes from {Shown(least, key.End)} down to {Shown(most, key.End)}; write the smaller one first");
+
+        double End(string text) => (double)Quantity(key.End, new TomlNode.Text(text, node.Line), path);
     }
 
     private static string Shown(double value, SchemaKey.Quantity key) => SchemaExample.Written(value, key.Unit);
@@ -75,7 +97,8 @@ internal sealed class SchemaReader(string file)
     {
         var text = Plain(key, node, path);
         if (text.Length > key.Longest)
-            throw ProfileError.At(file, node.Line, $"{path}{key.Name} has {text.Length} characters; at most {key.Longest}");
+            throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} has {text.Length} characters; at most {key.Longest}");
         return key.Required && string.IsNullOrWhiteSpace(text)
             ? throw ProfileError.At(file, node.Line, $"{path}{key.Name} is empty; {SchemaExample.Of(key)}")
             : text;
@@ -85,16 +108,20 @@ internal sealed class SchemaReader(string file)
     {
         var text = node is TomlNode.Text plain ? plain.Value : throw Wrong(key, node, path);
         return text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))
-            ? throw ProfileError.At(file, node.Line, $"{path}{key.Name} has a control character in it; write plain text")
+            ? throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} has a control character in it; write plain text")
             : text;
     }
 
     private string Word(SchemaKey.Choice key, TomlNode node, string path)
     {
         var written = Plain(key, node, path);
-        var near = NearestName.To(written, key.Words);
-        return key.Words.FirstOrDefault(w => w.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase)) ?? throw ProfileError.At(
-            file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; it must be {SchemaExample.Words(key)}{(near is null ? "" : $" (did you mean {near}?)")}");
+        var known = Array.Find(key.Words, w => w.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (known is not null)
+            return known;
+        var near = NearestName.To(written, key.Words) is { } word ? $" (did you mean {word}?)" : "";
+        throw ProfileError.At(file, node.Line,
+            $"{path}{key.Name} is '{ProfileError.OneLine(written)}'; it must be {SchemaExample.Words(key)}{near}");
     }
 
     private string[] Words(SchemaKey.Choice key, TomlNode node, string path) =>
@@ -110,15 +137,16 @@ internal sealed class SchemaReader(string file)
     private (double, string) Amount(SchemaKey.Amount key, TomlNode node, string path)
     {
         var text = Plain(key, node, path).Trim();
-        var cut = text.AsSpan().IndexOfAnyExcept("0123456789.+-eE".AsSpan());
-        // "each" begins with an e: let the number end before a unit that does
-        var unit = key.Units.FirstOrDefault(u => text.EndsWith(u, StringComparison.OrdinalIgnoreCase) && text.Length > u.Length
-            && (cut < 0 || char.IsAsciiDigit(text[^(u.Length + 1)]) || text[^(u.Length + 1)] == ' '));
-        if (unit is null || !double.TryParse(text[..^unit.Length].Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
-            throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; {SchemaExample.Of(key)}");
+        var split = text.AsSpan().LastIndexOfAnyInRange('0', '9') + 1;
+        var unit = Array.Find(key.Units, u => u.Equals(text[split..].Trim(), StringComparison.OrdinalIgnoreCase));
+        if (unit is null
+            || !double.TryParse(text[..split], NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
+            throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; {SchemaExample.Of(key)}");
         return number > 0 && number <= key.Most
             ? (number, unit)
-            : throw ProfileError.At(file, node.Line, $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; it must be above 0 and at most {key.Most}");
+            : throw ProfileError.At(file, node.Line,
+                $"{path}{key.Name} is '{ProfileError.OneLine(text)}'; it must be above 0 and at most {key.Most}");
     }
 
     private IReadOnlyList<SchemaEntry> Section(SchemaKey.Section key, TomlNode node, string path)
@@ -127,7 +155,8 @@ internal sealed class SchemaReader(string file)
         {
             TomlNode.Table table when !key.Many => [table],
             TomlNode.Tables list when key.Many => list.Items,
-            TomlNode.List list when key.Many && list.Items.All(i => i is TomlNode.Table) => [.. list.Items.Cast<TomlNode.Table>()],
+            TomlNode.List list when key.Many && list.Items.All(i => i is TomlNode.Table) =>
+                [.. list.Items.Cast<TomlNode.Table>()],
             _ => throw Wrong(key, node, path),
         };
         return tables.Count >= key.Least

@@ -20,8 +20,10 @@ internal sealed class SourceNode(SourceNode? parent, string name, int line, stri
     /// <summary>Its step in the path: escaped name, position, or name with position.</summary>
     public string Label { get; set; } = name;
 
-    /// <summary>JSON pointer or XML path.</summary>
-    public string Path => parent is null ? (Label.Length > 0 ? "/" + Label : "") : $"{parent.Path}/{Label}";
+    /// <summary>JSON pointer or XML path, on one line.</summary>
+    public string Path => ProfileError.OneLine(WholePath, 200);
+
+    private string WholePath => parent is null ? (Label.Length > 0 ? "/" + Label : "") : $"{parent.WholePath}/{Label}";
 
     public List<SourceNode> Parts { get; } = [];
 
@@ -49,7 +51,8 @@ internal sealed class SourceNode(SourceNode? parent, string name, int line, stri
     public IReadOnlyList<SourceNode> Items(string name) => this[name]?.Parts ?? [];
 
     /// <summary>A number, in the invariant culture.</summary>
-    public double? Number => Text is not null && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+    public double? Number => Text is not null
+        && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
         && double.IsFinite(value) ? value : null;
 
     /// <summary>Whatever was not carried over, the largest whole parts first.</summary>

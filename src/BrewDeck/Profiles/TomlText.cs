@@ -4,7 +4,9 @@ using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
-/// <summary>TOML being written along a schema: every key is known to it, and the first of each kind gets its comment.</summary>
+/// <summary>
+/// TOML being written along a schema: every key is known to it, and the first of each kind gets its comment.
+/// </summary>
 internal sealed class TomlText
 {
     private readonly StringBuilder _text;
@@ -35,6 +37,13 @@ internal sealed class TomlText
             Line(quantity, $"\"{Written(quantity, number)}\"");
     }
 
+    public void Put(string key, Core.Waters.Band? value)
+    {
+        var end = ((SchemaKey.Span)Known(key)).End;
+        if (value is { } band)
+            Line(Known(key), band.Least == band.Most ? $"\"{Written(end, band.Most)}\"" : $"\"{QuantityReader.Text(band.Least, "")} to {Written(end, band.Most)}\"");
+    }
+
     /// <summary>Begins a table; its keys are commented the first time only.</summary>
     public TomlText Section(string key)
     {
@@ -53,7 +62,8 @@ internal sealed class TomlText
     private static string Written(SchemaKey.Quantity key, double value)
     {
         var percent = $"{(100 * value).ToString("G12", CultureInfo.InvariantCulture)} %";
-        return key.Dimension == Dimension.Fraction && QuantityReader.Read(percent, Dimension.Fraction) == QuantityRead.Of(value)
+        return key.Dimension == Dimension.Fraction
+            && QuantityReader.Read(percent, Dimension.Fraction) == QuantityRead.Of(value)
             ? percent
             : QuantityReader.Text(value, key.Unit is "SG" or "M/mL/°P" ? "" : key.Unit);
     }
@@ -68,7 +78,9 @@ internal sealed class TomlText
         _text.Append('\n');
     }
 
-    /// <summary>A basic string: everything that is not plain is escaped, so that it reads back to the same text.</summary>
+    /// <summary>
+    /// A basic string: everything that is not plain is escaped, so that it reads back to the same text.
+    /// </summary>
     private static string Quoted(string value)
     {
         var text = new StringBuilder("\"");

@@ -6,7 +6,9 @@ using Tomlyn.Syntax;
 
 namespace BrewDeck.Profiles;
 
-/// <summary>Turns TOML text into a <see cref="TomlNode.Table"/> by way of Tomlyn's syntax tree, which alone keeps the lines.</summary>
+/// <summary>
+/// Turns TOML text into a <see cref="TomlNode.Table"/> by way of Tomlyn's syntax tree, which alone keeps the lines.
+/// </summary>
 internal sealed class TomlTree(string file)
 {
     /// <exception cref="ProfileException">Not TOML, or a key given twice.</exception>
@@ -20,7 +22,8 @@ internal sealed class TomlTree(string file)
             var document = SyntaxParser.Parse(text, file, validate: false);
             var first = document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error)
                 .OrderBy(d => d.Span.Start.Line).ThenBy(d => d.Span.Start.Column).FirstOrDefault();
-            return first is null ? document : throw ProfileError.At(file, first.Span.Start.Line + 1, NotToml(first.Message));
+            return first is null
+                ? document : throw ProfileError.At(file, first.Span.Start.Line + 1, NotToml(first.Message));
         }
         catch (TomlException)
         {
@@ -66,7 +69,8 @@ internal sealed class TomlTree(string file)
         if (!parent.Entries.TryGetValue(key, out var entry))
             parent.Entries[key] = entry = new(new TomlNode.Tables([], fresh.Line), fresh.Line);
         if (entry.Value is not TomlNode.Tables tables)
-            throw ProfileError.At(file, fresh.Line, $"[[{key}]] was written as {entry.Value.Kind} before; use double brackets each time");
+            throw ProfileError.At(file, fresh.Line,
+                $"[[{key}]] was written as {entry.Value.Kind} before; use double brackets each time");
         tables.Items.Add(fresh);
         return fresh;
     }
@@ -95,7 +99,8 @@ internal sealed class TomlTree(string file)
     private void Add(TomlNode.Table table, string key, TomlNode value, int line)
     {
         if (table.Entries.TryGetValue(key, out var before))
-            throw ProfileError.At(file, line, $"{ProfileError.OneLine(key)} was given on line {before.Line} already; keep one");
+            throw ProfileError.At(file, line,
+                $"{ProfileError.OneLine(key)} was given on line {before.Line} already; keep one");
         table.Entries[key] = new(value, line);
     }
 

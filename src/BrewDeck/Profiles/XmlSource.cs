@@ -5,8 +5,8 @@ using BrewDeck.Deck;
 namespace BrewDeck.Profiles;
 
 /// <summary>
-/// Reads XML into <see cref="SourceNode"/>s. Document types are refused, so no entity can be declared, expanded or fetched; 32
-/// levels and 200,000 elements at most.
+/// Reads XML into <see cref="SourceNode"/>s. Document types are refused, so no entity can be declared, expanded or
+/// fetched; 32 levels and 200,000 elements at most.
 /// </summary>
 internal sealed class XmlSource(string file)
 {
@@ -33,13 +33,11 @@ internal sealed class XmlSource(string file)
 
     private static SourceNode Read(XmlReader reader, string file)
     {
+        using var closing = reader;
         try
         {
-            using (reader)
-            {
-                reader.MoveToContent();
-                return new XmlSource(file).Element(reader, null);
-            }
+            reader.MoveToContent();
+            return new XmlSource(file).Element(reader, null);
         }
         catch (XmlException e)
         {

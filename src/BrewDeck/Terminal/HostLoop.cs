@@ -24,11 +24,16 @@ internal sealed class HostLoop : IDisposable
     private readonly FramePainter _painter;
     private readonly SessionPump _pump;
 
-    /// <param name="terminal">Open.</param>
+    /// <param name="terminal">Opened here; closed by the caller, also when this throws.</param>
+    /// <param name="session">Called from this thread only.</param>
+    /// <param name="time">Wall clock and monotonic clock.</param>
+    /// <param name="look">Colours.</param>
     public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look)
     {
         _terminal = terminal;
+        // in this order: with its first signal handler the runtime notes the line modes, and sets them again at its end
         _signals = new SignalWatch(_doorbell, _terminal.Dispose);
+        _terminal.Open();
         _toolkit = new HeadlessToolkit(LiveTerminal.Size, time);
         _painter = new FramePainter(
             ColourDepths.From(Environment.GetEnvironmentVariable), GlyphSets.From(Environment.GetEnvironmentVariable));

@@ -23,7 +23,7 @@ internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look
             stopped = true;
             application.RequestStop();
         };
-        pump.Ring += () => Console.Out.Write('\a');
+        pump.Ring += () => Console.OpenStandardOutput().Write("\a"u8);
         application.ScreenChanged += (_, e) => pump.Resize(e.Value.Size);
         application.Iteration += (_, _) => Turn(application, pump);
         pump.Resize(application.Screen.Size);

@@ -21,7 +21,6 @@ public static class TerminalHost
     {
         if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Dark).Run();
         using var terminal = new LiveTerminal();
-        terminal.Open();
         using var loop = new HostLoop(terminal, session, time, Look.Dark);
         return loop.Run();
     }

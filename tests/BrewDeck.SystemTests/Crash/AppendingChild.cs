@@ -12,6 +12,9 @@ namespace BrewDeck.SystemTests.Crash;
 /// </summary>
 internal static class AppendingChild
 {
+    /// <summary>It ends by itself when nobody is left to kill it.</summary>
+    private const int MostEvents = 5_000;
+
     private const string Folder = "BREWDECK_TEST_APPEND_TO";
 
     public static Process Start(string folder)
@@ -29,11 +32,13 @@ internal static class AppendingChild
         if (Environment.GetEnvironmentVariable(Folder) is not { Length: > 0 } folder)
             return;
         using var journal = Journal.Open(new FolderDisk(folder), Days.StatusOf);
-        var batch = journal.Open(Days.Opened(steps: 1_000));
-        for (var seq = 0; ; seq++)
+        var batch = journal.Open(Days.Opened(steps: 2));
+        for (var seq = 0; seq < MostEvents; seq++)
         {
             Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{batch} {seq}"));
             journal.Append(batch, seq % 3 == 0 ? Days.Started(seq) : Days.Reading(seq, 66));
         }
+
+        Environment.Exit(0);
     }
 }

@@ -9,10 +9,19 @@ public sealed class KillTests
 {
     /// <summary>Each round kills a child after some acknowledged events, whatever it is doing then, on the same logbook.</summary>
     [Fact]
-    public void WhatAKilledProcessAcknowledgedIsThere()
+    public void WhatAKilledProcessAcknowledgedIsThere() => Kill([0, 1, 2, 3, 10, 57, 58, 203]);
+
+    /// <summary>The long run, on demand with <c>-explicit only</c>.</summary>
+    [Fact(Explicit = true)]
+    public void WhatAThousandKilledProcessesAcknowledgedIsThere()
+    {
+        var random = new Random(1);
+        Kill(Enumerable.Range(0, 1_000).Select(_ => random.Next(300)));
+    }
+
+    private static void Kill(IEnumerable<int> killAfter)
     {
         using var folder = new TempFolder();
-        int[] killAfter = [0, 1, 2, 3, 10, 57, 58, 203];
         foreach (var count in killAfter)
         {
             var (batch, seq) = KillAfter(folder.Path, count);

@@ -16,22 +16,14 @@ public sealed class PowerCutTests
     [InlineData(2, 1)]
     [InlineData(2, 2)]
     [InlineData(2, 3)]
-    public void WhatWasAcknowledgedIsThere(int cut, int seed)
+    public void WhatWasAcknowledgedIsThere(int cut, int seed) => CutEverywhere((Cut)cut, seed);
+
+    /// <summary>The long run, on demand with <c>-explicit only</c>.</summary>
+    [Fact(Explicit = true)]
+    public void WhatWasAcknowledgedIsThereInSixtyWaysToTear()
     {
-        var (disk, acknowledged) = BrewADay();
-        for (var at = 0; at <= disk.Acts; at++)
-        {
-            var sure = acknowledged.Count(a => a <= at);
-            var found = disk.After(at, (Cut)cut, seed + at);
-            try
-            {
-                AssertOpens(found, sure);
-            }
-            catch (Exception e)
-            {
-                Assert.Fail($"{(Cut)cut}, seed {seed}: power cut before act {at} of {disk.Acts}, {sure} acknowledged: {e}");
-            }
-        }
+        for (var seed = 1_000; seed < 61_000; seed += 1_000)
+            CutEverywhere(Cut.Tears, seed);
     }
 
     [Fact]
@@ -40,6 +32,24 @@ public sealed class PowerCutTests
         var (disk, acknowledged) = BrewADay();
         Assert.Equal(Day.Length, acknowledged.Count);
         Assert.InRange(disk.Acts, 100, 2_000);
+    }
+
+    private static void CutEverywhere(Cut cut, int seed)
+    {
+        var (disk, acknowledged) = BrewADay();
+        for (var at = 0; at <= disk.Acts; at++)
+        {
+            var sure = acknowledged.Count(a => a <= at);
+            var found = disk.After(at, cut, seed + at);
+            try
+            {
+                AssertOpens(found, sure);
+            }
+            catch (Exception e)
+            {
+                Assert.Fail($"{cut}, seed {seed}: power cut before act {at} of {disk.Acts}, {sure} acknowledged: {e}");
+            }
+        }
     }
 
     /// <returns>The disk, and for each event the number of acts after which it was acknowledged.</returns>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 using CsCheck;
 
 namespace BrewDeck.SystemTests.Logbook;
@@ -63,9 +65,19 @@ internal static class AnyEvent
         var plan = Days.PlanOf(text, steps);
         return plan with
         {
-            Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch },
+            Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch, Water = Supply(text, number) },
             Start = plan.Start with { Vessels = [new VesselState(number, -number, 0, 1, HoldC: maybe ?? double.NaN)] },
             Totals = plan.Totals with { OriginalGravitySg = number },
+            Water = maybe is null ? null : Treatment(text, number),
         };
     }
+
+    private static WaterSupply Supply(string text, double number) => new()
+    {
+        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25), Salts = [BrewingSalt.EpsomSalt], Acid = new(AcidKind.Phosphoric, 0.1),
+    };
+
+    private static WaterTreatment Treatment(string text, double number) => new(
+        Supply(text, number), new WaterTarget { Name = text, CalciumMgPerL = new(number, 60), MashPh = number }, 0.25,
+        new(30, 7.5, [new(BrewingSalt.Gypsum, number)], new(AcidKind.Lactic, 0.8, 2.5), default), null, number);
 }

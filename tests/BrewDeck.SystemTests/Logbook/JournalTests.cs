@@ -133,6 +133,8 @@ public sealed class JournalTests
         var tape = _disk.ReadAll(Tape.NameOf(1));
         Assert.Throws<LogbookException>(() => older.Append(1, new NoteWritten(0, "no")));
         Assert.Throws<LogbookException>(() => older.Open(Days.Opened()));
+        older.Dispose();
+        Assert.Throws<LogbookException>(() => LogRepair.Run(_disk, Days.StatusOf, TimeSpan.FromSeconds(10)));
         Assert.Equal(tape, _disk.ReadAll(Tape.NameOf(1)));
     }
 
@@ -143,8 +145,9 @@ public sealed class JournalTests
             Write(journal, [.. Days.Events(2)]);
         byte[] tape = [.. _disk.ReadAll(Tape.NameOf(1)), .. """{"format":2,"what":"ever"}"""u8, (byte)'\n'];
         _disk.Overwrite(Tape.NameOf(1), tape);
-        using var older = Open();
-        Assert.True(older.ReadOnly);
+        using (var older = Open())
+            Assert.True(older.ReadOnly);
+        Assert.Throws<LogbookException>(() => LogRepair.Run(_disk, Days.StatusOf, TimeSpan.FromSeconds(10)));
         Assert.Equal(tape, _disk.ReadAll(Tape.NameOf(1)));
     }
 
@@ -216,6 +219,39 @@ public sealed class JournalTests
         var e = Assert.Throws<LogbookException>(() => again.Read(1));
         Assert.Matches(@"batch-00001\.jsonl:[78]: .*log repair", e.Message);
         Assert.Throws<LogbookException>(() => again.Append(1, new NoteWritten(0, "")));
+        Assert.Equal(tape, _disk.ReadAll(Tape.NameOf(1)));
+    }
+
+    [Fact]
+    public void AnEntryThatIsNotWholeIsSetAsideAndSaid()
+    {
+        using (var journal = Open())
+            Write(journal, [.. Days.Events(2)]);
+        var tape = _disk.ReadAll(Tape.NameOf(1));
+        var torn = TapeLine.Parse(tape.AsSpan(0, tape.AsSpan().IndexOf((byte)'\n')))!.ToUtf8()[..57];
+        _disk.Overwrite(Tape.NameOf(1), [.. tape, .. torn]);
+        using var again = Open();
+        Assert.EndsWith("57 bytes of an entry that was never confirmed were set aside", Assert.Single(again.Notices), StringComparison.Ordinal);
+        Assert.Equal(tape, _disk.ReadAll(Tape.NameOf(1)));
+        Assert.Equal(torn, _disk.ReadAll(Tape.NameOf(1) + ".torn"));
+        Assert.Equal(9, again.Read(1).Count);
+    }
+
+    [Fact]
+    public void AMissingTapeIsSaidAndWrittenAgain()
+    {
+        using (var journal = Open())
+            Write(journal, [.. Days.Events(2)]);
+        var tape = _disk.ReadAll(Tape.NameOf(1));
+        _disk.Delete(Tape.NameOf(1));
+        using (var journal = Open())
+        {
+            Assert.Contains("its tape is missing", Assert.Single(journal.Notices), StringComparison.Ordinal);
+            Assert.Throws<LogbookException>(() => journal.Append(1, new NoteWritten(1, "lost")));
+            Assert.Equal(2, journal.Open(Days.Opened()));
+        }
+
+        LogRepair.Run(_disk, Days.StatusOf, TimeSpan.FromSeconds(10));
         Assert.Equal(tape, _disk.ReadAll(Tape.NameOf(1)));
     }
 

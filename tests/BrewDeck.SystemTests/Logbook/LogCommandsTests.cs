@@ -124,7 +124,7 @@ public sealed class LogCommandsTests
     {
         Write([.. Days.Events(2)]);
         Assert.Equal(0, Commands.Verify());
-        Assert.Equal("1 batches, 9 events checked: all whole\n", _out.ToString());
+        Assert.Equal("checked: batches 1, events 9; all whole\n", _out.ToString());
         var tape = _disk.ReadAll(Tape.NameOf(1));
         tape[^300] ^= 1;
         _disk.Overwrite(Tape.NameOf(1), tape);

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Reflection;
 
 namespace BrewDeck.SystemTests.Logbook;
 
@@ -32,7 +33,7 @@ internal static class Same
             : a.Select((x, i) => Difference(x, b[i], $"{path}[{i}]")).FirstOrDefault(d => d is not null);
 
     private static string? OfMembers(object a, object b, string path) =>
-        a.GetType().GetProperties()
+        a.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(p => p.GetIndexParameters().Length == 0)
             .Select(p => Difference(p.GetValue(a), p.GetValue(b), $"{path}.{p.Name}"))
             .FirstOrDefault(d => d is not null);

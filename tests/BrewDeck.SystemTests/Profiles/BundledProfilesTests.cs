@@ -1,6 +1,6 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 
@@ -41,6 +41,20 @@ public sealed class BundledProfilesTests
         Assert.Equal([5760, 3840, 5760], brewhouse.Circuits.Select(c => Math.Round(c.ContinuousW)));
         foreach (var element in brewhouse.Vessels.SelectMany(v => v.Elements))
             Assert.True(element.PowerW <= brewhouse.Circuits.Single(c => c.Id == element.CircuitId).ContinuousW);
+    }
+
+    /// <summary>Brewable as written: the planner fits grist and hops to the wanted figures by no more than a tenth.</summary>
+    [Fact]
+    public void Each_recipe_can_be_brewed_on_the_brewhouse_much_as_written()
+    {
+        var brewhouse = Profiles.Brewhouse(Profiles.FindBrewhouse("quayside-65"));
+        foreach (var recipe in Profiles.Recipes().Select(Profiles.Recipe))
+        {
+            var plan = Assert.IsType<PlanResult.Drawn>(Planner.Draw(brewhouse, recipe, new DayChoices())).Plan;
+            Assert.InRange(plan.Recipe.MashKg / recipe.MashKg, 0.9, 1.1);
+            foreach (var (planned, written) in plan.Recipe.Hops.Zip(recipe.Hops))
+                Assert.InRange(planned.MassG / written.MassG, 0.9, 1.1);
+        }
     }
 
     [Fact]

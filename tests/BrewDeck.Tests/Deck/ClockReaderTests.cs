@@ -1,5 +1,4 @@
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -2,7 +2,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -17,7 +16,7 @@ public class DeckComposerTests
         Assert.Equal("Rest at 66 °C: saccharification", screen.Headline.ToString());
         Assert.Equal("Hands needed in 41 minutes, at 09:20.", screen.Hands.ToString());
         Assert.Equal("Mash · step 2 of 2", screen.Title);
-        Assert.Equal("Quayside Amber · 08:39 · day 39 min", screen.Corner);
+        Assert.Equal("Quayside Amber · 08:39 · day 0:39", screen.Corner);
     }
 
     [Fact]
@@ -25,7 +24,7 @@ public class DeckComposerTests
     {
         var screen = Of(Moments.Resting(60));
 
-        Assert.Equal(["Vorlauf till clear", "Lauter and sparge until the kettle holds 47.5 L", "Boil"], screen.Next.Select(n => n.Text));
+        Assert.Equal(["Vorlauf till clear", "Lauter and sparge until the kettle shows 47.5 L", "Boil"], screen.Next.Select(n => n.Text));
         Assert.Equal("Heat the sparge liquor to 77 °C: 1 h 9 min left", screen.Background[0].ToString());
     }
 
@@ -58,7 +57,7 @@ public class DeckComposerTests
 
         Assert.Equal("41.7 L  77.9 °C  heat on", screen.Vessels[0].Text);
         Assert.Equal("heat off", screen.Vessels[1].Text[^8..]);
-        Assert.Equal("empty  heat off", screen.Vessels[2].Text);
+        Assert.Equal("empty", screen.Vessels[2].Text);
         Assert.Equal(3, screen.Vessels.Length);
         Assert.Equal(("A", "15.0 of 15 A"), (screen.Circuits[0].Name, screen.Circuits[0].Text));
         Assert.Equal(0, screen.Circuits[1].Fraction);

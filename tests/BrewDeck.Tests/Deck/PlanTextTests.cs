@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -15,7 +14,7 @@ public class PlanTextTests
         Assert.Equal("Quayside Amber, 40.0 L on Quayside", lines[0]);
         Assert.Contains("original gravity          1.048", lines);
         Assert.Contains("   0:10      10 min  Dough in 8.420 kg grist", lines);
-        Assert.Contains("  Mash tun volume 33.4 L, at most 61.0 L: 27.6 L to spare", lines);
+        Assert.Contains("  Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare", lines);
         Assert.Equal(
             ["Set up", "Liquor", "Mash", "Lauter", "Boil"],
             lines.Where(l => l is "Set up" or "Liquor" or "Mash" or "Lauter" or "Boil"));

@@ -1,6 +1,5 @@
 using BrewDeck.Deck;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -1,5 +1,4 @@
 using BrewDeck.Deck;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -61,8 +60,8 @@ public sealed class QuantityReaderTests
     [InlineData("120 L/h", Dimension.Flow, 2)]
     [InlineData("1 gal/min", Dimension.Flow, 3.785411784)]
     [InlineData("8 EBC", Dimension.Colour, 8)]
-    [InlineData("10 SRM", Dimension.Colour, 19.7)]
-    [InlineData("3.5 L", Dimension.Colour, 7.842767)]
+    [InlineData("10 SRM", Dimension.Colour, 19.68503937008)]
+    [InlineData("3.5 L", Dimension.Colour, 7.836811023622)]
     [InlineData("0.2 °L", Dimension.Colour, 0)]
     [InlineData("75 %", Dimension.Fraction, 0.75)]
     [InlineData("57%", Dimension.Fraction, 0.57)]

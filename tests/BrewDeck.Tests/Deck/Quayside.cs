@@ -98,7 +98,7 @@ internal static class Quayside
         Start = Plant,
         Steps = [Check, DoughIn, HeatSparge, Rest, Vorlauf, Lauter, Boil],
         Totals = new Totals(26.1, 28, 47.5, 1.043, 44, 40, 1.0484, 31.6, 11.2, 22, 18, 190 * 60, 80 * 60),
-        Limits = [new Limit("mash_tun_volume", 33.4, 61, "L"), new Limit("circuit_a_power", 3450, 3450, "W")],
+        Limits = [new Limit("mash_in_tun", 33.4, 61, "L"), new Limit("circuit_A_for_kettle", 3.45, 3.45, "kW")],
     };
 
     public static StepSpec Spec(string id, StepKind kind, UnitProcedure unit) => new() { Id = id, Kind = kind, Unit = unit };

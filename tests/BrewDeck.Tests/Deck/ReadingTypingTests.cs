@@ -1,14 +1,13 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
-using BrewDeck.Deck;
 using BrewDeck.Deck.Readings;
-using Xunit;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
 public class ReadingTypingTests
 {
-    private readonly ReadingTyping _typing = new(
-        new PlainReader(), new GravityInstruments((sg, c) => sg + (c / 10_000), bx => 1 + (bx / 250)), Quayside.Brewhouse);
+    private readonly ReadingTyping _typing = new(new Typed(UnitSystem.Metric), Quayside.Brewhouse);
 
     [Fact]
     public void A_plain_value_goes_to_the_reader()
@@ -19,13 +18,19 @@ public class ReadingTypingTests
     }
 
     [Fact]
-    public void A_hydrometer_is_corrected_to_its_sample() => Assert.Equal(1.050, Read(ReadingKind.Gravity, "kettle", "1.046@40")!.Value, 9);
+    public void A_hydrometer_is_corrected_to_its_sample()
+    {
+        // usual tables add 0.006 to 0.007 at 40 °C for an instrument made for 20 °C
+        Assert.InRange(Read(ReadingKind.Gravity, "kettle", "1.046@40")!.Value, 1.0515, 1.0535);
+        Assert.Equal(1.046, Read(ReadingKind.Gravity, "kettle", "1.046@20")!.Value, 4);
+    }
 
     [Theory]
     [InlineData("11.8bx")]
     [InlineData("11.8 Bx")]
     [InlineData("11,8brix")]
-    public void A_refractometer_is_corrected(string text) => Assert.Equal(1.0472, Read(ReadingKind.Gravity, "kettle", text)!.Value, 9);
+    public void A_refractometer_is_corrected(string text) => 
+        Assert.Equal(SugarSolution.SgFromPlato(Refractometer.WortPlato(11.8)), Read(ReadingKind.Gravity, "kettle", text)!.Value, 9);
 
     [Fact]
     public void Hot_litres_keep_their_temperature()
@@ -47,12 +52,22 @@ public class ReadingTypingTests
     [InlineData(ReadingKind.Gravity, "kettle", "60bx", "0 to 40")]
     [InlineData(ReadingKind.Volume, "kettle", "-3cm", "0 or more")]
     [InlineData(ReadingKind.Temperature, "tun", "  ", "Type a value")]
-    [InlineData(ReadingKind.Temperature, "tun", "warm", "number")]
-    [InlineData(ReadingKind.Gravity, "kettle", "1.046@", "number")]
+    [InlineData(ReadingKind.Temperature, "tun", "warm", "warm")]
+    [InlineData(ReadingKind.Gravity, "kettle", "1.046@", "temperature")]
     public void What_cannot_be_taken_says_why(ReadingKind kind, string vessel, string text, string why)
     {
         Assert.Null(_typing.Read(new ReadingPlace(kind, vessel), text, out var reason));
         Assert.Contains(why, reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bare_numbers_are_in_the_units_of_the_screen()
+    {
+        var us = new ReadingTyping(new Typed(UnitSystem.Us), Quayside.Brewhouse);
+
+        Assert.Equal(66.667, us.Read(new ReadingPlace(ReadingKind.Temperature, "tun"), "152", out _)!.Value, 3);
+        Assert.Equal(66.5, us.Read(new ReadingPlace(ReadingKind.Temperature, "tun"), "66.5c", out _)!.Value, 3);
+        Assert.Equal(24.605, us.Read(new ReadingPlace(ReadingKind.Volume, "tun"), "6.5", out _)!.Value, 3);
     }
 
     private Reading? Read(ReadingKind kind, string vessel, string text) => _typing.Read(new ReadingPlace(kind, vessel), text, out _);

@@ -1,6 +1,5 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Keys;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -39,7 +38,7 @@ public class WordingTests
         Assert.Equal("Dough in 8.420 kg grist", Title(Quayside.DoughIn));
         Assert.Equal("Rest at 66 °C: saccharification", Title(Quayside.Rest));
         Assert.Equal("Heat the sparge liquor to 77 °C", Title(Quayside.HeatSparge));
-        Assert.Equal("Lauter and sparge until the kettle holds 47.5 L", Title(Quayside.Lauter));
+        Assert.Equal("Lauter and sparge until the kettle shows 47.5 L", Title(Quayside.Lauter));
     }
 
     [Fact]
@@ -110,16 +109,16 @@ public class WordingTests
     [Fact]
     public void A_refusal_names_the_number_and_what_would_mend_it()
     {
-        var refusal = new Refusal("mash_tun_volume", 71.4, 61, "L", [new Mend("smaller_batch", 34.2, "L")]);
+        var refusal = new Refusal("mash_in_tun", 71.4, 61, "L", [new Mend("smaller_batch", 34.2, "L")]);
 
-        Assert.Equal("Mash tun volume: 71.4 L, the limit is 61.0 L.", RefusalWords.Of(refusal, Notation.Metric));
+        Assert.Equal("Mash in the tun: 71.4 L, the limit is 61.0 L.", RefusalWords.Of(refusal, Notation.Metric));
         Assert.Equal("Brew a smaller batch: 34.2 L into the fermenter.", RefusalWords.Mends(refusal, Notation.Metric));
     }
 
     [Fact]
     public void A_limit_says_what_is_to_spare()
     {
-        Assert.Equal("Mash tun volume 33.4 L, at most 61.0 L: 27.6 L to spare", LimitWords.Of(Quayside.Plan.Limits[0], Notation.Metric));
+        Assert.Equal("Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare", LimitWords.Of(Quayside.Plan.Limits[0], Notation.Metric));
         Assert.Equal("Cover 6.0 L, at least 8.0 L: 2.0 L beyond", LimitWords.Of(new Limit("cover", 6, 8, "L", AtMost: false), Notation.Metric));
     }
 

@@ -18,6 +18,11 @@ public class ConservationLaws
             case StepKind.HotBreak or StepKind.Boil:
                 Assert.InRange(-gained, -GramKg, setting.Habits.EvaporationKgPerH * step.DurationS / 3600 + GramKg);
                 break;
+            case StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand:
+                // what an open kettle loses beyond a covered one
+                var steamJ = (setting.OpenKettle - 1) * setting.LossWPerK(setting.IndexOf(step.Spec.Vessel)) * 100 * step.DurationS;
+                Assert.InRange(-gained, -GramKg, steamJ / 2.25e6);
+                break;
             case StepKind.CastOut:
                 Assert.Equal(LineKg(setting, before), -gained, GramKg);
                 break;

@@ -35,7 +35,7 @@ public class RandomCommandLaws
                 }
                 Sound.Check(state, nowMs);
             },
-            time: 4);
+            time: 3);
 
     private static RunCommand Command(RunState state, Stroke stroke, long nowMs, ref Remedy? stale)
     {

@@ -27,7 +27,7 @@ public class TradeFacts
     [InlineData(80)]
     public void A_65_L_tun_with_an_extended_kettle_yields_70_to_80_L_of_ordinary_wort(double batchL)
     {
-        var kettle = Demo.House.Kettle with { CapacityL = 105 };
+        var kettle = Demo.House.Kettle with { CapacityL = 110 };
         var tank = Demo.House.HotLiquorTank with { CapacityL = 90 };
         var house = Demo.House with
         {

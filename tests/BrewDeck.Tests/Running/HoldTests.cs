@@ -85,7 +85,6 @@ public class HoldTests
         _day.Wait(2);
         _day.Accepted(new RunCommand.Skip(last, "volume is reached"));
         Assert.NotNull(_day.State.Live!.PostBoil);
-        Assert.Null(_day.State.Live.Boil);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Tests.Running;
 
@@ -33,9 +34,9 @@ internal sealed class PerfectDay
     public void GoOn()
     {
         var focus = Focus;
-        while (focus.DueMs > NowMs)
+        while (ActMs(focus) > NowMs)
         {
-            NowMs = Math.Min(focus.DueMs, NextEndMs());
+            NowMs = Math.Min(ActMs(focus), NextEndMs());
             focus = Focus;
         }
         Do(focus.Act switch
@@ -45,6 +46,12 @@ internal sealed class PerfectDay
             _ => new RunCommand.Finish(focus.StepId),
         });
     }
+
+    /// <summary>What is reached, not timed, is seen after the moment that it takes anyone to look.</summary>
+    private long ActMs(RunFocus focus) =>
+        focus.Act == FocusAct.Finish && State.Step(focus.StepId)!.Spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
+            ? focus.DueMs + (long)(1000 * UsualPace.MeanNoticeS)
+            : focus.DueMs;
 
     /// <summary>The next moment at which something that runs comes to its end: it may want the hands sooner.</summary>
     private long NextEndMs() => Forecast.Rest

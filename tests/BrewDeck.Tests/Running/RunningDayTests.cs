@@ -13,7 +13,8 @@ public class RunningDayTests
         var day = new PerfectDay(plan);
         day.RunToEnd();
         var outlook = day.Forecast.Outlook;
-        Assert.Equal(plan.Totals.OriginalGravitySg, outlook.OriginalGravitySg.P50, 4);
+        // less than a brewer notices: nobody is as punctual as a model, and that teaches a little
+        Assert.Equal(plan.Totals.OriginalGravitySg, outlook.OriginalGravitySg.P50, 0.0005);
         Assert.Equal(plan.Totals.FermenterL, outlook.FermenterL.P50, 1);
         Assert.Equal(plan.Totals.BitternessIbu, outlook.BitternessIbu.P50, 0);
         Assert.Equal(plan.Totals.DayS / 60, (outlook.FinishMs.P50 - day.State.DayStartMs!.Value) / 60_000, 0);

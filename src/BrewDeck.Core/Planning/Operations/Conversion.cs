@@ -13,19 +13,21 @@ internal static class Conversion
         return 0.1 * Math.Exp(-away * away);
     }
 
-    /// <summary>Dry grist dissolves nothing.</summary>
-    public static VesselState After(in VesselState v, double wallJPerK, double seconds, double celsius)
+    /// <summary>
+    /// Extract goes into solution at the temperature of the mash: the heat of doing so is in the heat of wetting. Dry grist dissolves
+    /// nothing.
+    /// </summary>
+    public static VesselState After(in VesselState v, double seconds, double celsius)
     {
         if (v.WaterKg <= v.UndissolvedKg)
             return v;
         var left = v.UndissolvedKg * Math.Exp(-RatePerMin(celsius) * seconds / 60);
         var dissolved = v.UndissolvedKg - left;
-        var changed = v with
+        return v with
         {
             UndissolvedKg = left,
             ExtractKg = v.ExtractKg + dissolved,
             GrainDryKg = v.GrainDryKg - dissolved,
         };
-        return Contents.AtHeat(changed, wallJPerK, Contents.HeatJ(v, wallJPerK));
     }
 }

@@ -4,9 +4,6 @@ namespace BrewDeck.Core.Planning.Operations;
 
 internal static class Cooling
 {
-    /// <summary>An open kettle loses about this many times what it loses with the lid on: steam and surface, common practice, no source.</summary>
-    private const double LidOff = 3;
-
     private const double PieceS = 60;
 
     /// <summary>Wort this near the cooling water hardly changes any more: the rest of the time is one piece; K.</summary>
@@ -26,10 +23,16 @@ internal static class Cooling
     {
         var v = bench.Vessels[kettle];
         var capacity = Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC);
-        var loss = LidOff * bench.Setting.LossWPerK(kettle);
-        var end = HeatFlow.TempAfterC(capacity, loss, bench.Setting.AmbientC, v.TempC, 0, seconds);
-        bench.Expose(seconds, 0.5 * (v.TempC + end));
-        bench.Vessels[kettle] = v with { TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN };
+        double lid = bench.Setting.LossWPerK(kettle), open = bench.Setting.OpenKettle;
+        var end = HeatFlow.TempAfterC(capacity, open * lid, bench.Setting.AmbientC, v.TempC, 0, seconds);
+        var mean = 0.5 * (v.TempC + end);
+        // what an open kettle loses beyond a covered one leaves it as steam
+        var steam = (open - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
+        bench.Expose(seconds, mean);
+        bench.Vessels[kettle] = v with
+        {
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam), TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN,
+        };
     }
 
     /// <summary>A coil in the kettle, stirred, water on full.</summary>

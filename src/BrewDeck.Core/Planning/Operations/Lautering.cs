@@ -12,7 +12,7 @@ internal static class Lautering
     /// <summary>Kept below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
 
-    /// <summary>Liquid that the tun keeps: what the grain holds and the dead space, litres.</summary>
+    /// <summary>Liquid that the tun keeps: what the grain holds and the dead space, litres at 20 °C.</summary>
     public static double KeptL(Workbench bench, int tun) =>
         bench.Setting.Habits.AbsorptionLPerKg * bench.Vessels[tun].GrainKg + bench.Setting.Brewhouse.Vessels[tun].DeadSpaceL;
 
@@ -70,7 +70,7 @@ internal static class Lautering
         var v = bench.Vessels[tun];
         var hotPerCool = SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
         var room = hotPerCool * ((spec.VolumeL ?? double.PositiveInfinity) - Contents.CoolL(bench.Vessels[kettle]));
-        var free = Contents.LiquidL(v) + spargeL - KeptL(bench, tun);
+        var free = Contents.LiquidL(v) + spargeL - hotPerCool * KeptL(bench, tun);
         return Math.Max(0, Math.Min(room, free));
     }
 

@@ -75,7 +75,7 @@ internal sealed class Workbench
     public void Happen(int vessel, double seconds, double celsius)
     {
         if (Vessels[vessel].UndissolvedKg > 0)
-            Vessels[vessel] = Conversion.After(Vessels[vessel], Wall(vessel), seconds, celsius);
+            Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
         if (vessel == Kettle && Hops.Count > 0 && KnockedOutL == 0)
             Expose(seconds, celsius);
     }

@@ -17,8 +17,15 @@ internal static class EdgeLines
         return Lines.Join(title, Lines.Blank(width - title.Width() - corner.Width()), corner);
     }
 
-    public static ImmutableArray<Line> Notice(Screen screen, int width) =>
-        screen.Notice is { } notice ? Labels.Marked(notice).Wrap(width, indent: 2) : [];
+    /// <summary>In at most so many rows; an ellipsis shows that there was more.</summary>
+    public static ImmutableArray<Line> Notice(Screen screen, int width, int rows)
+    {
+        if (screen.Notice is not { } notice || rows < 1) return [];
+        var lines = Labels.Marked(notice).Wrap(width, indent: 2);
+        if (lines.Length <= rows) return lines;
+        var last = Lines.Join(lines[rows - 1], Line.Of(" " + Lines.Cut, Tone.Muted));
+        return [.. lines[..(rows - 1)], last.CutTo(width)];
+    }
 
     /// <summary>Hints in their order, whole, as many as fit into the rows.</summary>
     public static ImmutableArray<Line> Keys(ImmutableArray<KeyHint> hints, int width, int rows)

@@ -30,10 +30,10 @@ internal static class GaugeLines
         var fraction = double.IsFinite(gauge.Fraction) ? Math.Clamp(gauge.Fraction, 0, 1) : 0;
         var halves = (int)(fraction * 2 * width);
         if (fraction > 0) halves = Math.Max(1, halves);
-        var full = new string('█', halves / 2) + (halves % 2 == 1 ? "▌" : "");
+        var full = new string('━', halves / 2) + (halves % 2 == 1 ? "╸" : "");
         return Lines.Join(
             Line.Of(full, gauge.Tone == Tone.Alarm ? Tone.Warning : gauge.Tone),
-            Line.Of(new string('·', width - full.Length), Tone.Muted),
+            Line.Of(new string('─', width - full.Length), Tone.Muted),
             Line.Of(" "));
     }
 }

@@ -21,6 +21,10 @@ internal static class Labels
         _ => "  ",
     };
 
+    /// <summary>A caution has its mark in every tone.</summary>
+    public static Line Caution(Line line) =>
+        Lines.Join(Line.Of("! ", line.Spans.IsEmpty ? Tone.Normal : line.Spans[0].Tone), line);
+
     /// <summary>With its mark in front where it has one.</summary>
     public static Line Marked(Line line)
     {

@@ -10,17 +10,13 @@ internal static class NextLines
     {
         if (steps.IsEmpty) return [];
         var clock = steps.Max(s => Lines.Width(s.Clock));
-        return [.. steps.Select((step, index) => One(step, index == 0, clock, width))];
+        return [.. steps.SelectMany((step, index) => One(step, index == 0, clock, width))];
     }
 
-    private static Line One(NextStep step, bool first, int clock, int width)
-    {
-        var length = step.Length == "" ? "" : $", {step.Length}";
-        var room = width - Labels.NextWidth - clock - 2 - Lines.Width(length);
-        return Lines.Join(
+    private static ImmutableArray<Line> One(NextStep step, bool first, int clock, int width) =>
+        Lines.Join(
             Line.Of(Lines.Fit(first ? Labels.Next : Labels.Then, Labels.NextWidth), Tone.Muted),
             Line.Of(Lines.Fit(step.Clock, clock) + "  ", first ? Tone.Strong : Tone.Normal),
-            Line.Of(step.Text).CutTo(room),
-            Line.Of(length, Tone.Muted)).CutTo(width);
-    }
+            Line.Of(step.Text),
+            Line.Of(step.Length == "" ? "" : $", {step.Length}", Tone.Muted)).Wrap(width, indent: Labels.NextWidth + clock + 2);
 }

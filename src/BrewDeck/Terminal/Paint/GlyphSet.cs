@@ -15,7 +15,7 @@ internal static class GlyphSets
 {
     private static readonly Dictionary<char, char> Drawn = Pairs(
         "█#▉#▊#▋+▌+▍-▎-▏|▐+▕|▀\"▄_▁_▂_▃_▅#▆#▇#░.▒:▓#■#▪*",
-        "─-━=│|┃|┌+┐+└+┘+├+┤+┬+┴+┼+╭+╮+╰+╯+═=║|╸=╺-┄-┈.╌-",
+        "─-━=│|┃|┌+┐+└+┘+├+┤+┬+┴+┼+┯+╭+╮+╰+╯+═=║|╸=╺-┄-┈.╌-",
         "●O○o◆*▸>▶>▹>▴^▾v▲^▼v•*…~✓x✗x↑^↓v←<→>☐ ☑x");
 
     private static readonly Dictionary<char, char> Lettered = Pairs(

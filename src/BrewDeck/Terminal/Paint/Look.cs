@@ -13,32 +13,43 @@ internal sealed class Look
     public static readonly Look Dark = new()
     {
         Texts = Of(0xC9CED3, 0x96A0A8, 0xFFFFFF, 0x7CC4FF, 0xF2C14E, 0xFFF5F4),
-        Surfaces = [Ground(0x14171A), Ground(0x22282E), Reversed(0x2B4257), Underlined(0x0B0D0F)],
+        Urgent = new(Rgb(0xFF8A80), "31", ""),
+        Surfaces = [Ground(0x14171A), Ground(0x22282E), Ground(0x14171A), Reversed(0x22374A), Underlined(0x0B0D0F)],
     };
 
     public static readonly Look Light = new()
     {
         Texts = Of(0x24292E, 0x555E66, 0x000000, 0x004E92, 0x744B00, 0xFFF5F4),
-        Surfaces = [Ground(0xF7F7F4), Ground(0xE8EAE6), Reversed(0xCFE2F3), Underlined(0xFFFFFF)],
+        Urgent = new(Rgb(0xB3261E), "31", ""),
+        Surfaces = [Ground(0xF7F7F4), Ground(0xE8EAE6), Ground(0xF7F7F4), Reversed(0xCFE2F3), Underlined(0xFFFFFF)],
     };
 
     /// <summary>The one coloured surface: behind what is urgent.</summary>
     private static readonly Swatch AlarmSurface = new(new Color(0xB3, 0x26, 0x1E), "41", "7");
 
-    private static readonly Dictionary<Color, Swatch> AllTexts = ByColour(look => look.Texts);
+    private static readonly Dictionary<Color, Swatch> AllTexts = ByColour(look => [.. look.Texts, look.Urgent]);
 
     private static readonly Dictionary<Color, Swatch> AllSurfaces = ByColour(look => [.. look.Surfaces, AlarmSurface]);
 
     /// <summary>By <see cref="Tone"/>.</summary>
     private Swatch[] Texts { get; init; } = [];
 
+    /// <summary>Large digits that are urgent.</summary>
+    private Swatch Urgent { get; init; } = null!;
+
     /// <summary>By <see cref="Surface"/>.</summary>
     private Swatch[] Surfaces { get; init; } = [];
 
-    public Attribute Ink(Tone tone, Surface surface = Surface.Ground) => new(
-        Texts[(int)tone].Rgb,
-        tone == Tone.Alarm ? AlarmSurface.Rgb : Surfaces[(int)surface].Rgb,
-        tone is Tone.Normal or Tone.Muted ? TextStyle.None : TextStyle.Bold);
+    public Attribute Ink(Tone tone, Surface surface = Surface.Ground)
+    {
+        var style = tone is Tone.Normal or Tone.Muted ? TextStyle.None : TextStyle.Bold;
+        return (tone, surface) switch
+        {
+            (Tone.Alarm, Surface.Digits) => new(Urgent.Rgb, Surfaces[(int)surface].Rgb, style),
+            (Tone.Alarm, _) => new(Texts[(int)tone].Rgb, AlarmSurface.Rgb, style),
+            _ => new(Texts[(int)tone].Rgb, Surfaces[(int)surface].Rgb, style),
+        };
+    }
 
     /// <summary>For the toolkit's own views: everything in the tone given, on the surface given.</summary>
     public Scheme Scheme(Surface surface)

@@ -8,6 +8,9 @@ internal enum Surface
     /// <summary>A question in front of the screen.</summary>
     Panel,
 
+    /// <summary>The ground under large digits: what is urgent there is red itself, not on red.</summary>
+    Digits,
+
     /// <summary>The chosen row.</summary>
     Chosen,
 

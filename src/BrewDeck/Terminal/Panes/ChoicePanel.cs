@@ -10,7 +10,8 @@ namespace BrewDeck.Terminal.Panes;
 /// <summary>A question with options, framed, at the bottom of the screen.</summary>
 internal sealed class ChoicePanel : View
 {
-    private readonly LinesView _lines;
+    private readonly LinesView _frame;
+    private readonly LinesView _options;
     private int _first;
 
     public ChoicePanel(Look look)
@@ -18,8 +19,8 @@ internal sealed class ChoicePanel : View
         CanFocus = false;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
-        _lines = new LinesView(look, Surface.Panel);
-        Add(_lines);
+        (_frame, _options) = (new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel));
+        Add(_frame, _options);
     }
 
     /// <param name="choice">Null: nothing is asked.</param>
@@ -37,10 +38,12 @@ internal sealed class ChoicePanel : View
         var head = Head(choice, inner, above.Height);
         var rows = Math.Clamp(above.Height - 2 - head.Length, 1, Math.Max(1, choice.Options.Length));
         _first = ListLines.Scroll(_first, choice.Selected, choice.Options.Length, rows);
-        ImmutableArray<Line> lines = [.. head, .. Options(choice, rows, inner)];
-        var height = Math.Min(above.Height, lines.Length + 2);
+        ImmutableArray<Line> options = [.. Options(choice, rows, inner)];
+        var height = Math.Min(above.Height, head.Length + options.Length + 2);
         this.Place(new Rectangle(0, above.Height - height, width, height));
-        _lines.Show(FrameLines.Around(lines, width), new Rectangle(0, 0, width, height), ChosenLine(choice, head.Length));
+        var blank = Enumerable.Repeat(Lines.Empty, options.Length);
+        _frame.Show(FrameLines.Around([.. head, .. blank], width), new Rectangle(0, 0, width, height));
+        _options.Show(options, new Rectangle(2, 1 + head.Length, inner, options.Length), choice.Selected - _first);
     }
 
     /// <summary>Question and text; at least three rows are left for the options.</summary>
@@ -55,7 +58,4 @@ internal sealed class ChoicePanel : View
     private IEnumerable<Line> Options(ChoiceOverlay choice, int rows, int width) =>
         choice.Options.Skip(_first).Take(rows)
             .Select((option, i) => ListLines.Option(option, _first + i == choice.Selected, width));
-
-    private int ChosenLine(ChoiceOverlay choice, int head) =>
-        choice.Selected < 0 ? -1 : 1 + head + choice.Selected - _first;
 }

@@ -11,7 +11,7 @@ internal sealed class DeckPane : Pane
     private readonly Dictionary<Block, LinesView> _views;
 
     public DeckPane(Look look)
-        : base(look) => _views = Enum.GetValues<Block>().ToDictionary(block => block, _ => AddLines());
+        : base(look) => _views = Enum.GetValues<Block>().ToDictionary(block => block, block => AddLines(block == Block.Big ? Surface.Digits : Surface.Ground));
 
     public override void Show(Screen screen, Size whole)
     {

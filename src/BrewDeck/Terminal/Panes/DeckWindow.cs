@@ -55,7 +55,7 @@ internal sealed class DeckWindow : Runnable
         var margin = size.Width >= MarginFrom ? 1 : 0;
         var width = Math.Max(1, size.Width - 2 * margin);
         var keys = EdgeLines.Keys(screen.Keys, width, KeyRows(size));
-        var notice = EdgeLines.Notice(screen, width);
+        var notice = EdgeLines.Notice(screen, width, NoticeRows(size));
         var edges = Edges.Of(size, keys.Length, notice.Length);
         _top.Show([EdgeLines.Top(screen, width)], new Rectangle(margin, 0, width, edges.Top));
         _notice.Show(notice, new Rectangle(margin, edges.NoticeRow, width, edges.Notice));
@@ -64,6 +64,8 @@ internal sealed class DeckWindow : Runnable
         _choice.Show(screen.Overlay as ChoiceOverlay, new Size(size.Width, edges.NoticeRow));
         Entry.Show(screen.Overlay as EntryOverlay, new Size(size.Width, edges.NoticeRow));
     }
+
+    private static int NoticeRows(Size size) => size.Height < 5 ? 0 : size.Height < 12 ? 1 : 2;
 
     private static int KeyRows(Size size) => size.Height >= 30 ? 2 : 1;
 
@@ -83,7 +85,7 @@ internal sealed class DeckWindow : Runnable
         {
             var top = size.Height >= 4 ? 1 : 0;
             keys = Math.Min(keys, size.Height >= 3 ? size.Height : 0);
-            notice = size.Height < 5 ? 0 : Math.Clamp(notice, 1, size.Height >= 24 ? 2 : 1);
+            notice = size.Height < 5 ? 0 : Math.Max(1, notice);
             return new Edges(top, notice, keys, size.Height - keys - notice, size.Height - keys);
         }
     }

@@ -24,9 +24,9 @@ internal abstract class Pane : View
 
     protected Rectangle Room => new(Point.Empty, Frame.Size);
 
-    protected LinesView AddLines()
+    protected LinesView AddLines(Surface surface = Surface.Ground)
     {
-        var view = new LinesView(Look);
+        var view = new LinesView(Look, surface);
         Add(view);
         return view;
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Compose;
@@ -24,7 +25,7 @@ internal sealed class TextPane : Pane
         if (whole.Height >= 24) (room.Y, room.Height) = (1, room.Height - 1);
         var width = Math.Min(WidestText, room.Width - 2);
         var first = Math.Clamp(text.Offset, 0, LastOffset(text, width, room.Height));
-        var lines = Wrapping.Wrap(text.Lines.Skip(first).Take(room.Height), width);
+        var lines = Wrapped(text.Lines.Skip(first).Take(Math.Max(0, room.Height)), width);
         if (lines.Length > room.Height) lines = lines[..Math.Max(0, room.Height)];
         _text.Show(lines, room with { Width = width });
         ShowPlace(first, text.Lines.Length, new Rectangle(room.Right - 1, room.Y, 1, room.Height));
@@ -36,12 +37,18 @@ internal sealed class TextPane : Pane
         var rows = 0;
         for (var line = text.Lines.Length - 1; line >= 0; line--)
         {
-            rows += text.Lines[line].Wrap(width).Length;
+            rows += Wrapped([text.Lines[line]], width).Length;
             if (rows > height) return line + 1;
         }
 
         return 0;
     }
+
+    /// <summary>What wraps stays under its own beginning.</summary>
+    private static ImmutableArray<Line> Wrapped(IEnumerable<Line> lines, int width) =>
+        [.. lines.SelectMany(line => line.Wrap(width, LeadingBlanks(line.ToString())))];
+
+    private static int LeadingBlanks(string text) => text.Length - text.TrimStart(' ').Length;
 
     private void ShowPlace(int first, int count, Rectangle where)
     {

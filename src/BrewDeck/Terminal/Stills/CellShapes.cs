@@ -15,6 +15,7 @@ internal static class CellShapes
         ["▐"] = [(0.5, 0, 0.5, 1)],
         ["─"] = [Across(0, 1, Thin)],
         ["━"] = [Across(0, 1, Thick)],
+        ["╸"] = [Across(0, 0.5, Thick)],
         ["│"] = [Down(0, 1, Thin)],
         ["┃"] = [Down(0, 1, Thick * 2)],
         ["┬"] = [Across(0, 1, Thin), Down(0.5, 1, Thin)],

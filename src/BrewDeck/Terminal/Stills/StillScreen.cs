@@ -32,8 +32,11 @@ public sealed class StillScreen
         toolkit.Show(window);
         window.Show(screen, size);
         toolkit.Step();
-        return new StillScreen((Cell[,])toolkit.Cells.Clone());
+        return Of(toolkit.Cells);
     }
+
+    /// <summary>The cells as they are now.</summary>
+    internal static StillScreen Of(Cell[,] cells) => new((Cell[,])cells.Clone());
 
     /// <summary>One line a row, without the blanks at its end.</summary>
     public string ToText()

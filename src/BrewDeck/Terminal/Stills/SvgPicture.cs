@@ -21,7 +21,7 @@ internal sealed class SvgPicture(StillScreen still)
     {
         var (width, height) = (still.Columns * CellWidth, still.Rows * CellHeight);
         Put($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}\" height=\"{height}\" viewBox=\"0 0 {width} {height}\" ");
-        Put($"font-family=\"{Font}\" font-size=\"15\" xml:space=\"preserve\">\n");
+        Put($"font-family=\"{Font}\" font-size=\"14.95\">\n");
         for (var row = 0; row < still.Rows; row++) DrawRow(row);
         return _svg.Append("</svg>\n").ToString();
     }
@@ -45,7 +45,7 @@ internal sealed class SvgPicture(StillScreen still)
         var columns = run[^1].Column + run[^1].Width - run[0].Column;
         Rectangle(run[0].Column * CellWidth, row * CellHeight, columns * CellWidth, CellHeight, ink.Background);
         foreach (var shape in run) DrawShapes(shape.Text, shape.Column, row, ink.Foreground);
-        DrawText([.. run.Where(cell => cell.Text != " " && !CellShapes.Has(cell.Text))], row, ink);
+        DrawWords(run, row);
         run.Clear();
     }
 
@@ -56,14 +56,31 @@ internal sealed class SvgPicture(StillScreen still)
                 (column + x) * CellWidth, (row + y) * CellHeight, width * CellWidth, height * CellHeight, colour);
     }
 
-    /// <summary>Each character at its own cell, whatever the font's advance is.</summary>
-    private void DrawText(List<(int Column, string Text, int Width, Attribute Ink)> cells, int row, Attribute ink)
+    /// <summary>Word by word, each at its own cell, so that the advance of the font does not add up along a row.</summary>
+    private void DrawWords(List<(int Column, string Text, int Width, Attribute Ink)> run, int row)
     {
-        if (cells.Count == 0) return;
-        var places = string.Join(' ', cells.Select(cell => Number(cell.Column * CellWidth)));
+        var word = new StringBuilder();
+        var start = 0;
+        foreach (var (column, text, _, ink) in run.Append((0, " ", 1, run[0].Ink)))
+        {
+            if (text == " " || CellShapes.Has(text))
+            {
+                DrawWord(word, start, row, ink);
+                continue;
+            }
+
+            if (word.Length == 0) start = column;
+            word.Append(text);
+        }
+    }
+
+    private void DrawWord(StringBuilder word, int column, int row, Attribute ink)
+    {
+        if (word.Length == 0) return;
         var weight = ink.Style.HasFlag(TextStyle.Bold) ? " font-weight=\"bold\"" : "";
-        var text = SecurityElement.Escape(string.Concat(cells.Select(cell => cell.Text)));
-        Put($"<text x=\"{places}\" y=\"{Number(row * CellHeight + Baseline)}\" fill=\"{Hex(ink.Foreground)}\"{weight}>{text}</text>\n");
+        var (x, y) = (Number(column * CellWidth), Number(row * CellHeight + Baseline));
+        Put($"<text x=\"{x}\" y=\"{y}\" fill=\"{Hex(ink.Foreground)}\"{weight}>{SecurityElement.Escape(word.ToString())}</text>\n");
+        word.Clear();
     }
 
     private void Rectangle(double x, double y, double width, double height, Color colour) => Put(

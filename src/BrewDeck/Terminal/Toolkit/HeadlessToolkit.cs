@@ -56,7 +56,7 @@ internal sealed class HeadlessToolkit : IDisposable
         App.ClearScreenNextIteration = true;
     }
 
-    /// <summary>Handles what was typed, the toolkit's due timers, layout and drawing.</summary>
+    /// <summary>Handles what was typed, the toolkit's due timers, layout, drawing and the cursor.</summary>
     public void Step()
     {
         do
@@ -68,6 +68,7 @@ internal sealed class HeadlessToolkit : IDisposable
         App.TimedEvents!.RunTimers();
         App.LayoutAndDraw();
         App.LayoutAndDraw(); // a first layout may ask for a second one; under 1 us when nothing did
+        App.Navigation!.UpdateCursor();
     }
 
     /// <summary>How long may be waited before the next <see cref="Step"/>; null: until something happens.</summary>

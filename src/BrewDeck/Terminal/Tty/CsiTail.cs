@@ -15,7 +15,11 @@ internal sealed class CsiTail(Action<char> pass)
     private static readonly HashSet<int> Known =
         [1, 2, 3, 4, 5, 6, 11, 12, 13, 14, 15, 17, 18, 19, 20, 21, 23, 24, 200, 201];
 
+    /// <summary>What an old mouse report holds after <c>CSI M</c>; its bytes would pass for keys.</summary>
+    private const int MouseBytes = 3;
+
     private Place _place;
+    private int _mouseBytes;
     private string _number = "";
 
     private enum Place
@@ -25,6 +29,7 @@ internal sealed class CsiTail(Action<char> pass)
         Csi,
         Number,
         LinuxKey,
+        Mouse,
     }
 
     public void Feed(char typed) => _place = _place switch
@@ -33,6 +38,7 @@ internal sealed class CsiTail(Action<char> pass)
         Place.Escape => AfterEscape(typed),
         Place.Csi => AfterCsi(typed),
         Place.Number => InNumber(typed),
+        Place.Mouse => InMouse(),
         _ => AfterLinuxKey(typed),
     };
 
@@ -53,6 +59,13 @@ internal sealed class CsiTail(Action<char> pass)
     private Place AfterCsi(char typed)
     {
         if (typed == '[') return Place.LinuxKey;
+        if (typed == 'M')
+        {
+            pass(Swallowed);
+            _mouseBytes = MouseBytes;
+            return Place.Mouse;
+        }
+
         if (char.IsAsciiDigit(typed))
         {
             _number = typed.ToString();
@@ -62,6 +75,8 @@ internal sealed class CsiTail(Action<char> pass)
         pass(typed);
         return PlaceAfter(typed);
     }
+
+    private Place InMouse() => --_mouseBytes > 0 ? Place.Mouse : Place.Text;
 
     private Place AfterLinuxKey(char typed)
     {

@@ -104,13 +104,17 @@ internal static class DeckLayout
     }
 
     /// <summary>How things stand and what they will give.</summary>
-    private static IEnumerable<Placed> State(DeckScreen screen, Rectangle room) => new Stack(room)
-        .Add(Block.Vessels, GaugeLines.Of(screen.Vessels, room.Width), 0)
-        .Air(3)
-        .Add(Block.Circuits, GaugeLines.Of(screen.Circuits, room.Width), 1)
-        .Air(3)
-        .Add(Block.Outlook, Headed(Labels.Outlook, OutlookLines.Table(screen.Outlook, room.Width)), 2)
-        .Place();
+    private static IEnumerable<Placed> State(DeckScreen screen, Rectangle room)
+    {
+        var gauges = GaugeLines.Of([.. screen.Vessels, .. screen.Circuits], room.Width);
+        return new Stack(room)
+            .Add(Block.Vessels, gauges[..screen.Vessels.Length], 0)
+            .Air(3)
+            .Add(Block.Circuits, gauges[screen.Vessels.Length..], 1)
+            .Air(3)
+            .Add(Block.Outlook, Headed(Labels.Outlook, OutlookLines.Table(screen.Outlook, room.Width)), 2)
+            .Place();
+    }
 
     /// <summary>The timetable along the bottom, and what is left above it.</summary>
     private static (Rectangle Above, IEnumerable<Placed> Strip) Split(DeckScreen screen, Rectangle room)
@@ -125,7 +129,7 @@ internal static class DeckLayout
         new(room.X, room.Y + rows, room.Width, Math.Max(0, room.Height - rows));
 
     private static ImmutableArray<Line> Cautions(DeckScreen screen, int width) =>
-        Wrapping.Wrap(screen.CautionLines.Select(Labels.Marked), width, indent: 2);
+        Wrapping.Wrap(screen.CautionLines.Select(Labels.Caution), width, indent: 2);
 
     private static ImmutableArray<Line> Log(DeckScreen screen, int width) =>
         Wrapping.Wrap(screen.Log.Select(Labels.Marked), width, indent: 7);

@@ -32,9 +32,15 @@ internal sealed class Stack(Rectangle room)
         return this;
     }
 
-    /// <summary>A blank row, if there is room for it.</summary>
+    /// <summary>A blank row, if there is room for it; never two, where a block between them has nothing to say.</summary>
     public Stack Air(int rank)
     {
+        if (_items is [.., { Parts.IsEmpty: true } before])
+        {
+            rank = Math.Min(rank, before.Rank);
+            _items.Remove(before);
+        }
+
         _items.Add(new Item([], 1, rank, 0));
         return this;
     }

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>
+/// What is believed of the uncertain things of a day after the readings so far: an ensemble of possible days. The live plant is its
+/// mean member, so there is one truth; the bands of the outlook are how the members differ from it.
+/// </summary>
+internal sealed class Belief
+{
+    /// <summary>A reading farther off than so many standard deviations was not foreseen by any stated spread.</summary>
+    public const double SurpriseSds = 4;
+
+    private readonly Plan _plan;
+    private readonly Members? _moved;
+    private (string Step, Bands Bands)? _bands;
+
+    private Belief(Plan plan, Members? moved) => (_plan, _moved) = (plan, moved);
+
+    public static Belief Of(Plan plan) => new(plan, null);
+
+    public Response Response => Response.Of(_plan);
+
+    public ImmutableArray<Source> Sources => Response.Sources;
+
+    public double[] Mean => Members.Mean;
+
+    private Members Members => _moved ?? Members.Prior(Sources.Length);
+
+    /// <summary>The belief after a reading, or null: a surprise that no stated spread explains.</summary>
+    /// <param name="shown">What a reading shows, as it depends on the sources.</param>
+    /// <param name="off">Reading less what the mean member would have shown.</param>
+    /// <param name="errorSd">Chance error.</param>
+    public Belief? After(Row shown, double off, double errorSd)
+    {
+        var values = new float[Members.Count];
+        Away(shown, values);
+        var (mean, sd) = Members.Spread(values);
+        if (Math.Abs(off - mean) > SurpriseSds * Math.Sqrt(sd * sd + errorSd * errorSd))
+            return null;
+        return new(_plan, Members.After(values, off, errorSd));
+    }
+
+    /// <summary>
+    /// As <see cref="After"/>, but a surprise shows that the stated spread was too small for once: the members are spread wider along
+    /// what was read, until it is no surprise (adaptive inflation, Anderson 2007, Tellus 59A).
+    /// </summary>
+    public Belief AfterWidened(Row shown, double off, double errorSd)
+    {
+        var values = new float[Members.Count];
+        Away(shown, values);
+        return new(_plan, Members.Widened(values, off, errorSd, SurpriseSds - 1).After(values, off, errorSd));
+    }
+
+    /// <summary>What the mean member of this belief gives more than that of another.</summary>
+    public double Moved(Row quantity, Belief from) => At(quantity, Mean) - At(quantity, from.Mean);
+
+    /// <summary>How the figures of the day spread around what the mean member gives, while a step is the last one begun.</summary>
+    public Bands Bands(string stepId)
+    {
+        if (_bands is not { } known || known.Step != stepId)
+            _bands = known = (stepId, Ensemble.Bands.Of(this, stepId));
+        return known.Bands;
+    }
+
+    /// <summary>A quantity for every member, against the mean member.</summary>
+    public void Away(Row row, Span<float> into)
+    {
+        Span<float> dry = stackalloc float[Members.Count], mark = stackalloc float[Members.Count], kept = stackalloc float[Members.Count];
+        Members.Give(row.AtMark, into);
+        Members.Give(row.Dry, dry);
+        Members.Give(Response.Kept.AtMark, mark);
+        Members.Give(Response.Kept.Dry, kept);
+        var mean = (float)At(row, Mean);
+        for (var i = 0; i < into.Length; i++)
+            into[i] = (kept[i] < mark[i] ? dry[i] : into[i]) - mean;
+    }
+
+    private double At(Row row, double[] z) =>
+        Response.Kept.Dry.At(z) < Response.Kept.AtMark.At(z) ? row.Dry.At(z) : row.AtMark.At(z);
+}

@@ -1,0 +1,159 @@
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>What readings and times teach: the members move, and the live plant with their mean.</summary>
+internal static class Learning
+{
+    /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
+    private const double NearEnd = 0.3;
+
+    /// <summary>Someone who ends a step this much later than expected was away; share of its length.</summary>
+    private const double Away = 0.3;
+
+    /// <summary>How far the time of a heat-up or a flow is off beside all stated spreads; share of its length, common practice, no source.</summary>
+    private const double TimeModel = 0.02;
+
+    /// <summary>What a reading would show for the mean member.</summary>
+    public static double Expected(LivePlant live, Reading reading)
+    {
+        var shows = Of(live, reading);
+        for (var j = 0; j < live.Belief.Sources.Length; j++)
+        {
+            if (live.Belief.Sources[j].OnReading is { } on)
+                shows += live.Belief.Sources[j].Sd * live.Belief.Mean[j] * on(reading.Kind, reading.Vessel, shows);
+        }
+        return shows;
+    }
+
+    /// <summary>Whether a reading tells something about the sources; others are taken as they are.</summary>
+    public static bool Takes(LivePlant live, Reading reading) => live.Setting.IndexOf(reading.Vessel) is >= 0 and var vessel
+        && live.Plant.Vessels[vessel].LiquidKg > 0
+        && (reading.Kind is ReadingKind.Volume or ReadingKind.Gravity
+            || (reading.Kind == ReadingKind.Temperature && vessel == live.Setting.FermenterIndex));
+
+    /// <summary>The plant after a reading; null: a surprise that no stated spread explains.</summary>
+    /// <param name="live">Cut at <paramref name="nowS"/>.</param>
+    public static LivePlant? From(RunState state, LivePlant live, Reading reading, double nowS)
+    {
+        var place = new DayPlace(state, live, nowS);
+        var vessel = live.Setting.IndexOf(reading.Vessel);
+        var expected = Expected(live, reading);
+        var row = WithInstrument(live.Belief, reading, expected, place.Of(vessel, v => Shown(reading, v)));
+        var error = ReadingErrors.SdOf(reading.Kind, reading.Vessel, expected);
+        return live.Belief.After(row, reading.Value - expected, error) is { } after ? Moved(state, live, after, nowS, place) : null;
+    }
+
+    /// <summary>What the time teaches that a heat-up, a run-off or a cast-out took.</summary>
+    /// <param name="lateS">Seconds by which it ended later than expected.</param>
+    public static LivePlant FromTime(RunState state, LivePlant live, StepSpec spec, double lastedS, double lateS, double nowS)
+    {
+        var index = live.Belief.Response.IndexOf(spec.Id);
+        if (index < 0)
+            return live;
+        var step = live.Belief.Response.Plan.Steps[index];
+        var readings = state.Readings.Count(r => state.SecondsAt(r.AtMs) > nowS - lateS);
+        var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
+        if (Math.Abs(off) > Away * step.DurationS)
+            return live;
+        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeModel * lastedS * TimeModel * lastedS);
+        var after = live.Belief.AfterWidened(live.Belief.Response.Row(day => day[index].DurationS), off, error);
+        return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
+    }
+
+    /// <summary>A level read at the end of a run-off is that of its end; the plant is taken there, with nothing left to run.</summary>
+    public static LivePlant AtEndOfRunOff(LivePlant live, Reading reading, double nowS)
+    {
+        var segment = live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff && s.Left.To == reading.Vessel);
+        if (segment is null || reading.Kind != ReadingKind.Volume)
+            return live;
+        var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
+        var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
+        var nearer = Math.Abs(Expected(ended, reading) - reading.Value) <= Math.Abs(Expected(live, reading) - reading.Value);
+        if (end.DurationS > NearEnd * PlannedS(live, segment) || !nearer)
+            return live;
+        var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
+        return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };
+    }
+
+    private static double PlannedS(LivePlant live, Segment segment) =>
+        live.Belief.Response.IndexOf(segment.Left.Id) is >= 0 and var i ? live.Belief.Response.Plan.Steps[i].DurationS : 0;
+
+    private static PlantState AtNow(LivePlant live, StepOutcome end, double nowS)
+    {
+        var vessels = end.State.Vessels.ToBuilder();
+        for (var i = 0; i < vessels.Count; i++)
+            vessels[i] = vessels[i] with { AtS = Math.Min(vessels[i].AtS, nowS) };
+        return end.State with { Vessels = vessels.ToImmutable() };
+    }
+
+    private static LivePlant Moved(RunState state, LivePlant live, Belief after, double nowS, DayPlace place)
+    {
+        var vessels = live.Plant.Vessels.ToBuilder();
+        for (var i = 0; i < vessels.Count; i++)
+            vessels[i] = MovedVessel(vessels[i], live.Belief, after, of => place.Of(i, of));
+        return live with
+        {
+            Belief = after,
+            Setting = MovedSetting(live.Setting, live.Belief, after),
+            Plant = live.Plant with { Vessels = vessels.ToImmutable() },
+            PreBoil = Milestone(live.PreBoil, live, after, s => s.Kind is StepKind.Lauter or StepKind.RunOff),
+            PostBoil = Milestone(live.PostBoil, live, after, s => s.Kind == StepKind.Boil),
+        };
+    }
+
+    private static VesselState? Milestone(VesselState? was, LivePlant live, Belief after, Func<StepSpec, bool> wanted)
+    {
+        if (was is not { } v)
+            return null;
+        var kettle = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
+        return MovedVessel(v, live.Belief, after, of => after.Response.Row(day => of(day.Last(s => wanted(s.Spec)).After.Vessels[kettle])));
+    }
+
+    private static VesselState MovedVessel(in VesselState v, Belief before, Belief after, Func<Func<VesselState, double>, Row> row)
+    {
+        if (v.LiquidKg <= 0)
+            return v;
+        double By(Func<VesselState, double> of) => after.Moved(row(of), before);
+        return v with
+        {
+            WaterKg = Math.Max(0, v.WaterKg + By(x => x.WaterKg)),
+            ExtractKg = Math.Max(0, v.ExtractKg + By(x => x.ExtractKg)),
+            GrainDryKg = Math.Max(0, v.GrainDryKg + By(x => x.GrainDryKg)),
+            UndissolvedKg = Math.Max(0, v.UndissolvedKg + By(x => x.UndissolvedKg)),
+        };
+    }
+
+    private static PlantSetting MovedSetting(PlantSetting setting, Belief before, Belief after)
+    {
+        for (var j = 0; j < after.Sources.Length; j++)
+        {
+            var by = after.Sources[j].Sd * (after.Mean[j] - before.Mean[j]);
+            if (by != 0 && after.Sources[j].OnPlant is { } on)
+                setting = on(setting, by);
+        }
+        return setting;
+    }
+
+    private static Row WithInstrument(Belief belief, Reading reading, double expected, Row row)
+    {
+        double[] atMark = [.. row.AtMark.Slope], dry = [.. row.Dry.Slope];
+        for (var j = 0; j < atMark.Length; j++)
+        {
+            var adds = belief.Sources[j].Sd * (belief.Sources[j].OnReading?.Invoke(reading.Kind, reading.Vessel, expected) ?? 0);
+            (atMark[j], dry[j]) = (atMark[j] + adds, dry[j] + adds);
+        }
+        return new(row.AtMark with { Slope = atMark }, row.Dry with { Slope = dry });
+    }
+
+    private static double Of(LivePlant live, Reading reading) =>
+        Shown(reading, live.Plant.Vessels[live.Setting.IndexOf(reading.Vessel)]);
+
+    private static double Shown(Reading reading, VesselState v) => reading.Kind switch
+    {
+        ReadingKind.Temperature => v.TempC,
+        ReadingKind.Volume => Contents.StandsL(v with { TempC = reading.AtC ?? v.TempC }),
+        _ => SugarSolution.SgFromPlato(v.Plato),
+    };
+}

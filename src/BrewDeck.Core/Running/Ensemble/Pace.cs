@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>The planned day as one person does it: every act is noticed late, and readings take their time.</summary>
+internal static class Pace
+{
+    /// <summary>A reading is taken within this long before a step by the clock ends; s.</summary>
+    private const double BeforeEndS = 60;
+
+    /// <summary>How much later each step starts, and (last) the day ends; s.</summary>
+    public static ImmutableArray<double> Over(Plan plan, PlantSetting setting)
+    {
+        var late = ImmutableArray.CreateBuilder<double>(plan.Steps.Length + 1);
+        var state = plan.Start;
+        double end = 0, planned = 0;
+        var ends = new Dictionary<string, double>();
+        foreach (var step in plan.Steps)
+        {
+            var spec = step.Spec;
+            var after = ends.GetValueOrDefault(spec.AfterStepId);
+            var start = PlantModel.After(setting, spec, state, after).StartS + BeforeS(spec);
+            var outcome = PlantModel.After(setting, spec, state, Math.Max(after, start));
+            var lateS = AfterS(step);
+            state = outcome.State with { Vessels = Later(setting, spec, outcome, lateS), HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
+            ends[spec.Id] = outcome.EndS + lateS;
+            late.Add(outcome.StartS - step.StartS);
+            (end, planned) = (Math.Max(end, outcome.EndS + lateS), Math.Max(planned, step.EndS));
+        }
+        late.Add(end - planned);
+        return late.ToImmutable();
+    }
+
+    /// <summary>From when a step could start to when it does.</summary>
+    public static double BeforeS(StepSpec spec) => spec.Kind.FollowsOn() ? 0 : UsualPace.MeanNoticeS;
+
+    /// <summary>From when a step has reached its end to when it is ended; steps by the clock are ended by starting the next.</summary>
+    public static double AfterS(PlanStep step)
+    {
+        var readingsS = step.Expected.Length * UsualPace.MeanMeasureS;
+        return step.Spec.Kind.EndsBy() switch
+        {
+            EndsBy.Act => 0,
+            EndsBy.Clock => Math.Max(0, readingsS - BeforeEndS) + UsualPace.MeanNoticeS,
+            _ => readingsS + UsualPace.MeanNoticeS,
+        };
+    }
+
+    /// <summary>Variance of what passes until a step is ended after some readings, s².</summary>
+    public static double AfterVariance(int readings) =>
+        Variance(UsualPace.MeanNoticeS, UsualPace.NoticeLogSd) + readings * Variance(UsualPace.MeanMeasureS, UsualPace.MeasureLogSd);
+
+    private static double Variance(double meanS, double logSd) => meanS * meanS * (Math.Exp(logSd * logSd) - 1);
+
+    private static ImmutableArray<VesselState> Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)
+    {
+        var vessels = outcome.State.Vessels.ToBuilder();
+        foreach (var i in PlantModel.VesselsOf(setting, spec))
+            vessels[i] = vessels[i] with { AtS = outcome.EndS + lateS };
+        return vessels.ToImmutable();
+    }
+
+    private static double HandsS(StepSpec spec, StepOutcome outcome, double lateS) =>
+        spec.Kind.EndsBy() == EndsBy.Hands ? outcome.EndS + lateS : 0;
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>
+/// How a planned day answers to each source: the model folded over the run sheet once as stated and twice for each source, one
+/// standard deviation up and down. A run-off ends in one of two ways, at the mark or when the tun is dry, with a kink between them
+/// that lies just where the plan is; so the day is folded for each of the two, and each member goes the way it would end first.
+/// </summary>
+internal sealed class Response
+{
+    private static readonly ConditionalWeakTable<Plan, Response> _known = [];
+
+    /// <summary>Enough litres per kg that the tun never runs dry before the mark.</summary>
+    private const double NeverDryLPerKg = -3;
+
+    /// <summary>First as stated, then up and down for each source; for the run-off that ends at the mark, and for the dry one.</summary>
+    private readonly ImmutableArray<PlanStep>[] _atMark;
+    private readonly ImmutableArray<PlanStep>[] _dry;
+    private readonly int _lastRunOff;
+
+    private Response(Plan plan)
+    {
+        Plan = plan;
+        Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices);
+        Sources = Ensemble.Sources.Of(plan);
+        _lastRunOff = LastRunOff(plan);
+        (_atMark, _dry) = (new ImmutableArray<PlanStep>[1 + 2 * Sources.Length], new ImmutableArray<PlanStep>[1 + 2 * Sources.Length]);
+        Fold(0, null, 0);
+        for (var j = 0; j < Sources.Length; j++)
+        {
+            Fold(1 + 2 * j, Sources[j], Sources[j].Sd);
+            Fold(2 + 2 * j, Sources[j], -Sources[j].Sd);
+        }
+        Paced = Pace.Over(plan, Setting);
+        Kept = Row(RunOffL);
+    }
+
+    public Plan Plan { get; }
+
+    public PlantSetting Setting { get; }
+
+    public ImmutableArray<Source> Sources { get; }
+
+    /// <summary>Start of each step and (last) the end of the day when one person does it, seconds later than planned.</summary>
+    public ImmutableArray<double> Paced { get; }
+
+    /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
+    public Row Kept { get; }
+
+    /// <summary>The response of a plan, computed once for as long as the plan is in use.</summary>
+    public static Response Of(Plan plan) => _known.GetValue(plan, p => new Response(p));
+
+    /// <summary>How a quantity of the folded day depends on the sources.</summary>
+    public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
+        new(Quadratic.Of(_atMark, quantity), Quadratic.Of(_dry, quantity));
+
+    /// <summary>Index of a step of the plan; -1: a remedy put it on the sheet.</summary>
+    public int IndexOf(string stepId)
+    {
+        for (var i = 0; i < Plan.Steps.Length; i++)
+        {
+            if (Plan.Steps[i].Spec.Id == stepId)
+                return i;
+        }
+        return -1;
+    }
+
+    private double RunOffL(ImmutableArray<PlanStep> day) =>
+        _lastRunOff < 0 ? 0 : Contents.CoolL(day[_lastRunOff].After.Vessels[Setting.IndexOf(Setting.Brewhouse.Kettle.Id)]);
+
+    private static int LastRunOff(Plan plan)
+    {
+        var last = -1;
+        for (var i = 0; i < plan.Steps.Length; i++)
+            last = plan.Steps[i].Spec is { Kind: StepKind.Lauter or StepKind.RunOff, VolumeL: not null } ? i : last;
+        return last;
+    }
+
+    private void Fold(int at, Source? source, double off)
+    {
+        var setting = source?.OnPlant?.Invoke(Setting, off) ?? Setting;
+        var specs = Plan.Steps.Select(s => source?.OnStep?.Invoke(s.Spec, off) ?? s.Spec).ToArray();
+        var before = DayFold.Over(setting, specs.Take(Math.Max(0, _lastRunOff)), Plan.Start);
+        var from = before.IsEmpty ? Plan.Start : before[^1].After;
+        if (_lastRunOff < 0)
+        {
+            _atMark[at] = _dry[at] = DayFold.Over(setting, specs, Plan.Start);
+            return;
+        }
+        var runOff = specs[_lastRunOff];
+        var wet = setting with { Habits = setting.Habits with { AbsorptionLPerKg = NeverDryLPerKg } };
+        _atMark[at] = Ending(DayFold.Over(wet, [runOff], from));
+        _dry[at] = Ending(DayFold.Over(setting, [runOff with { VolumeL = null }], from));
+
+        ImmutableArray<PlanStep> Ending(ImmutableArray<PlanStep> run) =>
+            [.. before, .. run, .. DayFold.Over(setting, specs.Skip(_lastRunOff + 1), run[0].After)];
+    }
+}
+
+/// <summary>A quantity for either end of the run-off.</summary>
+internal sealed record Row(Quadratic AtMark, Quadratic Dry)
+{
+    public static Row operator -(Row a, Row b) => new(a.AtMark - b.AtMark, a.Dry - b.Dry);
+}
+
+/// <summary>A quantity as stated, with its slopes and bends in each source, per standard deviation and its square.</summary>
+internal sealed record Quadratic(double AsStated, double[] Slope, double[] Bend)
+{
+    public static Quadratic Of(ImmutableArray<PlanStep>[] days, Func<ImmutableArray<PlanStep>, double> quantity)
+    {
+        var stated = quantity(days[0]);
+        double[] slope = new double[days.Length / 2], bend = new double[days.Length / 2];
+        for (var j = 0; j < slope.Length; j++)
+        {
+            double up = quantity(days[1 + 2 * j]), down = quantity(days[2 + 2 * j]);
+            (slope[j], bend[j]) = (0.5 * (up - down), 0.5 * (up + down) - stated);
+        }
+        return new(stated, slope, bend);
+    }
+
+    public double At(ReadOnlySpan<double> z)
+    {
+        var sum = AsStated;
+        for (var j = 0; j < Slope.Length; j++)
+            sum += (Slope[j] + Bend[j] * z[j]) * z[j];
+        return sum;
+    }
+
+    public static Quadratic operator -(Quadratic a, Quadratic b) =>
+        new(a.AsStated - b.AsStated, [.. a.Slope.Zip(b.Slope, (x, y) => x - y)], [.. a.Bend.Zip(b.Bend, (x, y) => x - y)]);
+}

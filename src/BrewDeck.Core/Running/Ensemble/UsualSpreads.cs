@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>How far a real brewhouse or an instrument usually lies from what is stated about it.</summary>
+/// <param name="Name">Stable name, snake_case.</param>
+/// <param name="Unit">Unit of <paramref name="Sd"/>; <c>1</c> for a share of the stated value.</param>
+/// <param name="Sd">Standard deviation.</param>
+public sealed record UsualSpread(string Name, string Unit, double Sd);
+
+/// <summary>
+/// What a brewer knows about how uncertain a day is, where the profile says nothing of its own. All common practice (what a careful
+/// home brewer's repeated days show), no source.
+/// </summary>
+public static class UsualSpreads
+{
+    public static readonly UsualSpread MainsPower = new("mains_power", "1", 0.02);
+
+    /// <summary>Share of an element's power that reaches the liquid, for each vessel.</summary>
+    public static readonly UsualSpread NetPower = new("net_power", "1", 0.02);
+
+    public static readonly UsualSpread WallLoss = new("wall_loss", "1", 0.15);
+
+    /// <summary>How strong a boil the brewer sets against the usual one.</summary>
+    public static readonly UsualSpread Evaporation = new("evaporation", "1", 0.05);
+
+    public static readonly UsualSpread ConversionYield = new("conversion_yield", "fraction", 0.012);
+
+    public static readonly UsualSpread Absorption = new("absorption", "1", 0.05);
+
+    /// <summary>Back-mixing of the sparge in the bed.</summary>
+    public static readonly UsualSpread BedMixing = new("bed_mixing", "1", 0.2);
+
+    /// <summary>Exchange between the liquor that moves and the wort inside the grain.</summary>
+    public static readonly UsualSpread BedExchange = new("bed_exchange", "1", 0.25);
+
+    /// <summary>Dead space, for each vessel.</summary>
+    public static readonly UsualSpread DeadSpace = new("dead_space", "1", 0.1);
+
+    public static readonly UsualSpread RunoffFlow = new("runoff_flow", "1", 0.1);
+
+    /// <summary>Alpha acid of a hop lot against its label, for each name.</summary>
+    public static readonly UsualSpread AlphaAcid = new("alpha_acid", "1", 0.05);
+
+    public static readonly UsualSpread Utilisation = new("utilisation", "1", 0.05);
+
+    public static readonly UsualSpread ChillerTransfer = new("chiller_transfer", "1", 0.08);
+
+    public static readonly UsualSpread ChillerWater = new("chiller_water", "1", 0.06);
+
+    public static readonly UsualSpread Trub = new("trub", "1", 0.15);
+
+    public static readonly UsualSpread HopAbsorption = new("hop_absorption", "1", 0.12);
+
+    public static readonly UsualSpread LineLoss = new("line_loss", "1", 0.12);
+
+    public static readonly UsualSpread SourceWater = new("source_water", "K", 0.5);
+
+    public static readonly UsualSpread Ambient = new("ambient", "K", 1.0);
+
+    public static readonly UsualSpread ThermometerBias = new("thermometer_bias", "K", 0.25);
+
+    public static readonly UsualSpread ThermometerNoise = new("thermometer_noise", "K", 0.1);
+
+    /// <summary>Scale of a sight glass, for each vessel.</summary>
+    public static readonly UsualSpread SightScale = new("sight_scale", "1", 0.006);
+
+    public static readonly UsualSpread SightOffset = new("sight_offset", "L", 0.12);
+
+    public static readonly UsualSpread SightNoise = new("sight_noise", "L", 0.15);
+
+    public static readonly UsualSpread HydrometerBias = new("hydrometer_bias", "SG", 0.0004);
+
+    public static readonly UsualSpread HydrometerNoise = new("hydrometer_noise", "SG", 0.0004);
+
+    public static readonly UsualSpread RefractometerBias = new("refractometer_bias", "%", 0.1);
+
+    public static readonly UsualSpread RefractometerNoise = new("refractometer_noise", "%", 0.1);
+
+    /// <summary>Heat and steam of an open kettle of hot wort: how far the lid is off, and the draught. Not a thing of the plant but of the model.</summary>
+    public static readonly UsualSpread OpenKettle = new("open_kettle", "1", 0.25);
+
+    /// <summary>All that a simulated plant must share, for a printed table and for the check that both state the same.</summary>
+    public static readonly ImmutableArray<UsualSpread> All =
+    [
+        MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, ThermometerBias,
+        ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
+    ];
+}

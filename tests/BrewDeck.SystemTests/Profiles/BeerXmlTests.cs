@@ -1,0 +1,91 @@
+using System.Text;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
+using BrewDeck.Profiles;
+
+namespace BrewDeck.SystemTests.Profiles;
+
+public sealed class BeerXmlTests
+{
+    private static readonly string Document = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Profiles", "Files", "recipe.xml"));
+
+    [Fact]
+    public void A_recipe_is_carried_over()
+    {
+        var recipe = Assert.Single(BeerXmlReader.Read(Document).Recipes);
+        Assert.Equal(("Harbour Wall Bitter & Friends", "Quayside, Second hand", "bitter"), (recipe.Name, recipe.Author, recipe.Style));
+        Assert.Equal((23, 75, 1.046), (recipe.BatchL, recipe.BoilMin, recipe.OriginalGravitySg));
+        Assert.Equal(new GristLine("Pale malt", 4.2, 0.805, 0.04, 6.5, GristUse.Mash), recipe.Grist[0] with { ColourEbc = 6.5 });
+        Assert.Equal(6.5035, recipe.Grist[0].ColourEbc, 1e-4);
+        Assert.Equal(new GristLine("Cane sugar", 0.3, 1, 0.01, 0, GristUse.Kettle), recipe.Grist[1]);
+        Assert.Equal(7.874, recipe.Grist[2].ColourEbc, 1e-3);
+        Assert.Equal([new("Saccharification", 66, 60), new MashRest("Mash-out", 76, 10)], recipe.Rests);
+        Assert.Equal(
+        [
+            new("Fuggle", 30, 0.045, HopForm.Cone, HopUse.FirstWort, 75),
+            new("Target", 25, 0.11, HopForm.Pellet, HopUse.Boil, 60),
+            new("Fuggle", 20, 0.045, HopForm.Cone, HopUse.Whirlpool, 15),
+            new HopAddition("Fuggle", 40, 0.045, HopForm.Cone, HopUse.DryHop, 4320),
+        ], recipe.Hops);
+        Assert.Equal(
+        [
+            new("Carrageen", 5, "g", AdditionUse.Boil, 10),
+            new("Lactic acid", 4, "mL", AdditionUse.Mash, 0),
+            new OtherAddition("Oak", 20, "g", AdditionUse.Fermenter, 10080),
+        ], recipe.Others);
+        Assert.Equal(new Yeast("House ale", 0.74, 19, 0.75), recipe.Yeast);
+    }
+
+    [Fact]
+    public void What_was_not_carried_over_is_told_line_by_line() => Assert.Equal(
+    [
+        "/RECIPES/RECIPE/HOPS/HOP[5]: 'Hop for the mash' not carried over: no hops go into the mash here",
+        "/RECIPES/RECIPE/STYLE/CATEGORY: 'Own' not carried over",
+        "/RECIPES/RECIPE/BOIL_SIZE: '28' not carried over: it follows from the brewhouse",
+        "/RECIPES/RECIPE/EFFICIENCY: '72' not carried over: it follows from the brewhouse",
+        "/RECIPES/RECIPE/FERMENTABLES/FERMENTABLE[1]/ORIGIN: 'UK' not carried over",
+        "/RECIPES/RECIPE/MISCS/MISC[2]/TIME: '60' not carried over",
+        "/RECIPES/RECIPE/YEASTS/YEAST[1]/AMOUNT: '0.1' not carried over",
+        "/RECIPES/RECIPE/YEASTS/YEAST[2]: NAME, TYPE not carried over",
+        "/RECIPES/RECIPE/MASH/NAME: 'Two steps' not carried over",
+        "/RECIPES/RECIPE/MASH/GRAIN_TEMP: '18' not carried over: it is chosen on the day",
+        "/RECIPES/RECIPE/MASH/MASH_STEPS/MASH_STEP[1]/INFUSE_AMOUNT: '14' not carried over: it follows from the brewhouse",
+        "/RECIPES/RECIPE/ODD: @attribute, text() not carried over",
+    ], BeerXmlReader.Read(Document).Notes);
+
+    [Fact]
+    public void The_declared_encoding_counts()
+    {
+        var latin = Document.Replace("UTF-8", "ISO-8859-1", StringComparison.Ordinal).Replace("Saccharification", "Maischeführung", StringComparison.Ordinal);
+        var read = BeerXmlReader.Read(new MemoryStream(Encoding.Latin1.GetBytes(latin)));
+        Assert.Equal("Maischeführung", read.Recipes[0].Rests[0].Name);
+    }
+
+    [Fact]
+    public void Without_a_gravity_the_efficiency_gives_it()
+    {
+        var converted = BeerXmlReader.Read(Document.Replace("<OG>1.046 SG</OG>", "", StringComparison.Ordinal));
+        // 4.7 kg of malt and sugar: (4.2 x 0.96 x 0.805 + 0.2 x 0.96 x 0.75) x 0.72 + 0.297 kg in 23 L is 11.4 °P
+        Assert.Equal(1.0459, Assert.Single(converted.Recipes).OriginalGravitySg!.Value, 0.0002);
+        Assert.Contains(converted.Notes, n => n.StartsWith("/RECIPES/RECIPE/EFFICIENCY: carried over", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("<BATCH_SIZE>23</BATCH_SIZE>", "", "d.xml:3: /RECIPES/RECIPE has no BATCH_SIZE; BeerXML requires it")]
+    [InlineData("<BATCH_SIZE>23</BATCH_SIZE>", "<BATCH_SIZE>lots</BATCH_SIZE>", "d.xml:10: /RECIPES/RECIPE/BATCH_SIZE is 'lots'; it must be a number")]
+    [InlineData("<BATCH_SIZE>23</BATCH_SIZE>", "<BATCH_SIZE>-23</BATCH_SIZE>", "d.xml:3: /RECIPES/RECIPE cannot be brewed as it stands: batch: '-23 L' is past belief; write a volume such as 65 L or 6.5 gal")]
+    [InlineData("<USE>Aroma</USE>", "<USE>Sniff</USE>", "d.xml:22: /RECIPES/RECIPE/HOPS/HOP[3]/USE is 'Sniff'; it must be one of Boil, Dry Hop, Mash, First Wort, Aroma")]
+    [InlineData("</RECIPES>", "", "d.xml:51: is not XML (Unexpected end of file has occurred. The following elements …)")]
+    [InlineData("<RECIPES>", "<!DOCTYPE r [<!ENTITY a \"b\">]><RECIPES>", "d.xml:1: declares a document type; BeerXML has none, remove it")]
+    public void Bad_documents_give_one_clear_line(string good, string bad, string line)
+    {
+        Assert.Contains(good, Document, StringComparison.Ordinal);
+        Assert.Equal(line, Refusal(Document.Replace(good, bad, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_document_of_something_else_is_refused() =>
+        Assert.Equal("d.xml:1: no recipe in it; a document with a list of recipes is wanted", Refusal("<HOPS><HOP><NAME>x</NAME></HOP></HOPS>"));
+
+    private static string Refusal(string xml) => Assert.Throws<ProfileException>(() => BeerXmlReader.Read(xml, "d.xml")).Message;
+}

@@ -1,0 +1,43 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Deck;
+
+/// <summary>What the core really says has words of its own, not its code with blanks in it.</summary>
+public class CodeWordsTests
+{
+    [Fact]
+    public void Every_limit_of_a_real_plan_is_worded() => Assert.All(
+        Demo.Plan().Limits,
+        limit => Assert.NotEqual(Names.Sentence(Names.Plainly(limit.Name)), LimitWords.Name(limit.Name)));
+
+    [Theory]
+    [InlineData(200, 3)]
+    [InlineData(5, 3)]
+    [InlineData(-1, 3)]
+    [InlineData(40, 9)]
+    public void Every_refusal_and_every_mend_is_worded(double batchL, int circuits)
+    {
+        var result = Planner.Draw(Demo.House, Demo.Amber, new DayChoices { BatchL = batchL, Circuits = circuits });
+
+        var refused = Assert.IsType<PlanResult.Refused>(result);
+        Assert.All(refused.Refusals, r => Assert.NotEqual(Names.Sentence(Names.Plainly(r.Code)), LimitWords.Name(r.Code)));
+        foreach (var mend in refused.Refusals.SelectMany(r => r.Mends))
+            Assert.False(MendWords.Of(mend, Notation.Metric).StartsWith(Names.Sentence(Names.Plainly(mend.Code)), StringComparison.Ordinal), mend.Code);
+    }
+
+    [Fact]
+    public void Every_step_of_a_real_plan_reads_as_sentences()
+    {
+        var plan = Demo.Plan();
+        foreach (var step in plan.Steps)
+        {
+            var text = StepWords.Of(step, plan).Text;
+            Assert.DoesNotContain("  ", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("..", text, StringComparison.Ordinal);
+            Assert.EndsWith(".", text, StringComparison.Ordinal);
+        }
+    }
+}

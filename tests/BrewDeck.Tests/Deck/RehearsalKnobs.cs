@@ -1,0 +1,12 @@
+using BrewDeck.Deck;
+
+namespace BrewDeck.Tests.Deck;
+
+internal sealed class RehearsalKnobs : IRehearsalControls
+{
+    public double Speed { get; set; } = 60;
+
+    public bool Paused { get; set; }
+
+    public bool HandsOn { get; set; }
+}

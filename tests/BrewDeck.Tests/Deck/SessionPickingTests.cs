@@ -1,0 +1,156 @@
+using BrewDeck.Deck;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Tests.Deck;
+
+/// <summary>From the opening screen to the plan.</summary>
+public class SessionPickingTests
+{
+    private readonly Player _brewer = new();
+
+    [Fact]
+    public void A_broken_file_says_what_is_wrong_and_cannot_be_chosen()
+    {
+        _brewer.Enter().Down();
+        Assert.Contains("broken.toml:3: unknown key", _brewer.Text, StringComparison.Ordinal);
+
+        _brewer.Enter();
+
+        Assert.Equal("Which brewhouse?", _brewer.Screen.Title);
+        Assert.StartsWith("broken.toml:3:", _brewer.Notice, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_cannot_be_brewed_says_the_number_and_what_would_mend_it_and_opens_nothing()
+    {
+        _brewer.Enter().Enter().Down().Enter();
+        Assert.Contains("This cannot be brewed", _brewer.Text, StringComparison.Ordinal);
+
+        _brewer.Space();
+        Assert.Equal("This cannot be brewed", _brewer.Screen.Title);
+        Assert.Matches(@"Mash in the tun: \d+\.\d L, the limit is 60\.0 L\.", _brewer.Text);
+        Assert.Contains("Brew a smaller batch:", _brewer.Text, StringComparison.Ordinal);
+        _brewer.Space().Enter();
+
+        Assert.Empty(_brewer.Store.List());
+    }
+
+    [Fact]
+    public void Digits_type_a_new_batch_volume_and_the_plan_is_drawn_anew()
+    {
+        Choices().Down().Keys("3");
+        Assert.Equal("Into the fermenter?", _brewer.Question);
+        _brewer.Line("30 L");
+
+        Assert.Contains("> Into the fermenter | 30.0 L", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("30.0 L into the fermenter: gravity 1.048", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Enter_turns_the_sparge_method_and_what_then_fits_no_more_is_said_at_once()
+    {
+        Choices().Down(2).Enter();
+        Assert.Contains("> Sparge | batch", _brewer.Text, StringComparison.Ordinal);
+        _brewer.Enter();
+        Assert.Contains("> Sparge | none", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Brew a smaller batch:", _brewer.Text, StringComparison.Ordinal);
+
+        _brewer.Key(KeyName.Up).Keys("3").Line("30");
+
+        Assert.Contains("sparge 0.0 L", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wanted_finish_sets_the_times_of_the_plan()
+    {
+        Choices().Down(9).Enter().Line("17:00");
+        Assert.Contains("> Finish by | 2026-01-01 17:00", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Start | as the finish asks", _brewer.Text, StringComparison.Ordinal);
+
+        _brewer.Key(KeyName.Up).Enter().Line("9");
+
+        Assert.Contains("> Start | 2026-01-01 09:00", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Finish by | no wish", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("1200 ft", "366 m")]
+    [InlineData("2240", "2240 m")]
+    public void The_height_above_the_sea_is_typed_in_either_unit(string text, string shown)
+    {
+        Choices().Down(7).Enter().Line(text);
+
+        Assert.Contains($"> Above the sea | {shown}", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Measured_alpha_acid_changes_what_is_weighed()
+    {
+        Choices();
+        var before = Plan();
+
+        _brewer.Down(10).Enter().Line("9");
+        Assert.Contains("> Alpha acid of bittering | 9.0 % measured", _brewer.Text, StringComparison.Ordinal);
+
+        Assert.NotEqual(before, Plan());
+    }
+
+    [Theory]
+    [InlineData(0, "0", "outside")]
+    [InlineData(0, "many", "many")]
+    [InlineData(3, "99", "outside")]
+    [InlineData(6, "9000", "-400 m to 5000 m")]
+    [InlineData(6, "high", "such as 350 m")]
+    [InlineData(7, "25:00", "time of day")]
+    [InlineData(9, "80", "percent")]
+    public void What_cannot_be_a_choice_says_why(int row, string text, string why)
+    {
+        Choices().Down(row + 1).Enter().Line(text);
+
+        Assert.Contains(why, Assert.IsType<EntryOverlay>(_brewer.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Escape_leads_back_one_screen_at_a_time_and_then_out()
+    {
+        Choices().Escape();
+        Assert.StartsWith("Which recipe", _brewer.Screen.Title, StringComparison.Ordinal);
+        _brewer.Escape().Escape();
+        Assert.Equal("BrewDeck", _brewer.Screen.Title);
+        Assert.False(_brewer.Session.Ended);
+        _brewer.Escape();
+        Assert.True(_brewer.Session.Ended);
+    }
+
+    [Fact]
+    public void The_help_is_one_key_away_from_everywhere()
+    {
+        Choices().Keys("?");
+        Assert.Equal("Keys", _brewer.Screen.Title);
+        _brewer.Escape();
+        Assert.EndsWith("the day", _brewer.Screen.Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_is_scrolled_and_never_beyond_its_end()
+    {
+        Choices().Space().Key(KeyName.End);
+        var last = Assert.IsType<TextScreen>(_brewer.Screen);
+        Assert.InRange(last.Offset, 1, last.Lines.Length - 1);
+
+        _brewer.Key(KeyName.PageDown);
+        Assert.Equal(last.Offset, Assert.IsType<TextScreen>(_brewer.Screen).Offset);
+        _brewer.Key(KeyName.Home);
+        Assert.Equal(0, Assert.IsType<TextScreen>(_brewer.Screen).Offset);
+    }
+
+    private Player Choices() => _brewer.Enter().Enter().Enter();
+
+    private string Plan()
+    {
+        _brewer.Space();
+        var text = string.Join("\n", Assert.IsType<TextScreen>(_brewer.Screen).Lines);
+        _brewer.Escape();
+        return text;
+    }
+}

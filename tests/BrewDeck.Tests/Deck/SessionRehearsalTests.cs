@@ -1,0 +1,76 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Deck;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Deck;
+
+public class SessionRehearsalTests
+{
+    private readonly RehearsalKnobs _knobs = new();
+    private readonly Player _brewer;
+
+    public SessionRehearsalTests()
+    {
+        _brewer = new Player(rehearsal: _knobs);
+        Assert.True(_brewer.Session.Begin(Demo.Plan(), _brewer.Now));
+    }
+
+    [Fact]
+    public void The_corner_says_that_it_is_a_rehearsal_and_how_fast()
+    {
+        Assert.Contains("rehearsal x60", _brewer.Screen.Corner, StringComparison.Ordinal);
+        Assert.True(_brewer.Session.State!.Rehearsed);
+    }
+
+    [Fact]
+    public void Keys_steer_its_clock()
+    {
+        _brewer.Strike(KeyStroke.Of('+'), 120);
+        Assert.Equal(120, _knobs.Speed);
+        _brewer.Strike(KeyStroke.Of('-'), 120).Strike(KeyStroke.Of('-'), 120);
+        Assert.Equal(30, _knobs.Speed);
+        _brewer.Strike(KeyStroke.Of('.'), 120);
+        Assert.True(_knobs.Paused);
+        Assert.Contains("rehearsal paused", _brewer.Screen.Corner, StringComparison.Ordinal);
+        Assert.Null(_brewer.Session.NextTick);
+        _brewer.Strike(KeyStroke.Of('.'), 0).Strike(KeyStroke.Of('o'), 120);
+        Assert.False(_knobs.Paused);
+        Assert.True(_knobs.HandsOn);
+        Assert.Contains("own hands", _brewer.Screen.Corner, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_stand_in_acts_in_the_same_way_as_the_keys()
+    {
+        var decision = _brewer.Session.Act(new RunCommand.Start("setup.check"), _brewer.Now);
+
+        Assert.IsType<Decision.Accepted>(decision);
+        Assert.Equal("Started: Check fittings and valves.", _brewer.Notice);
+        Assert.IsType<StepStarted>(_brewer.Store[1][^1]);
+    }
+
+    [Fact]
+    public void The_stand_in_is_told_when_nothing_was_written()
+    {
+        _brewer.Store.Trouble = "the disk is full";
+
+        Assert.Equal(new Decision.Refused("store_trouble"), _brewer.Session.Act(new RunCommand.Start("setup.check"), _brewer.Now));
+    }
+
+    [Fact]
+    public void A_fast_clock_asks_for_no_more_than_four_ticks_a_second_of_the_wall()
+    {
+        _brewer.Session.Act(new RunCommand.Start("setup.check"), _brewer.Now);
+        _brewer.Wait(1);
+
+        Assert.InRange((_brewer.Session.NextTick!.Value - _brewer.Now).TotalSeconds, _knobs.Speed / 4 - 1, _knobs.Speed / 4 + 1);
+    }
+
+    [Fact]
+    public void The_help_has_the_rehearsals_keys()
+    {
+        _brewer.Strike(KeyStroke.Of('?'), 120).Strike(new KeyStroke(KeyName.PageDown), 120);
+
+        Assert.Contains("In a rehearsal", _brewer.Text, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,47 @@
+using BrewDeck.Simulator.Nature;
+using Xunit;
+
+namespace BrewDeck.Tests.Simulator;
+
+/// <summary>The rehearsal's own fits against tables that they were not made from.</summary>
+public sealed class NatureTests
+{
+    [Theory]
+    [InlineData(4, 0.99997)]
+    [InlineData(20, 0.99820)]
+    [InlineData(60, 0.98320)]
+    [InlineData(80, 0.97179)]
+    [InlineData(100, 0.95835)]
+    public void WaterWeighsWhatTheSteamTablesSay(double celsius, double kgPerL) =>
+        Assert.Equal(kgPerL, Liquids.WaterKgPerL(celsius), 3e-4);
+
+    [Theory]
+    [InlineData(5, 1.0197)]
+    [InlineData(10, 1.0400)]
+    [InlineData(12, 1.0484)]
+    [InlineData(20, 1.0830)]
+    public void WortHasTheGravityOfItsExtract(double percent, double sg) =>
+        Assert.Equal(sg, Liquids.GravitySg(100 - percent, percent), 3e-4);
+
+    [Theory]
+    [InlineData(20, 2339)]
+    [InlineData(60, 19_946)]
+    [InlineData(90, 70_182)]
+    [InlineData(100, 101_418)]
+    public void SaturationFollowsTheSteamTables(double celsius, double pascal) =>
+        Assert.InRange(Vapours.SaturationPa(celsius) / pascal, 0.99, 1.01);
+
+    [Theory]
+    [InlineData(0, 100.0)]
+    [InlineData(1500, 94.9)]
+    [InlineData(3000, 90.0)]
+    public void WaterBoilsLowerUpTheMountain(double altitudeM, double celsius) =>
+        Assert.Equal(celsius, Vapours.BoilingC(Vapours.AirPa(altitudeM)), 0.25);
+
+    [Fact]
+    public void WortShrinksByAboutFourPercentOnCooling()
+    {
+        var shrinks = 1 - Liquids.ColdL(88, 12) / Liquids.VolumeL(88, 12, 100);
+        Assert.InRange(shrinks, 0.035, 0.045);
+    }
+}
