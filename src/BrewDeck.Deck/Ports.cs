@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
@@ -46,11 +47,11 @@ public interface IProfiles
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Recipe Recipe(ProfileEntry entry);
 
-    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it.</summary>
-    GristLine? GristOnHand(string name);
+    /// <summary>A malt or sugar of the catalogue by its name, its mass 0; null when it is not in it, or there is none.</summary>
+    GristLine? GristOnHand(string name) => null;
 
     /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
-    HopOnHand? HopOnHand(string name);
+    HopOnHand? HopOnHand(string name) => null;
 
     /// <summary>None unless the brewer keeps some.</summary>
     IReadOnlyList<ProfileEntry> Waters() => [];
@@ -62,6 +63,16 @@ public interface IProfiles
 
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     WaterTarget WaterTarget(ProfileEntry entry) => throw new ProfileException($"{entry.Path}: no water targets are kept here");
+}
+
+/// <summary>Takes accepted lessons into the brewhouse's file.</summary>
+public interface IProfileKeeper
+{
+    /// <summary>Changes the one number with a dated note; comments stay, and the old version stays beside it.</summary>
+    /// <param name="now">Local time, for the date of the note.</param>
+    /// <returns>The file as it is now: the brewer's own, also where a bundled one was read before.</returns>
+    /// <exception cref="ProfileException">It could not be changed: nothing has happened.</exception>
+    ProfileEntry Accept(ProfileEntry entry, Lesson lesson, DateTimeOffset now);
 }
 
 /// <param name="Path">Where it was found.</param>

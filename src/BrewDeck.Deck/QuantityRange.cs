@@ -17,7 +17,8 @@ public readonly record struct QuantityRange(double Least, double Most)
         Dimension.Time => new(0, 400 * 86_400),
         Dimension.Power or Dimension.HeatTransfer => new(0, 1e6),
         Dimension.Pressure or Dimension.HeatCapacity => new(0, 1e8),
-        Dimension.Length => new(0, 1000),
+        // from the shores of the lowest lakes to the highest towns: a length is also a height above the sea
+        Dimension.Length => new(-500, 6000),
         Dimension.Flow or Dimension.Evaporation => new(0, 10_000),
         Dimension.Colour => new(0, 3000),
         Dimension.Fraction => new(0, 1),

@@ -25,4 +25,5 @@ public sealed record SessionSettings
 
 /// <summary>The ports of a session.</summary>
 /// <param name="Rehearsal">Null on a real day.</param>
-public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null);
+/// <param name="Keeper">Null: accepted lessons cannot be written.</param>
+public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null, IProfileKeeper? Keeper = null);

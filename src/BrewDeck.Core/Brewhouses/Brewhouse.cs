@@ -20,11 +20,29 @@ public sealed record Brewhouse
 
     public required Habits Habits { get; init; }
 
+    /// <summary>In the hot liquor tank, for wort that is pumped round; null without.</summary>
+    public Coil? Coil { get; init; }
+
+    /// <summary>Cold wort of a usual batch, litres at 20 °C; null: as each recipe says.</summary>
+    public double? UsualBatchL { get; init; }
+
     public Vessel HotLiquorTank => With(VesselRoles.HotLiquor);
 
     public Vessel MashTun => With(VesselRoles.Mash);
 
     public Vessel Kettle => With(VesselRoles.Boil);
+
+    /// <summary>The mash tun, unless the mash is pumped into a vessel of its own to be lautered.</summary>
+    public Vessel LauterTun => Vessels.FirstOrDefault(v => v.Roles.HasFlag(VesselRoles.Lauter)) ?? MashTun;
+
+    /// <summary>The kettle, unless the hot wort is pumped into a vessel of its own to settle.</summary>
+    public Vessel Whirlpool => Vessels.FirstOrDefault(v => v.Roles.HasFlag(VesselRoles.Whirlpool)) ?? Kettle;
+
+    /// <summary>Liquor for a sparge needs a vessel that neither mash nor wort stands in meanwhile.</summary>
+    public bool CanSparge => HotLiquorTank != MashTun && HotLiquorTank != Kettle && HotLiquorTank != LauterTun;
+
+    /// <summary>The grain is lifted out of the kettle instead of the wort being drawn from under it.</summary>
+    public bool LiftsGrain => MashTun == Kettle;
 
     public Vessel this[string vesselId] => Vessels.First(v => v.Id == vesselId);
 

@@ -8,6 +8,9 @@ public enum MashHeating
 
     /// <summary>Additions of hot water.</summary>
     HotWater,
+
+    /// <summary>Wort pumped round through a coil in the hot liquor tank.</summary>
+    Coil,
 }
 
 /// <summary>What this brewhouse does with malt, water and wort: the numbers that lessons move.</summary>
@@ -19,13 +22,13 @@ public sealed record Habits
     /// <summary>Share of the laboratory extract that the mash dissolves, 0..1; usual 0.92 to 0.99.</summary>
     public required double ConversionYield { get; init; }
 
-    /// <summary>Wort kept by the drained grain, L per kg of grist as weighed; usual 0.8 to 1.2.</summary>
+    /// <summary>Wort kept by the drained grain, L at 20 °C per kg of grist as weighed; usual 0.8 to 1.2.</summary>
     public required double AbsorptionLPerKg { get; init; }
 
     /// <summary>How evenly sparge water pushes the wort out: number of ideal washing stages, 1 (mixes fully) to about 6.</summary>
     public required double SpargeStages { get; init; }
 
-    /// <summary>Flow from the tun while lautering, L/min.</summary>
+    /// <summary>Flow from the tun while lautering, L/min, the litres at 20 °C.</summary>
     public required double RunoffLPerMin { get; init; }
 
     /// <summary>Water that leaves a rolling boil, kg/h.</summary>
@@ -42,6 +45,9 @@ public sealed record Habits
 
     /// <summary>Sparge liquor, °C; usual 75 to 78.</summary>
     public required double SpargeC { get; init; }
+
+    /// <summary>Source water into a vessel, L/min; a garden hose gives about 10.</summary>
+    public double FillLPerMin { get; init; } = 10;
 
     public MashHeating MashHeating { get; init; } = MashHeating.Direct;
 }

@@ -2,7 +2,8 @@ namespace BrewDeck.Core.Brewhouses;
 
 /// <summary>A mains circuit with its breaker.</summary>
 /// <param name="ContinuousFactor">Share of the breaker's rating that may be drawn for hours, 0..1; local codes decide.</param>
-public sealed record Circuit(string Id, double Volts, double Amps, double ContinuousFactor)
+/// <param name="Sockets">So many plugs fit; what is plugged in together may still be too much to be on together.</param>
+public sealed record Circuit(string Id, double Volts, double Amps, double ContinuousFactor, int Sockets = 1)
 {
     /// <summary>Power it can carry for hours, W.</summary>
     public double ContinuousW => Volts * Amps * ContinuousFactor;
@@ -13,6 +14,12 @@ public sealed record Circuit(string Id, double Volts, double Amps, double Contin
 /// <param name="FlowLPerMin">Flow through the usual hoses, L/min.</param>
 /// <param name="PowerW">Electrical power, W.</param>
 public sealed record Pump(string Id, double ShutOffHeadM, double FlowLPerMin, double PowerW);
+
+/// <summary>A coil under the liquor of the hot liquor tank, through which wort is pumped round from the mash.</summary>
+/// <param name="Effectiveness">Share of the difference between liquor and wort that the wort gains on its way, 0..1.</param>
+/// <param name="FlowLPerMin">Wort pumped round, L/min.</param>
+/// <param name="CoverL">Liquor in the tank that covers it, litres.</param>
+public sealed record Coil(double Effectiveness, double FlowLPerMin, double CoverL);
 
 public enum ChillerKind
 {

@@ -10,6 +10,8 @@ public enum VesselRoles
     HotLiquor = 1,
     Mash = 2,
     Boil = 4,
+    Lauter = 8,
+    Whirlpool = 16,
 }
 
 /// <summary>One vessel with its heat, its losses and what it keeps back.</summary>
@@ -22,8 +24,17 @@ public sealed record Vessel
 
     public required VesselRoles Roles { get; init; }
 
-    /// <summary>To the brim, extension rings included, in litres.</summary>
+    /// <summary>To the brim with the rings that are on, in litres.</summary>
     public required double CapacityL { get; init; }
+
+    /// <summary>What each further extension ring adds, litres; 0 without rings.</summary>
+    public double RingL { get; init; }
+
+    /// <summary>Rings that can be put on, one on the other.</summary>
+    public int Rings { get; init; }
+
+    /// <summary>Rings that are on today, counted in the capacity.</summary>
+    public int RingsOn { get; init; }
 
     /// <summary>Kept free below the brim: foam and stirring, in litres.</summary>
     public required double HeadroomL { get; init; }
@@ -42,17 +53,34 @@ public sealed record Vessel
 
     public ImmutableArray<Element> Elements { get; init; } = [];
 
+    /// <summary>Steam or gas; null without.</summary>
+    public Burner? Burner { get; init; }
+
     public FalseBottom? FalseBottom { get; init; }
 
     /// <summary>Most liquid or mash that may stand in it, in litres.</summary>
     public double WorkingL => CapacityL - HeadroomL;
 
-    /// <summary>Sum of the ratings of its elements, W.</summary>
-    public double RatedW => Elements.Sum(e => e.PowerW);
+    /// <summary>Something warms it besides what flows in.</summary>
+    public bool IsHeated => !Elements.IsEmpty || Burner is not null;
 
-    /// <summary>Litres that cover every element; 0 without elements.</summary>
-    public double CoverL => Elements.IsEmpty ? 0 : Elements.Max(e => e.CoverL);
+    /// <summary>Sum of the ratings of its elements and of its steam or gas, W.</summary>
+    public double RatedW => Elements.Sum(e => e.PowerW) + (Burner?.NetW ?? 0);
+
+    /// <summary>Litres that cover all that heats it; 0 without heat.</summary>
+    public double CoverL => Math.Max(Elements.IsEmpty ? 0 : Elements.Max(e => e.CoverL), Burner?.CoverL ?? 0);
 }
+
+public enum HeatMedium
+{
+    Steam,
+    Gas,
+}
+
+/// <summary>Heat that needs no circuit: a steam jacket or a flame under the vessel.</summary>
+/// <param name="NetW">What reaches the liquid at full heat, W.</param>
+/// <param name="CoverL">Litres that cover the heated wall; it is never on below that.</param>
+public sealed record Burner(HeatMedium Medium, double NetW, double CoverL);
 
 /// <summary>An electric element.</summary>
 /// <param name="PowerW">Rating at the circuit's voltage, W.</param>

@@ -59,6 +59,16 @@ public static class Carbonation
         return molPerKg * Water.DensityKgPerM3(celsius) / 1000.0 * IdealLPerMol;
     }
 
+    /// <summary>
+    /// Gauge pressure in Pa of pure CO2 over beer at equilibrium, by <see cref="SolubilityVolumes"/> and Henry's law; sea level, 0..30
+    /// °C, below 0 where less than an atmosphere does. Beer wants a few per cent more.
+    /// </summary>
+    public static double KegGaugePa(double volumes, double celsius)
+    {
+        var vapourPa = Water.SaturationPressurePa(celsius);
+        return vapourPa + (Atmosphere.SeaLevelPascals - vapourPa) * volumes / SolubilityVolumes(celsius) - Atmosphere.SeaLevelPascals;
+    }
+
     // IAPWS G7-04, CO2 in H2O: ln(kH/p*) = A/Tr + B τ^0.355/Tr + C Tr^-0.41 e^τ
     private static double HenryPa(double celsius)
     {

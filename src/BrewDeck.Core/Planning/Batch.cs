@@ -1,21 +1,40 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Core.Planning;
+
+/// <summary>When the sparge liquor is heated.</summary>
+internal enum LiquorOrder
+{
+    /// <summary>Drawn and heated while the mash rests.</summary>
+    WhileMashing,
+
+    /// <summary>Drawn and heated with the strike liquor: nothing but the last degrees is left for later.</summary>
+    AllFirst,
+
+    /// <summary>Drawn and heated when the mash needs no more heat.</summary>
+    AfterLastRamp,
+}
 
 /// <summary>What the solver of a plan decides: the recipe's masses and the waters. Litres at 20 °C.</summary>
 /// <param name="StrikeL">Into the mash.</param>
 /// <param name="SpargeL">Over the grain; 0 without a sparge.</param>
 /// <param name="PreBoilL">At which the lauter ends; infinite: when the tun gives no more.</param>
-internal sealed record Batch(Recipe Recipe, double StrikeL, double SpargeL, double PreBoilL);
+internal sealed record Batch(
+    Recipe Recipe, double StrikeL, double SpargeL, double PreBoilL, LiquorOrder Liquor = LiquorOrder.WhileMashing)
+{
+    /// <summary>Liquor that the first fill of the tank must give.</summary>
+    public double FirstFillL => Liquor == LiquorOrder.AllFirst ? StrikeL + SpargeL : StrikeL;
+}
 
 /// <summary>The day's substitutions and the solver's scaling, applied to a recipe.</summary>
 internal static class RecipeFit
 {
     /// <summary>Grist and hops on hand in place of those that the recipe names; measured alpha acids in place of the printed ones.</summary>
-    public static Recipe WithChoices(Recipe recipe, DayChoices choices) => recipe with
+    public static Recipe WithChoices(Brewhouse house, Recipe recipe, DayChoices choices) => recipe with
     {
-        BatchL = choices.BatchL ?? recipe.BatchL,
+        BatchL = choices.BatchL ?? house.UsualBatchL ?? recipe.BatchL,
         Grist = [.. recipe.Grist.Select(g => Swap(g, choices))],
         Hops = [.. recipe.Hops.Select(h => Swap(h, choices))],
     };

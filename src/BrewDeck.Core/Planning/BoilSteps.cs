@@ -7,17 +7,16 @@ internal static class BoilSteps
 {
     private const Cautions Boiling = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater;
 
-    /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
+    /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs, and that leaves time to dig out the tun, is taken.</summary>
     private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10, .. Enumerable.Range(6, 50).Select(m => (double)m)];
 
+    private const double AddMin = 1, SanitiseMin = 4;
+
     /// <summary>Digging out the tun takes this long.</summary>
-    private const double DigOutMin = 20;
+    public const double DigOutMin = 20;
 
-    /// <summary>It is begun only where the hands have so much longer until the boil needs them: an addition or the chiller may come first.</summary>
-    private const double DigOutSpareMin = 6;
-
-    /// <summary>The boil; with the tun dug out meanwhile where the additions leave time for it.</summary>
-    public static List<StepSpec> Write(Recipe recipe, string kettle, string tun)
+    /// <summary>The boil; with the grain dug out meanwhile where the additions leave time for it.</summary>
+    public static List<StepSpec> Write(Recipe recipe, string kettle, StepSpec digOut)
     {
         var steps = new List<StepSpec>
         {
@@ -26,10 +25,8 @@ internal static class BoilSteps
         };
         var marks = Marks(recipe);
         var sanitise = SanitiseMinute(recipe, marks);
-        var cuts = marks.Select(m => m.Minutes).Append(sanitise).Append(recipe.BoilMin).Append(0).Distinct()
-            .Where(m => m <= recipe.BoilMin).OrderDescending().ToList();
-        var longest = cuts.Zip(cuts.Skip(1), (from, to) => from - to).DefaultIfEmpty().Max();
-        var dugOut = false;
+        var cuts = Cuts(recipe, marks, sanitise);
+        var digsFrom = DigsFrom(cuts, sanitise, marks);
         for (var i = 0; i < cuts.Count; i++)
         {
             steps.AddRange(AdditionsAt(marks, cuts[i], kettle));
@@ -38,11 +35,8 @@ internal static class BoilSteps
             if (i + 1 == cuts.Count)
                 break;
             steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
-            if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin + DigOutSpareMin)
-            {
-                steps.Add(DigOut(tun));
-                dugOut = true;
-            }
+            if (cuts[i] == digsFrom)
+                steps.Add(digOut);
         }
         return steps;
     }
@@ -62,26 +56,39 @@ internal static class BoilSteps
         var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
         yield return Step(id, StepKind.AddToBoil, kettle) with
         {
-            Charges = [.. charges], Minutes = minute, HandsS = 60, Cautions = Boiling | Cautions.BoilOver,
+            Charges = [.. charges], Minutes = minute, HandsS = 60 * AddMin, Cautions = Boiling | Cautions.BoilOver,
         };
     }
 
     private static double SanitiseMinute(Recipe recipe, List<(double Minutes, Charge Charge)> marks)
     {
         bool Quiet(double minute) => minute < recipe.BoilMin && !marks.Any(m => m.Minutes < minute && m.Minutes > minute - 6);
-        return SanitiseAt.Where(Quiet).DefaultIfEmpty(Math.Min(15, recipe.BoilMin)).First();
+        var quiet = SanitiseAt.Where(Quiet).DefaultIfEmpty(Math.Min(15, recipe.BoilMin)).ToList();
+        var digs = quiet.Where(m => DigsFrom(Cuts(recipe, marks, m), m, marks) is not null).ToList();
+        return digs.Count > 0 ? digs[0] : quiet[0];
+    }
+
+    /// <summary>Minutes before knock-out at which something goes in or the hands go to the chiller.</summary>
+    private static List<double> Cuts(Recipe recipe, List<(double Minutes, Charge Charge)> marks, double sanitise) =>
+    [
+        .. marks.Select(m => m.Minutes).Append(sanitise).Append(recipe.BoilMin).Append(0).Distinct()
+            .Where(m => m <= recipe.BoilMin).OrderDescending(),
+    ];
+
+    /// <summary>Minute of the longest piece of the boil in which the tun can be dug out before the hands are wanted again; null: in none.</summary>
+    private static double? DigsFrom(List<double> cuts, double sanitise, List<(double Minutes, Charge Charge)> marks)
+    {
+        double Spare((double From, double To) piece) => piece.From - piece.To - DigOutMin
+            - (marks.Any(m => m.Minutes == piece.From) ? AddMin : 0) - (piece.From == sanitise ? SanitiseMin : 0);
+        var pieces = cuts.Zip(cuts.Skip(1)).Where(p => Spare(p) >= 0).ToList();
+        return pieces.Count == 0 ? null : pieces.MaxBy(Spare).First;
     }
 
     private static StepSpec Sanitise(string after) => new()
     {
-        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
+        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = SanitiseMin,
+        HandsS = 60 * SanitiseMin,
         Cautions = Cautions.Scald | Cautions.Pressure,
-    };
-
-    public static StepSpec DigOut(string tun) => new()
-    {
-        Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = tun, Minutes = DigOutMin,
-        HandsS = 60 * DigOutMin, Cautions = Cautions.Scald | Cautions.Lifting,
     };
 
     private static StepSpec Step(string id, StepKind kind, string kettle) =>

@@ -42,6 +42,9 @@ public sealed record DayChoices
 
     public BitternessFormula Bitterness { get; init; }
 
+    /// <summary>From rest to rest; null: as the brewhouse usually does.</summary>
+    public Brewhouses.MashHeating? MashHeating { get; init; }
+
     /// <summary>Sockets in use today; null: all circuits of the brewhouse.</summary>
     public int? Circuits { get; init; }
 

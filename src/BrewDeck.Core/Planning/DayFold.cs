@@ -13,7 +13,7 @@ public static class DayFold
         var state = from;
         foreach (var spec in specs)
         {
-            var outcome = PlantModel.After(setting, spec, state, Math.Max(notBeforeS, EndOf(steps, spec.AfterStepId)));
+            var outcome = PlantModel.After(setting, spec, state, Math.Max(notBeforeS, EndOf(steps, spec.AfterStepId) - spec.LeadS));
             steps.Add(Step(setting, spec, state, outcome));
             state = outcome.State;
         }
@@ -24,8 +24,14 @@ public static class DayFold
     public static PlantState End(PlantSetting setting, IEnumerable<StepSpec> specs, PlantState from)
     {
         var state = from;
+        var ends = new List<(string Id, double EndS)>();
         foreach (var spec in specs)
-            state = PlantModel.After(setting, spec, state).State;
+        {
+            var after = spec.AfterStepId.Length == 0 ? 0 : ends.FindLast(e => e.Id == spec.AfterStepId).EndS;
+            var outcome = PlantModel.After(setting, spec, state, after - spec.LeadS);
+            ends.Add((spec.Id, outcome.EndS));
+            state = outcome.State;
+        }
         return state;
     }
 
@@ -44,13 +50,10 @@ public static class DayFold
 
     internal static PlanStep Step(PlantSetting setting, StepSpec spec, PlantState before, StepOutcome outcome)
     {
-        var circuit = PlantModel.CircuitOf(setting, spec);
-        double? watts = circuit < 0 ? null : RatedW(setting, spec);
+        var loads = PlantModel.LoadsW(setting, spec, before);
+        var ids = string.Join(", ", loads.Select((w, i) => w > 0 ? setting.Circuits[i].Id : "").Where(id => id.Length > 0));
         return new(
-            spec, outcome.StartS, outcome.DurationS, outcome.TargetC, outcome.VolumeL, watts,
-            circuit < 0 ? null : setting.Circuits[circuit].Id, Expectations.After(setting, spec, outcome), outcome.State);
+            spec, outcome.StartS, outcome.DurationS, outcome.TargetC, outcome.VolumeL, ids.Length > 0 ? loads.Sum() : null,
+            ids.Length > 0 ? ids : null, Expectations.After(setting, spec, outcome), outcome.State);
     }
-
-    private static double RatedW(PlantSetting setting, StepSpec spec) =>
-        setting.Brewhouse[spec.HeatedVessel()].RatedW;
 }

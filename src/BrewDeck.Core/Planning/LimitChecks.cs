@@ -10,19 +10,23 @@ internal static class LimitChecks
 {
     private const double Gravity = 9.80665;
 
+    /// <summary>Nearer than this a mash is where it should be; K.</summary>
+    private const double NearK = 1;
+
     public static ImmutableArray<Limit> Of(PlantSetting setting, Batch batch, ImmutableArray<PlanStep> steps)
     {
         var house = setting.Brewhouse;
         return
         [
-            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.StrikeL), house.HotLiquorTank.WorkingL, "L"),
-            .. batch.SpargeL > 0
-                ? [new Limit("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), house.HotLiquorTank.WorkingL, "L")]
-                : ImmutableArray<Limit>.Empty,
+            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
             .. StrikeTemperature(setting, steps),
-            new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false),
+            .. Sparge(setting, batch),
             new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
             new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
+            .. house.LauterTun == house.MashTun
+                ? ImmutableArray<Limit>.Empty : [new("mash_in_lauter_tun", Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L")],
+            .. house.Whirlpool == house.Kettle
+                ? ImmutableArray<Limit>.Empty : [new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L")],
             new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L"),
             new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
             new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L"),
@@ -32,6 +36,14 @@ internal static class LimitChecks
             .. Evaporation(setting, steps),
             .. Pitching(setting, steps),
         ];
+    }
+
+    private static IEnumerable<Limit> Sparge(PlantSetting setting, Batch batch)
+    {
+        if (batch.SpargeL > 0)
+            yield return new("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), setting.Brewhouse.HotLiquorTank.WorkingL, "L");
+        if (setting.Brewhouse.CanSparge)
+            yield return new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false);
     }
 
     /// <summary>Most that stands in a vessel at the end of any step, litres at its temperature.</summary>
@@ -54,22 +66,26 @@ internal static class LimitChecks
 
     private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
         from step in steps
-        where step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS
+        where step.Spec.Vessel.Length > 0
+        let vessel = step.Spec.Kind == StepKind.Infuse ? step.Spec.To : step.Spec.Vessel
+        let reached = step.After.Vessels[setting.IndexOf(vessel)].TempC
+        where (step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS)
+            || (step.Spec.Kind == StepKind.Infuse && reached < step.TargetC - NearK)
         let chills = step.Spec.Kind == StepKind.ChillInKettle
-        select new Limit(
-            $"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", step.After.Vessels[setting.IndexOf(step.Spec.Vessel)].TempC,
-            step.TargetC ?? 0, "°C", AtMost: chills);
+        select new Limit($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: chills);
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
-        from vessel in setting.Brewhouse.Vessels
-        where !vessel.Elements.IsEmpty && !setting.Circuits.IsEmpty
-        let circuit = setting.Circuits[setting.CircuitOf(setting.IndexOf(vessel.Id))]
-        select new Limit($"circuit_{circuit.Id}_for_{vessel.Id}", vessel.RatedW / 1000, circuit.ContinuousW / 1000, "kW");
+        from leads in setting.Wiring.Leads
+        from circuit in leads.Select(l => l.Circuit).Distinct()
+        let vessel = setting.Brewhouse.Vessels[leads[0].Vessel].Id
+        let carries = setting.Circuits[circuit]
+        select new Limit(
+            $"circuit_{carries.Id}_for_{vessel}", setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
 
     /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
     private static IEnumerable<Limit> FalseBottom(Brewhouse house)
     {
-        if (house.MashTun.FalseBottom is not { } plate || house.Pumps.IsEmpty)
+        if (house.LauterTun.FalseBottom is not { } plate || house.Pumps.IsEmpty)
             yield break;
         var pascals = Water.DensityKgPerM3(66) * Gravity * house.Pumps.Max(p => p.ShutOffHeadM);
         var load = pascals * Math.PI / 4 * plate.DiameterM * plate.DiameterM / Gravity;
@@ -84,7 +100,7 @@ internal static class LimitChecks
         var kettle = setting.IndexOf(boil.Spec.Vessel);
         var v = boil.After.Vessels[kettle];
         var boiling = Boiling.BoilingC(setting, v);
-        var net = setting.NetHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
+        var net = setting.FullHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
         yield return new("evaporation", setting.Habits.EvaporationKgPerH, 3600 * Boil.EvaporationKgPerS(Math.Max(0, net), boiling), "kg/h");
     }
 

@@ -31,7 +31,7 @@ internal sealed class MendSearch(Brewhouse house, Recipe recipe, DayChoices choi
 
     /// <summary>Where all the liquor goes into the mash, a sparge takes some of it out again.</summary>
     public Mend? Sparge(Limit limit) =>
-        choices.Sparge == SpargeMethod.None && Margin(limit, house, choices with { Sparge = SpargeMethod.Fly }) >= 0
+        choices.Sparge == SpargeMethod.None && house.CanSparge && Margin(limit, house, choices with { Sparge = SpargeMethod.Fly }) >= 0
             ? new("fly_sparge", 0, "")
             : null;
 

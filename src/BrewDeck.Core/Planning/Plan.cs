@@ -32,7 +32,7 @@ public sealed record Plan
 /// <param name="TargetC">Temperature to aim at, after what the plant's state makes of it, °C.</param>
 /// <param name="VolumeL">Volume moved or reached, litres at 20 °C.</param>
 /// <param name="PowerW">Electrical power while it runs, W.</param>
-/// <param name="Circuit">Circuit that carries it.</param>
+/// <param name="Circuit">Circuit that carries it; several with a comma between.</param>
 public sealed record PlanStep(
     StepSpec Spec,
     double StartS,
@@ -76,6 +76,9 @@ public sealed record Totals(
 public sealed record Limit(string Name, double Value, double Bound, string Unit, bool AtMost = true)
 {
     public double Margin => AtMost ? Bound - Value : Value - Bound;
+
+    /// <summary>Shown as a danger but no reason to refuse the plan.</summary>
+    public bool Warns => Name is "false_bottom_load" or "suction_head";
 
     public bool Ok => Margin >= -1e-9;
 }

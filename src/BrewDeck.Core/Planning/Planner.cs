@@ -10,6 +10,12 @@ public static class Planner
 {
     public static PlanResult Draw(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
+        var fitting = brewhouse.CanSparge ? choices : choices with { Sparge = SpargeMethod.None };
+        return KettleRings.Fewest(brewhouse, house => DrawOn(house, recipe, fitting));
+    }
+
+    private static PlanResult DrawOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
@@ -18,7 +24,7 @@ public static class Planner
         if (water is not null)
             limits = limits.AddRange(WaterLimits.Of(water, batch.Recipe.BatchL));
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && l.Name != "false_bottom_load" && !WaterLimits.Has(l))];
+        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && !l.Warns && !WaterLimits.Has(l))];
         if (!failed.IsEmpty)
             return new PlanResult.Refused(Refusals.Of(setting, batch, failed, new MendSearch(brewhouse, recipe, choices)));
         return new PlanResult.Drawn(new Plan
@@ -45,9 +51,26 @@ public static class Planner
         Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
         var setting = PlantSetting.Of(brewhouse, choices);
-        var batch = PlanSolver.Solve(setting, RecipeFit.WithChoices(recipe, choices), recipe, choices);
+        var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
+        var (batch, water, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
+            .Select(b => Drawn(setting, b, choices))
+            .MinBy(c => Cost(setting, c.Steps));
+        return (setting, batch, steps, water);
+    }
+
+    private static (Batch Batch, WaterTreatment? Water, ImmutableArray<PlanStep> Steps) Drawn(
+        PlantSetting setting, Batch batch, DayChoices choices)
+    {
         var water = WaterDay.Of(batch, RunSheet.Write(setting, batch, choices), choices);
-        return (setting, batch, Fold(setting, batch, choices, water), water);
+        return (batch, water, Fold(setting, batch, choices, water));
+    }
+
+    /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
+    private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var tun = setting.Brewhouse.MashTun.Id;
+        var mash = steps.Where(s => (s.Spec.Vessel == tun || s.Spec.To == tun) && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
+        return steps.Max(s => s.EndS) + mash.Zip(mash.Skip(1), (a, b) => Math.Max(0, b.StartS - a.EndS)).Sum();
     }
 
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>

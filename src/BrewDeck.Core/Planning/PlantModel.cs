@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning.Operations;
 
 namespace BrewDeck.Core.Planning;
@@ -26,6 +27,7 @@ public static class PlantModel
     {
         Vessels = [.. Enumerable.Repeat(new VesselState(0, 0, 0, setting.AmbientC), setting.FermenterIndex + 1)],
         CircuitFreeS = [.. setting.Circuits.Select(_ => 0.0)],
+        PlugAt = setting.Wiring.AtFirst(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id)),
     };
 
     /// <summary>Runs a step to its end as soon as its vessels, its circuit and the hands are free, and marks them busy.</summary>
@@ -61,23 +63,41 @@ public static class PlantModel
     /// <summary>Vessels that a step works in, draws from or fills.</summary>
     public static ImmutableArray<int> VesselsOf(PlantSetting setting, StepSpec spec)
     {
+        if (spec.Kind == StepKind.MovePlug)
+            return [];
         var found = ImmutableArray.CreateBuilder<int>(3);
         if (spec.Vessel.Length > 0)
             found.Add(setting.IndexOf(spec.Vessel));
         // The strike heat names the tun only to aim at it.
-        if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike)
+        if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike && spec.To != spec.Vessel)
             found.Add(setting.IndexOf(spec.To));
         if (spec.SpargeL > 0)
+            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+        if (spec.Kind == StepKind.Ramp && setting.Habits.MashHeating == MashHeating.Coil)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         return found.ToImmutable();
     }
 
-    /// <summary>Index of the circuit that a step loads; -1: none.</summary>
-    public static int CircuitOf(PlantSetting setting, StepSpec spec)
+    /// <summary>Index of the vessel that a step heats; -1: none.</summary>
+    public static int HeatedVessel(PlantSetting setting, StepSpec spec)
     {
         if (!spec.Kind.Heats())
             return -1;
-        return setting.CircuitOf(setting.IndexOf(spec.HeatedVessel()));
+        if (spec.Kind is StepKind.Ramp or StepKind.HeatMash && setting.Habits.MashHeating == MashHeating.Coil)
+            return setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
+        return setting.IndexOf(spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel);
+    }
+
+    /// <summary>Power that a step draws from each circuit in use, W.</summary>
+    public static ImmutableArray<double> LoadsW(PlantSetting setting, StepSpec spec, PlantState state)
+    {
+        var loads = new double[setting.Circuits.Length];
+        if (HeatedVessel(setting, spec) is >= 0 and var vessel)
+        {
+            foreach (var lead in setting.Wiring.Leads[vessel])
+                loads[lead.Circuit] += setting.Wiring.Feeds(lead, state.PlugAt) ? lead.Element.PowerW : 0;
+        }
+        return [.. loads];
     }
 
     private static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)
@@ -85,8 +105,9 @@ public static class PlantModel
         var start = spec.HandsS > 0 ? state.HandsFreeS : 0;
         foreach (var vessel in VesselsOf(setting, spec))
             start = Math.Max(start, state.Vessels[vessel].AtS);
-        var circuit = CircuitOf(setting, spec);
-        return circuit < 0 ? start : Math.Max(start, state.CircuitFreeS[circuit]);
+        foreach (var circuit in Plugs.UsedBy(setting, spec, state))
+            start = Math.Max(start, state.CircuitFreeS[circuit]);
+        return start;
     }
 
     private static PlantState Occupied(PlantSetting setting, StepSpec spec, StepOutcome outcome)
@@ -94,8 +115,9 @@ public static class PlantModel
         var state = outcome.State;
         if (spec.HandsS > 0)
             state = state with { HandsFreeS = Math.Max(state.HandsFreeS, outcome.StartS + HandsS(spec, outcome)) };
-        var circuit = CircuitOf(setting, spec);
-        return circuit < 0 ? state : state with { CircuitFreeS = state.CircuitFreeS.SetItem(circuit, outcome.EndS) };
+        foreach (var circuit in Plugs.UsedBy(setting, spec, state))
+            state = state with { CircuitFreeS = state.CircuitFreeS.SetItem(circuit, outcome.EndS) };
+        return state;
     }
 
     /// <summary>Hands are bound for what the step says, but not longer than an attended step takes.</summary>
@@ -108,6 +130,10 @@ public static class PlantModel
         StepKind.HeatStrike => HeatStrike(bench, spec, limitS),
         StepKind.HeatSparge => HeatLiquor(bench, spec, spec.TargetC!.Value, limitS),
         StepKind.TransferStrike => Transfers.Strike(bench, spec, limitS),
+        StepKind.Infuse => Infusing.Run(bench, spec, limitS),
+        StepKind.TransferMash => Transfers.Mash(bench, spec, limitS),
+        StepKind.TransferWort => Cooling.ToWhirlpool(bench, spec, limitS),
+        StepKind.LiftBasket => Lautering.LiftBasket(bench, spec, limitS),
         StepKind.DoughIn => Mashing.DoughIn(bench, spec, limitS),
         StepKind.Rest or StepKind.Vorlauf => Mashing.Rest(bench, spec, limitS),
         StepKind.Ramp or StepKind.HeatMash => Mashing.Ramp(bench, spec, limitS),
@@ -121,6 +147,7 @@ public static class PlantModel
         StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand => Cooling.Stand(bench, spec, limitS),
         StepKind.ChillInKettle => Cooling.InKettle(bench, spec, limitS),
         StepKind.CastOut => Cooling.CastOut(bench, spec, limitS),
+        StepKind.MovePlug => Plugs.Move(bench, spec, limitS),
         _ => Progress.ByClock(spec, limitS),
     };
 
@@ -130,6 +157,6 @@ public static class PlantModel
     private static Progress HeatLiquor(Workbench bench, StepSpec spec, double targetC, double limitS)
     {
         var tank = bench.Setting.IndexOf(spec.Vessel);
-        return Heating.To(bench, tank, spec, targetC, limitS, bench.Setting.HoldsTemperature(tank));
+        return Heating.To(bench, tank, spec, targetC, limitS, bench.NetHeatW(tank) > 0);
     }
 }

@@ -28,6 +28,8 @@ public sealed record PlantSetting
     /// <summary>Circuits in use today.</summary>
     public required ImmutableArray<Circuit> Circuits { get; init; }
 
+    public required Wiring Wiring { get; init; }
+
     /// <summary>Net heat of each vessel against its profile, as the day's readings have shown it; 1 at first.</summary>
     public required ImmutableArray<double> HeatFactor { get; init; }
 
@@ -40,16 +42,20 @@ public sealed record PlantSetting
 
     public int FermenterIndex => Brewhouse.Vessels.Length;
 
-    public static PlantSetting Of(Brewhouse brewhouse, DayChoices choices) => new()
+    public static PlantSetting Of(Brewhouse brewhouse, DayChoices choices) =>
+        Of(brewhouse, choices, [.. brewhouse.Circuits.Take(choices.Circuits ?? brewhouse.Circuits.Length)]);
+
+    private static PlantSetting Of(Brewhouse brewhouse, DayChoices choices, ImmutableArray<Circuit> inUse) => new()
     {
         Brewhouse = brewhouse,
-        Habits = brewhouse.Habits,
+        Habits = brewhouse.Habits with { MashHeating = choices.MashHeating ?? brewhouse.Habits.MashHeating },
         AmbientC = choices.AmbientC,
         SourceWaterC = choices.SourceWaterC,
         GrainC = choices.GrainC,
         Bitterness = choices.Bitterness,
         BoilingC = Atmosphere.BoilingPointC(choices.AltitudeM),
-        Circuits = [.. brewhouse.Circuits.Take(choices.Circuits ?? brewhouse.Circuits.Length)],
+        Circuits = inUse,
+        Wiring = Wiring.Of(brewhouse, inUse),
         HeatFactor = [.. brewhouse.Vessels.Select(_ => 1.0)],
     };
 
@@ -65,45 +71,25 @@ public sealed record PlantSetting
         return -1;
     }
 
-    /// <summary>Index of the circuit that feeds a vessel today: its own, or the last one in use; -1 without elements.</summary>
-    public int CircuitOf(int vessel)
-    {
-        if (vessel >= Brewhouse.Vessels.Length || Brewhouse.Vessels[vessel].Elements.IsEmpty)
-            return -1;
-        var wanted = Brewhouse.Vessels[vessel].Elements[0].CircuitId;
-        for (var i = 0; i < Circuits.Length; i++)
-        {
-            if (Circuits[i].Id == wanted)
-                return i;
-        }
-        return Circuits.Length - 1;
-    }
-
-    /// <summary>A vessel holds its temperature only where no other one needs its plug.</summary>
-    public bool HoldsTemperature(int vessel)
-    {
-        var circuit = CircuitOf(vessel);
-        if (circuit < 0)
-            return false;
-        for (var i = 0; i < Brewhouse.Vessels.Length; i++)
-        {
-            if (i != vessel && CircuitOf(i) == circuit)
-                return false;
-        }
-        return true;
-    }
-
-    /// <summary>Heat that reaches the liquid of a vessel with every covered element on, W.</summary>
+    /// <summary>Heat that reaches the liquid of a vessel with all on that is covered and fed, W.</summary>
     /// <param name="litres">What stands in the vessel.</param>
-    public double NetHeatW(int vessel, double litres)
+    /// <param name="plugs">See <see cref="PlantState.PlugAt"/>.</param>
+    public double NetHeatW(int vessel, double litres, ImmutableArray<int> plugs)
     {
         if (vessel >= Brewhouse.Vessels.Length)
             return 0;
-        var sum = 0.0;
-        foreach (var element in Brewhouse.Vessels[vessel].Elements)
-            sum += litres >= element.CoverL - 1e-6 ? element.PowerW * element.NetFraction : 0;
+        var sum = Brewhouse.Vessels[vessel].Burner is { } burner && litres >= burner.CoverL - 1e-6 ? burner.NetW : 0;
+        foreach (var lead in Wiring.Leads[vessel])
+        {
+            if (litres >= lead.Element.CoverL - 1e-6 && Wiring.Feeds(lead, plugs))
+                sum += lead.Element.PowerW * lead.Element.NetFraction;
+        }
         return sum * HeatFactor[vessel];
     }
+
+    /// <summary>Heat of a vessel that has all its plugs, W.</summary>
+    public double FullHeatW(int vessel, double litres) =>
+        NetHeatW(vessel, litres, [.. Circuits.Select(_ => vessel)]);
 
     /// <summary>Loss to the room with the lid on, W/K. A covered fermenter loses about as much as a small kettle (common practice, no source).</summary>
     public double LossWPerK(int vessel) => vessel < Brewhouse.Vessels.Length ? Brewhouse.Vessels[vessel].LossWPerK : 3;

@@ -62,6 +62,12 @@ public sealed record PlantState
     /// <summary>Seconds since the start of the day from which the hands are free.</summary>
     public double HandsFreeS { get; init; }
 
+    /// <summary>
+    /// Index of the vessel that each circuit in use is plugged into, or <see cref="Wiring.Nobody"/> for one that feeds all its
+    /// elements at once.
+    /// </summary>
+    public ImmutableArray<int> PlugAt { get; init; } = [];
+
     /// <summary>Seconds from which each circuit is free, in the order of the circuits in use.</summary>
     public ImmutableArray<double> CircuitFreeS { get; init; } = [];
 }

@@ -24,10 +24,18 @@ internal static class Refusals
             if (to.TempC < from.TempC)
                 found.Add(new("rest_below_the_last", to.TempC, from.TempC, "°C", [new("rests_in_rising_order", from.TempC, "°C")]));
         }
-        if (recipe.Rests.Length > 1 && (house.MashTun.Elements.IsEmpty || house.Habits.MashHeating != MashHeating.Direct))
+        if (recipe.Rests.Length > 1 && !CanRaise(house, choices.MashHeating ?? house.Habits.MashHeating))
             found.Add(new("tun_cannot_heat", recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new("single_rest", recipe.Rests[0].TempC, "°C")]));
         return found.ToImmutable();
     }
+
+    /// <summary>The mash can be taken from rest to rest in this way.</summary>
+    private static bool CanRaise(Brewhouse house, MashHeating way) => way switch
+    {
+        MashHeating.Direct => house.MashTun.IsHeated,
+        MashHeating.Coil => house.Coil is not null && house.HotLiquorTank != house.MashTun,
+        _ => house.HotLiquorTank != house.MashTun,
+    };
 
     /// <summary>One refusal for each limit that fails.</summary>
     public static ImmutableArray<Refusal> Of(PlantSetting setting, Batch batch, ImmutableArray<Limit> failed, MendSearch search) =>
@@ -36,10 +44,11 @@ internal static class Refusals
     /// <summary>What has been tried and helps first, then what the brewer can do to the plant.</summary>
     private static ImmutableArray<Mend> Mends(PlantSetting setting, Batch batch, Limit limit, MendSearch search) => limit.Name switch
     {
-        "strike_liquor_in_tank" or "mash_in_tun" =>
+        "strike_liquor_in_tank" or "mash_in_tun" or "mash_in_lauter_tun" =>
             Some(search.ThickerMash(limit), search.SmallerBatch(limit, batch), search.Sparge(limit), new("two_mashes", 2, "")),
         "sparge_volume" => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new("no_sparge", 0, "")),
         "wort_in_kettle" => Some(search.SmallerBatch(limit, batch), new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")),
+        "wort_in_whirlpool" => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
         "wort_in_fermenter" => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
         "sparge_liquor_in_tank" => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
         "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),

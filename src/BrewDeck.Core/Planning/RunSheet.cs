@@ -5,7 +5,7 @@ namespace BrewDeck.Core.Planning;
 
 /// <summary>Writes the run sheet of a batch: every step from setting up to cleaning down, in the order in which the hands meet them.</summary>
 /// <remarks>Minutes of handwork are common practice for one practised pair of hands, no source.</remarks>
-internal sealed class RunSheet
+internal sealed partial class RunSheet
 {
     private const Cautions HotWork = Cautions.Scald | Cautions.MainsNearWater;
 
@@ -15,12 +15,16 @@ internal sealed class RunSheet
     private readonly List<StepSpec> _steps = [];
     private readonly string _tank;
     private readonly string _tun;
+    private readonly string _lauterTun;
     private readonly string _kettle;
+    private readonly string _whirlpool;
 
     private RunSheet(PlantSetting setting, Batch batch, DayChoices choices)
     {
         (_setting, _batch, _choices) = (setting, batch, choices);
-        (_tank, _tun, _kettle) = (Of(setting.Brewhouse.HotLiquorTank), Of(setting.Brewhouse.MashTun), Of(setting.Brewhouse.Kettle));
+        var house = setting.Brewhouse;
+        (_tank, _tun, _lauterTun) = (house.HotLiquorTank.Id, house.MashTun.Id, house.LauterTun.Id);
+        (_kettle, _whirlpool) = (house.Kettle.Id, house.Whirlpool.Id);
     }
 
     private Recipe Recipe => _batch.Recipe;
@@ -31,17 +35,19 @@ internal sealed class RunSheet
         sheet.StrikeLiquor();
         sheet.Mash();
         sheet.Lauter();
-        sheet._steps.AddRange(BoilSteps.Write(batch.Recipe, sheet._kettle, sheet._tun));
+        sheet._steps.AddRange(BoilSteps.Write(batch.Recipe, sheet._kettle, sheet.DigOut()));
         sheet.Cool();
         sheet.CleanDown();
-        return sheet._steps;
+        return PlugMoves.Into(setting, sheet._steps);
     }
 
     /// <summary>Liquor to draw so that the tank can give these litres and its elements are covered while it heats, litres at 20 °C.</summary>
     public static double TankFillL(PlantSetting setting, double givesL)
     {
         var tank = setting.Brewhouse.HotLiquorTank;
-        return Math.Max(givesL + tank.DeadSpaceL, tank.CoverL + 1);
+        // what stays in the vessel that it is mashed in is not lost
+        var behind = tank == setting.Brewhouse.MashTun ? 0 : tank.DeadSpaceL;
+        return Math.Max(givesL + behind, tank.CoverL + 1);
     }
 
     private void StrikeLiquor()
@@ -49,7 +55,7 @@ internal sealed class RunSheet
         Hands("setup.check", StepKind.CheckFittings, UnitProcedure.SetUp, 10, Cautions.MainsNearWater);
         Add("liquor.fill", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.StrikeL), HandsS = 120, Cautions = Cautions.MainsNearWater,
+            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.FirstFillL), HandsS = 120, Cautions = Cautions.MainsNearWater,
         });
         Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.None, vessel: _tank);
         Add("liquor.heat-strike", StepKind.HeatStrike, UnitProcedure.HotLiquor, s => s with
@@ -57,69 +63,24 @@ internal sealed class RunSheet
             Vessel = _tank, To = _tun, TargetC = Recipe.Rests[0].TempC, VolumeL = _batch.StrikeL, Minutes = DoughInMin,
             Charges = RecipeFit.MashCharges(Recipe), HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
         });
-        Hands("setup.weigh-in", StepKind.WeighIn, UnitProcedure.SetUp, 10 + Recipe.MashKg, Cautions.Lifting, WeighInCharges());
-    }
-
-    private void Mash()
-    {
-        Add("mash.prime", StepKind.PrimePump, UnitProcedure.Mash, s => s with
-        {
-            Vessel = _tank, Minutes = 3, HandsS = 180, Cautions = HotWork,
-        });
-        Add("mash.transfer", StepKind.TransferStrike, UnitProcedure.Mash, s => s with
-        {
-            Vessel = _tank, To = _tun, VolumeL = _batch.StrikeL, HandsS = 3600, Cautions = Cautions.Scald,
-        });
-        Add("mash.dough-in", StepKind.DoughIn, UnitProcedure.Mash, s => s with
-        {
-            Vessel = _tun, TargetC = Recipe.Rests[0].TempC, Minutes = DoughInMin, Charges = RecipeFit.MashCharges(Recipe),
-            HandsS = 60 * DoughInMin, Cautions = Cautions.Scald | Cautions.Lifting,
-        });
-        for (var i = 0; i < Recipe.Rests.Length; i++)
-            Rest(i);
-        Add("lauter.vorlauf", StepKind.Vorlauf, UnitProcedure.Lauter, s => s with
-        {
-            Vessel = _tun, TargetC = Recipe.Rests[^1].TempC, Minutes = 10, HandsS = 600, Cautions = Cautions.Scald,
-        });
-    }
-
-    private void Rest(int i)
-    {
-        var rest = Recipe.Rests[i];
-        if (i > 0)
-        {
-            Add($"mash.ramp-{i + 1}", StepKind.Ramp, UnitProcedure.Mash, s => s with
-            {
-                Vessel = _tun, TargetC = rest.TempC, Label = rest.Name, HandsS = 120, Cautions = HotWork | Cautions.DryFire,
-            });
-        }
-        Add($"mash.rest-{i + 1}", StepKind.Rest, UnitProcedure.Mash, s => s with
-        {
-            Vessel = _tun, TargetC = rest.TempC, Minutes = rest.Minutes, Label = rest.Name,
-        });
-        if (i == 0)
-            SpargeLiquor();
-    }
-
-    private void SpargeLiquor()
-    {
-        if (_batch.SpargeL <= 0)
-            return;
-        var left = _setting.Brewhouse.HotLiquorTank.DeadSpaceL;
-        Add("liquor.fill-sparge", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
-        {
-            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.SpargeL) - left, HandsS = 120,
-            Cautions = Cautions.Scald | Cautions.MainsNearWater,
-        });
-        if (_choices.Water is not null)
-            Hands("liquor.treat-sparge", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.Scald, vessel: _tank, label: "sparge liquor");
-        Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
-        {
-            Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
-        });
+        Hands("setup.weigh-in", StepKind.WeighIn, UnitProcedure.SetUp, Math.Min(60, 10 + Recipe.MashKg), Cautions.Lifting, WeighInCharges());
     }
 
     private void Lauter()
+    {
+        if (_setting.Brewhouse.LiftsGrain)
+        {
+            Add("lauter.lift", StepKind.LiftBasket, UnitProcedure.Lauter, s => s with
+            {
+                Vessel = _kettle, Minutes = 15, HandsS = 900, Cautions = Cautions.Scald | Cautions.Lifting,
+            });
+        }
+        FirstWortHops();
+        if (!_setting.Brewhouse.LiftsGrain)
+            RunOff();
+    }
+
+    private void FirstWortHops()
     {
         var firstWort = Recipe.Hops.Where(h => h.Use == HopUse.FirstWort).Select(RecipeFit.Charge).ToArray();
         if (firstWort.Length > 0)
@@ -129,6 +90,10 @@ internal sealed class RunSheet
                 Vessel = _kettle, Charges = [.. firstWort], HandsS = 60,
             });
         }
+    }
+
+    private void RunOff()
+    {
         if (_choices.Sparge != SpargeMethod.Batch || _batch.SpargeL <= 0)
         {
             RunOff("lauter.run", _batch.PreBoilL, _batch.SpargeL);
@@ -137,7 +102,7 @@ internal sealed class RunSheet
         RunOff("lauter.first", double.PositiveInfinity, 0);
         Add("lauter.sparge-1", StepKind.BatchSparge, UnitProcedure.Lauter, s => s with
         {
-            Vessel = _tun, SpargeL = _batch.SpargeL, Minutes = 15, HandsS = 600, Cautions = Cautions.Scald,
+            Vessel = _lauterTun, SpargeL = _batch.SpargeL, Minutes = 15, HandsS = 600, Cautions = Cautions.Scald,
         });
         RunOff("lauter.second", _batch.PreBoilL, 0);
     }
@@ -145,7 +110,7 @@ internal sealed class RunSheet
     private void RunOff(string id, double untilL, double spargeL) =>
         Add(id, spargeL > 0 || id == "lauter.run" ? StepKind.Lauter : StepKind.RunOff, UnitProcedure.Lauter, s => s with
         {
-            Vessel = _tun, To = _kettle, SpargeL = spargeL, VolumeL = double.IsFinite(untilL) ? untilL : null,
+            Vessel = _lauterTun, To = _kettle, SpargeL = spargeL, VolumeL = double.IsFinite(untilL) ? untilL : null,
             HandsS = 300, Cautions = HotWork | Cautions.DryFire,
         });
 
@@ -155,26 +120,50 @@ internal sealed class RunSheet
         {
             Vessel = _kettle, Minutes = 1, HandsS = 60, Cautions = Cautions.Scald | Cautions.Steam,
         });
-        Add("cool.whirlpool", StepKind.Whirlpool, UnitProcedure.Cool, s => s with
-        {
-            Vessel = _kettle, Minutes = 5, HandsS = 120, Cautions = Cautions.Scald,
-        });
+        Settle();
         Stand();
         var coil = _setting.Brewhouse.Chiller.Kind == ChillerKind.Immersion;
         if (coil)
         {
             Add("cool.chill", StepKind.ChillInKettle, UnitProcedure.Cool, s => s with
             {
-                Vessel = _kettle, TargetC = Recipe.Yeast.PitchC, HandsS = 300, Cautions = Cautions.Scald,
+                Vessel = _whirlpool, TargetC = Recipe.Yeast.PitchC, HandsS = 300, Cautions = Cautions.Scald,
             });
+            DigOutLate();
         }
         Add("cool.cast-out", StepKind.CastOut, UnitProcedure.Cool, s => s with
         {
-            Vessel = _kettle, To = PlantSetting.FermenterId, TargetC = Recipe.Yeast.PitchC, HandsS = 300,
+            Vessel = _whirlpool, To = PlantSetting.FermenterId, TargetC = Recipe.Yeast.PitchC, HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
+        DigOutLate();
         Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.None, vessel: PlantSetting.FermenterId);
         Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), PlantSetting.FermenterId);
+    }
+
+    /// <summary>Where the boil left no time for it, while the wort runs cold by itself.</summary>
+    private void DigOutLate()
+    {
+        var digOut = DigOut();
+        if (!_steps.Any(s => s.Id == digOut.Id))
+            _steps.Add(digOut);
+    }
+
+    /// <summary>Into turning: round the kettle, or by the way in along the wall of a whirlpool.</summary>
+    private void Settle()
+    {
+        if (_whirlpool == _kettle)
+        {
+            Add("cool.whirlpool", StepKind.Whirlpool, UnitProcedure.Cool, s => s with
+            {
+                Vessel = _kettle, Minutes = 5, HandsS = 120, Cautions = Cautions.Scald,
+            });
+            return;
+        }
+        Add("cool.to-whirlpool", StepKind.TransferWort, UnitProcedure.Cool, s => s with
+        {
+            Vessel = _kettle, To = _whirlpool, HandsS = 300, Cautions = Cautions.Scald | Cautions.Pressure,
+        });
     }
 
     /// <summary>The hot stand is cut at each whirlpool addition, so that each has its own contact time.</summary>
@@ -188,7 +177,7 @@ internal sealed class RunSheet
             left = hops[i].Key;
             Add($"cool.add-{i + 1}", StepKind.AddToWhirlpool, UnitProcedure.Cool, s => s with
             {
-                Vessel = _kettle, Charges = [.. hops[i].Select(RecipeFit.Charge)], Minutes = hops[i].Key, HandsS = 60, Cautions = Cautions.Scald,
+                Vessel = _whirlpool, Charges = [.. hops[i].Select(RecipeFit.Charge)], Minutes = hops[i].Key, HandsS = 60, Cautions = Cautions.Scald,
             });
         }
         StandFor(hops.Count, left);
@@ -200,22 +189,29 @@ internal sealed class RunSheet
             return;
         Add($"cool.stand-{i + 1}", StepKind.Stand, UnitProcedure.Cool, s => s with
         {
-            Vessel = _kettle, Minutes = minutes, Cautions = Cautions.Scald,
+            Vessel = _whirlpool, Minutes = minutes, Cautions = Cautions.Scald,
         });
     }
 
     private void CleanDown()
     {
-        var dugOut = BoilSteps.DigOut(_tun);
-        if (!_steps.Any(s => s.Id == dugOut.Id))
-            _steps.Add(dugOut);
         Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
+        if (_whirlpool != _kettle)
+            Hands("clean.whirlpool", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, vessel: _whirlpool);
         Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
         Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: "down");
     }
 
     /// <summary>With an analysis salts are weighed and stirred in.</summary>
     private double TreatMin => _choices.Water is null ? 3 : 6;
+
+    /// <summary>While the boil needs no hands.</summary>
+    private StepSpec DigOut() => new()
+    {
+        Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = _setting.Brewhouse.LiftsGrain ? "" : _lauterTun,
+        Label = _setting.Brewhouse.LiftsGrain ? "basket" : "", Minutes = BoilSteps.DigOutMin, HandsS = 60 * BoilSteps.DigOutMin,
+        Cautions = Cautions.Scald | Cautions.Lifting,
+    };
 
     private double DoughInMin => Math.Clamp(5 + 0.5 * Recipe.MashKg, 8, 30);
 
@@ -238,6 +234,4 @@ internal sealed class RunSheet
 
     private void Add(string id, StepKind kind, UnitProcedure unit, Func<StepSpec, StepSpec> with) =>
         _steps.Add(with(new StepSpec { Id = id, Kind = kind, Unit = unit }));
-
-    private static string Of(Vessel vessel) => vessel.Id;
 }

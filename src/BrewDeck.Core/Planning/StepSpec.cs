@@ -54,6 +54,16 @@ public enum StepKind
     AddWater,
     /// <summary>Put on the run sheet by a remedy: dried malt extract into the kettle.</summary>
     AddExtract,
+    /// <summary>A circuit is unplugged from one vessel and plugged into the next, or switched over.</summary>
+    MovePlug,
+    /// <summary>Hot water into the mash, as much as brings it to its temperature.</summary>
+    Infuse,
+    /// <summary>Mash with its grain from the mash mixer into the lauter tun.</summary>
+    TransferMash,
+    /// <summary>The basket with the grain is lifted out and drains.</summary>
+    LiftBasket,
+    /// <summary>Hot wort from the kettle into the whirlpool.</summary>
+    TransferWort,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
@@ -117,6 +127,9 @@ public sealed record StepSpec
 
     /// <summary>Id of a step that must have ended before; empty: the vessels and the hands alone decide.</summary>
     public string AfterStepId { get; init; } = "";
+
+    /// <summary>May begin so many seconds before <see cref="AfterStepId"/> ends: handwork that makes ready for what follows it.</summary>
+    public double LeadS { get; init; }
 
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }

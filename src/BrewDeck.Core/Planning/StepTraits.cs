@@ -25,7 +25,8 @@ public static class StepTraits
         StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand => Planning.EndsBy.Clock,
         StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
             or StepKind.ChillInKettle => Planning.EndsBy.Temperature,
-        StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut => Planning.EndsBy.Level,
+        StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut
+            or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => Planning.EndsBy.Level,
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater
             or StepKind.AddExtract => Planning.EndsBy.Act,
         _ => Planning.EndsBy.Hands,
@@ -35,12 +36,11 @@ public static class StepTraits
     public static bool FollowsOn(this StepKind kind) =>
         kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand;
 
+    /// <summary>The sweet wort is in the kettle when it ends.</summary>
+    public static bool FillsKettle(this StepKind kind) => kind is StepKind.Lauter or StepKind.RunOff or StepKind.LiftBasket;
+
     /// <summary>Switches elements on.</summary>
     public static bool Heats(this StepKind kind) =>
         kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
             or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter or StepKind.RunOff;
-
-    /// <summary>The vessel whose elements a heating step switches on: while wort runs off, the kettle's.</summary>
-    public static string HeatedVessel(this StepSpec spec) =>
-        spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel;
 }

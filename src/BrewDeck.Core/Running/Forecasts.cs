@@ -70,7 +70,7 @@ public static class Forecasts
         var setting = live.Setting;
         var end = rest.IsEmpty ? live.Plant : rest[^1].After;
         var kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
-        var full = live.PreBoil ?? LastAfter(rest, s => s.Kind is StepKind.Lauter or StepKind.RunOff, kettle) ?? live.Plant.Vessels[kettle];
+        var full = live.PreBoil ?? LastAfter(rest, s => s.Kind.FillsKettle(), kettle) ?? live.Plant.Vessels[kettle];
         var boiled = live.PostBoil ?? LastAfter(rest, s => s.Kind == StepKind.Boil, kettle) ?? live.Plant.Vessels[kettle];
         var fermenter = end.Vessels[setting.FermenterIndex];
         var finish = rest.IsEmpty ? state.SecondsAt(nowMs) : rest.Max(s => s.EndS);

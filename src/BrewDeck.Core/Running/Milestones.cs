@@ -11,7 +11,7 @@ internal static class Milestones
     public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
         var kettle = Kettle(live);
-        if (ended.Kind is StepKind.Lauter or StepKind.RunOff && !steps.Any(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff))
+        if (ended.Kind.FillsKettle() && !steps.Any(s => s.Open && s.Spec.Kind.FillsKettle()))
             return live with { PreBoil = kettle };
         if (ended.Kind == StepKind.Boil && !steps.Any(s => s.Open && s.Spec.Kind == StepKind.Boil))
             return live with { PostBoil = kettle };

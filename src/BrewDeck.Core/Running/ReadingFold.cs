@@ -1,6 +1,5 @@
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
-using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -10,11 +9,11 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = Learning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
-        var takes = Learning.Takes(live, e.Reading);
-        var expected = takes ? Learning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var live = Ensemble.Learning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
+        var takes = Ensemble.Learning.Takes(live, e.Reading);
+        var expected = takes ? Ensemble.Learning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
         var after = Runoff.Learned(state.Live!, live, e.Reading, now)
-            ?? (takes ? Learning.From(state, live, e.Reading, now) : null)
+            ?? (takes ? Ensemble.Learning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
         return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
     }

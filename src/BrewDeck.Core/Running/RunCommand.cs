@@ -1,3 +1,5 @@
+using BrewDeck.Core.Fermenting;
+
 namespace BrewDeck.Core.Running;
 
 /// <summary>What the brewer wants; <see cref="RunDesk"/> decides what of it happens.</summary>
@@ -26,6 +28,25 @@ public abstract record RunCommand
     public sealed record Write(string Text) : RunCommand;
 
     public sealed record Abort(string Reason) : RunCommand;
+
+    /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
+    public abstract record After : RunCommand
+    {
+        private After()
+        {
+        }
+
+        public sealed record ReadFermenter(FermenterReading Reading) : After;
+
+        public sealed record Add(DatedAddition Addition) : After;
+
+        public sealed record SetDate(DueItem Item) : After;
+
+        public sealed record Package(Packaging Packaging) : After;
+
+        /// <param name="Rating">1 to 5; null: none.</param>
+        public sealed record Taste(string Text, int? Rating) : After;
+    }
 
     /// <summary>Take back the last act that can be taken back.</summary>
     public sealed record Undo : RunCommand;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -17,6 +18,7 @@ public static class RunDesk
             RunCommand.Undo => Undo(state, nowMs),
             RunCommand.Write write => Write(write, nowMs),
             RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
+            RunCommand.After after => FermentDesk.Decide(state, after, nowMs),
             _ when over => new Decision.Refused("day_is_over"),
             RunCommand.Start start => Start(state, start, nowMs),
             RunCommand.Finish finish => Finish(state, finish, nowMs),
@@ -43,7 +45,7 @@ public static class RunDesk
         if (state.Step(start.StepId) is not { } step)
             return new Decision.Refused("no_such_step");
         if (!StepOrder.CanStart(state, step))
-            return new Decision.Refused(step.Status == RunStatus.Idle && StepOrder.CircuitBusy(state, step) ? "circuit_busy" : "step_not_due");
+            return new Decision.Refused("step_not_due");
         var events = ImmutableArray.CreateBuilder<RunEvent>();
         if (StepOrder.EndedByStarting(state, step) is { } ends)
             events.Add(new StepFinished(nowMs, ends.Spec.Id));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -19,6 +20,11 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(RemedyChosen), "remedy_chosen")]
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
 [JsonDerivedType(typeof(RunAborted), "run_aborted")]
+[JsonDerivedType(typeof(FermenterRead), "fermenter_read")]
+[JsonDerivedType(typeof(AdditionMade), "addition_made")]
+[JsonDerivedType(typeof(DateSet), "date_set")]
+[JsonDerivedType(typeof(BeerPackaged), "beer_packaged")]
+[JsonDerivedType(typeof(BeerTasted), "beer_tasted")]
 [JsonDerivedType(typeof(Undone), "undone")]
 public abstract record RunEvent(long AtMs)
 {
@@ -47,6 +53,20 @@ public sealed record RemedyChosen(long AtMs, Remedy Remedy, ImmutableArray<Shift
 public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
 
 public sealed record RunAborted(long AtMs, string Reason) : RunEvent(AtMs);
+
+/// <summary>A reading at the fermenter after pitching.</summary>
+public sealed record FermenterRead(long AtMs, FermenterReading Reading) : RunEvent(AtMs);
+
+/// <summary>Dry hops or something else went into the fermenter.</summary>
+public sealed record AdditionMade(long AtMs, DatedAddition Addition) : RunEvent(AtMs);
+
+/// <summary>The brewer has set the date of something that is to be done after the day.</summary>
+public sealed record DateSet(long AtMs, DueItem Item) : RunEvent(AtMs);
+
+public sealed record BeerPackaged(long AtMs, Packaging Packaging) : RunEvent(AtMs);
+
+/// <param name="Rating">1 to 5; null: none given.</param>
+public sealed record BeerTasted(long AtMs, string Text, int? Rating) : RunEvent(AtMs);
 
 /// <summary>Takes back the act that begins with that sequence number; the original stays in the log.</summary>
 public sealed record Undone(long AtMs, int Seq) : RunEvent(AtMs);

@@ -1,3 +1,6 @@
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Planning;
+
 namespace BrewDeck.Core.Running;
 
 /// <summary>Folds events into a state; total and pure.</summary>
@@ -39,7 +42,7 @@ public static class RunFold
         if (happened is BatchOpened opened)
             return state.Plan is null ? Opened(opened) : state;
         var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
-        if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken)))
+        if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken) && !FermentFold.Belongs(happened)))
             return state;
         var next = happened switch
         {
@@ -54,11 +57,15 @@ public static class RunFold
             RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
             _ => state,
         };
+        next = next with { Ferment = FermentFold.Then(state.Ferment, happened, seq, PitchStep(state)) };
         return happened.Part == 0 ? next with { UndoSeq = seq } : next;
     }
 
+    private static string PitchStep(RunState state) => state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Pitch)?.Spec.Id ?? "";
+
     private static RunState Opened(BatchOpened opened) => new()
     {
+        Ferment = FermentFold.Then(new(), opened, 0, ""),
         Plan = opened.Plan,
         Rehearsed = opened.Rehearsed,
         Steps = [.. opened.Plan.Steps.Select(s => new RunStep(s.Spec, RunStatus.Idle))],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -54,6 +55,9 @@ public sealed record RunState
     public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
 
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
+
+    /// <summary>The batch from pitching on.</summary>
+    public FermentState Ferment { get; init; } = new();
 
     /// <summary>Number of events folded.</summary>
     public int Count { get; init; }

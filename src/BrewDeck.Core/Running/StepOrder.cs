@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Planning.Operations;
 
 namespace BrewDeck.Core.Running;
 
@@ -15,21 +16,15 @@ public static class StepOrder
         {
             if (other == step)
                 break;
-            if (other.Open && other != ends && (Shares(state, other.Spec, step.Spec) || other.Spec.Id == step.Spec.AfterStepId))
+            if (other.Open && other != ends && (Shares(state, other.Spec, step.Spec) || Awaits(step.Spec, other)))
                 return false;
         }
-        var vesselBusy = !CutsIn(step.Spec) && state.Steps.Any(s => s.Status is RunStatus.Running && s != ends && Shares(state, s.Spec, step.Spec));
-        return !vesselBusy && !CircuitBusy(state, step);
+        return CutsIn(step.Spec) || !state.Steps.Any(s => s.Status is RunStatus.Running && s != ends && Shares(state, s.Spec, step.Spec));
     }
 
-    /// <summary>Another vessel is heated from the same socket: two elements on it would trip the breaker.</summary>
-    public static bool CircuitBusy(RunState state, RunStep step)
-    {
-        var setting = state.Live!.Setting;
-        var circuit = PlantModel.CircuitOf(setting, step.Spec);
-        return circuit >= 0 && state.Steps.Any(s => s.Status == RunStatus.Running
-            && PlantModel.CircuitOf(setting, s.Spec) == circuit && !Shares(state, s.Spec, step.Spec));
-    }
+    /// <summary>A step with a lead may begin while the one that it makes ready for still runs.</summary>
+    private static bool Awaits(StepSpec spec, RunStep other) =>
+        other.Spec.Id == spec.AfterStepId && !(spec.LeadS > 0 && other.Status == RunStatus.Running);
 
     /// <summary>The running step just before it in its vessel that starting it brings to an end; null: none.</summary>
     public static RunStep? EndedByStarting(RunState state, RunStep step)
@@ -64,6 +59,8 @@ public static class StepOrder
     private static bool Shares(RunState state, StepSpec a, StepSpec b)
     {
         var setting = state.Live!.Setting;
+        if (Plugs.Meet(setting, a, b))
+            return true;
         var others = PlantModel.VesselsOf(setting, b);
         foreach (var vessel in PlantModel.VesselsOf(setting, a))
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -10,13 +11,18 @@ public static class CircuitGauges
 {
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
-        var all = moment.Plan.Brewhouse.Circuits;
-        return [.. all.Take(moment.Plan.Choices.Circuits ?? all.Length).Select(c => One(c, moment))];
+        var setting = moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices);
+        var watts = new double[setting.Circuits.Length];
+        foreach (var step in moment.Rest.Where(moment.IsRunning))
+        {
+            foreach (var (load, i) in PlantModel.LoadsW(setting, step.Spec, moment.Forecast.Now).Select((w, i) => (w, i)))
+                watts[i] += load;
+        }
+        return [.. setting.Circuits.Zip(watts, One)];
     }
 
-    private static Gauge One(Circuit circuit, DeckMoment moment)
+    private static Gauge One(Circuit circuit, double watts)
     {
-        var watts = moment.Rest.Where(s => moment.IsRunning(s) && s.Circuit == circuit.Id).Sum(s => s.PowerW ?? 0);
         var amps = watts / circuit.Volts;
         return new Gauge(
             circuit.Id,

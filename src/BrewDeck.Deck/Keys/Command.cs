@@ -31,4 +31,9 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Reckoner,
+    AfterDay,
+    Accept,
+    Rehearsed,
+    Circuits,
 }

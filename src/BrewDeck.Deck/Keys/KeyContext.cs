@@ -20,6 +20,21 @@ public enum KeyContext
     /// <summary>Beside an entry that may be for another kind of reading.</summary>
     Kinds = 512,
 
-    Screens = List | Choices | Plan | Text | Batch,
-    Scrolled = Plan | Text | Batch,
+    /// <summary>The inputs of a sum of the reckoner.</summary>
+    Sum = 1024,
+
+    /// <summary>A batch after pitching, beside the keys of a list.</summary>
+    AfterDay = 2048,
+
+    /// <summary>The page of a batch that is over.</summary>
+    Closed = 4096,
+
+    /// <summary>What the batches say about a brewhouse, beside the keys of a list.</summary>
+    Lessons = 8192,
+
+    /// <summary>A plan that cannot be brewed.</summary>
+    Refused = 16384,
+
+    Screens = List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Plan | Refused | Text | Batch | Closed,
 }

@@ -14,6 +14,8 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
+    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum;
+
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
 
@@ -41,10 +43,17 @@ public static class KeyMap
         new(KeyContext.Choices, Command.Change, "enter", Enter, "change", "Change the chosen row."),
         new(KeyContext.Choices, Command.PickRow, "0-9", Digits, "type", "Type a new value for the chosen row."),
         new(KeyContext.Choices, Command.GoOn, "space", Space, "see the plan", "Draw the plan with these choices."),
+        new(KeyContext.Sum, Command.Change, "enter", SpaceOrEnter, "change", "Type the chosen number, or turn to the next word."),
+        new(KeyContext.Sum, Command.PickRow, "0-9", Digits, "type", "Type a number for the chosen row."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
+        new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
-        new(Choice | KeyContext.List | KeyContext.Choices, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
-        new(Choice | KeyContext.List | KeyContext.Choices, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
+        new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
+        new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
+        new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
+        new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),
+        new(Rows, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
+        new(Rows, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
         new(Scrolled, Command.Up, "up", Named(KeyName.Up), "", "One line up."),
         new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
@@ -60,6 +69,7 @@ public static class KeyMap
         new(Kinds, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
+        new(KeyContext.Deck | KeyContext.Screens | Choice, Command.Reckoner, "c", Key('c'), "", "The reckoner: one-off sums, while the brew goes on."),
         new(KeyContext.Screens, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];

@@ -6,36 +6,57 @@ using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>A batch's own page: planned against done, readings, remedies, notes.</summary>
+/// <summary>A batch's own page: planned against done, readings, remedies, notes, and what came after the day.</summary>
 internal sealed class BatchPage : TextPage
 {
     private readonly int _number;
-    private readonly ImmutableArray<Line> _lines = [];
-    private readonly bool _open;
+    private ImmutableArray<Line> _lines = [];
+    private int _events = -1;
+    private bool _open;
 
     public BatchPage(Shell shell, int number)
         : base(shell)
     {
         _number = number;
-        IReadOnlyList<RunEvent> events = [];
-        if (!shell.Try(() => events = shell.Ports.Store.Read(number)))
-            return;
-        var state = RunFold.Of(events);
-        _open = state.Status is not (RunStatus.Complete or RunStatus.Aborted);
-        _lines = BatchText.Lines(events, state, shell.Notation);
+        Read();
     }
 
-    public override KeyContext Context => _open ? KeyContext.Batch : KeyContext.Text;
+    public override KeyContext Context => _open ? KeyContext.Batch : KeyContext.Closed;
 
     protected override string Title => $"Batch {_number}";
 
-    protected override IEnumerable<Line> Lines(DateTimeOffset now) => _lines;
+    protected override IEnumerable<Line> Lines(DateTimeOffset now)
+    {
+        // the page over this one may have written something
+        if (Shell.Ports.Store.List().FirstOrDefault(b => b.Number == _number) is { } head && head.Events != _events)
+            Read();
+        return _lines;
+    }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
-        if (command == Command.GoOn)
-            Shell.GoOn(_number);
-        else
-            base.Handle(command, stroke, now);
+        switch (command)
+        {
+            case Command.GoOn:
+                Shell.GoOn(_number);
+                break;
+            case Command.AfterDay:
+                AfterDayPage.Enter(Shell, _number);
+                break;
+            default:
+                base.Handle(command, stroke, now);
+                break;
+        }
+    }
+
+    private void Read()
+    {
+        IReadOnlyList<RunEvent> events = [];
+        if (!Shell.Try(() => events = Shell.Ports.Store.Read(_number)))
+            return;
+        _events = events.Count;
+        var state = RunFold.Of(events);
+        _open = state.Status is not (RunStatus.Complete or RunStatus.Aborted);
+        _lines = BatchText.Lines(events, state, Shell.Notation);
     }
 }

@@ -63,7 +63,7 @@ internal sealed class ChoicesPage : ListPage
         Preview(),
         KeyMap.Hints(Context));
 
-    private void SeePlan() => Shell.Push(new PlanPage(Shell, Drawn()));
+    private void SeePlan() => Shell.Push(new PlanPage(Shell, _brewhouse, _recipe, _choices, Set));
 
     private void Change(int row, string typed)
     {

@@ -18,9 +18,9 @@ internal static class DayRows
         return
         [
             new DayRow.GoOn("See the plan"),
-            new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? recipe.BatchL), "cold wort, such as 40 L",
+            new DayRow.Typed("Into the fermenter", c => notation.Volume(c.BatchL ?? brewhouse.UsualBatchL ?? recipe.BatchL), "cold wort, such as 40 L",
                 typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
-            new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) }),
+            .. brewhouse.CanSparge ? [new DayRow.Turns("Sparge", c => Names.Sparge(c.Sparge), c => c with { Sparge = Turn(c.Sparge) })] : ImmutableArray<DayRow>.Empty,
             new DayRow.Turns("Circuits in use", c => $"{c.Circuits ?? most} of {most}", c => c with { Circuits = (c.Circuits ?? most) % most + 1 }),
             new DayRow.Typed("Source water", c => notation.Temp(c.SourceWaterC), "as it comes from the tap", typing.Quantity(ReadingKind.Temperature, 0, 60, (c, v) => c with { SourceWaterC = v })),
             new DayRow.Typed("Room", c => notation.Temp(c.AmbientC), "where the brewhouse stands", typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { AmbientC = v })),

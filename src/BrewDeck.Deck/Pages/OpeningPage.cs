@@ -2,12 +2,20 @@ using System.Collections.Immutable;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>The first screen: go on, begin, look back, help, leave.</summary>
 internal sealed class OpeningPage(Shell shell) : ListPage(shell)
 {
+    /// <summary>More than these would push the rest off a small screen; the batches' own pages have them all.</summary>
+    private const int MostDue = 5;
+
+    private readonly DueToday _due = new(shell);
+
+    private DateTimeOffset _now;
+
     private sealed record Entry(string Title, string Detail, Action<DateTimeOffset> Choose);
 
     protected override int Count => Entries().Length;
@@ -16,6 +24,7 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
 
     protected override Screen Compose(DateTimeOffset now)
     {
+        _now = now;
         var entries = Entries();
         Select(Selected);
         return new ListScreen(
@@ -46,11 +55,24 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
         return
         [
             .. goOn,
+            .. Due(),
             new("New brew day", "Choose a brewhouse and a recipe, see the plan, brew it.", _ => PickBrewhousePage.Enter(Shell)),
             new("Batches", "What was brewed: planned against done, readings, remedies, notes.", _ => Shell.Push(new BatchesPage(Shell))),
+            new("Lessons", "What the batches say about a brewhouse; take it into its profile, or leave it.", _ => LessonsPage.Enter(Shell)),
+            new("Reckoner", "One-off sums: hydrometer, dilution, priming and so on. The key c opens it anywhere.", _ => ReckonerPage.Enter(Shell)),
             new("Keys", "What each key does.", _ => Shell.Push(new HelpPage(Shell))),
             new("Leave", "Close the program. Everything is on disk already.", _ => Leave()),
         ];
+    }
+
+    private IEnumerable<Entry> Due()
+    {
+        ImmutableArray<DueBatch> due = [];
+        Shell.Try(() => due = _due.At(_now));
+        return due.Take(MostDue).Select(d => new Entry(
+            $"Due today: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})",
+            $"Due {FermentWords.Day(d.Item.DueMs, Shell.Notation)}; pitched {FermentWords.Day(d.State.PitchedMs ?? 0, Shell.Notation)}.",
+            _ => AfterDayPage.Enter(Shell, d.Head.Number)));
     }
 
     private void Leave()

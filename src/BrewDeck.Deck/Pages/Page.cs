@@ -26,7 +26,9 @@ internal abstract class Page(Shell shell)
 
     public void Handle(KeyBinding binding, KeyStroke stroke, DateTimeOffset now)
     {
-        if (_ask is { } ask)
+        if (binding.Command == Command.Reckoner)
+            ReckonerPage.Enter(shell);
+        else if (_ask is { } ask)
             ask.Handle(binding.Command, stroke, now);
         else if (binding.Command == Command.Help)
             shell.Push(new HelpPage(shell));

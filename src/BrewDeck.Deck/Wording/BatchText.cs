@@ -10,7 +10,7 @@ public static class BatchText
 {
     /// <param name="state">The fold of <paramref name="events"/>.</param>
     public static ImmutableArray<Line> Lines(IReadOnlyList<RunEvent> events, RunState state, Notation notation) => state.Plan is { } plan
-        ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation)]
+        ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation), .. FermentWords.Lines(state.Ferment, notation)]
         : [Line.Of("This batch holds no plan.")];
 
     private static IEnumerable<Line> Head(IReadOnlyList<RunEvent> events, RunState state, Plan plan, Notation notation)

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
@@ -26,6 +27,11 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
         NoteWritten e => $"note: {e.Text}",
         RunAborted e => With("aborted", e.Reason),
+        FermenterRead e => FermentWords.Of(e.Reading, Notation),
+        AdditionMade e => FermentWords.Of(e.Addition),
+        DateSet e => $"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? "packaging" : "gravity"))}",
+        BeerPackaged e => FermentWords.Of(e.Packaging, Notation),
+        BeerTasted e => FermentWords.Taste(e.Text, e.Rating),
         Undone e => Undo(e.Seq, all),
         _ => Names.Plainly(happened.GetType().Name),
     };
@@ -46,6 +52,11 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         RemedyChosen => "remedy",
         NoteWritten => "note",
         RunAborted => "abort",
+        FermenterRead => "reading",
+        AdditionMade => "addition",
+        DateSet => "date",
+        BeerPackaged => "packaging",
+        BeerTasted => "tasting",
         _ => "",
     };
 

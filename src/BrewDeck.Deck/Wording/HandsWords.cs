@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Deck.Wording;
@@ -8,16 +7,20 @@ namespace BrewDeck.Deck.Wording;
 public static class HandsWords
 {
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
-        Liquor(step, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
+        Liquor(step, plan, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
 
-    private static ImmutableArray<string>? Liquor(PlanStep step, Notation notation) => step.Spec.Kind switch
+    private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.CheckFittings => ["Close every valve; check hoses, clamps, seals and the false bottom.", "Scale, thermometer and hydrometer at hand."],
+        StepKind.CheckFittings => [.. Rings(plan), "Close every valve; check hoses, clamps, seals and the false bottom.", "Scale, thermometer and hydrometer at hand."],
         StepKind.WeighIn => WeighIn(step, notation),
         StepKind.TreatWater => WaterWords.Treat(step, notation),
         StepKind.Fill => [.. WaterWords.Soft(step, notation), "Stay with the hose. Read the level when it is still."],
         StepKind.HeatStrike => [HeatOn(step, notation), "Stir before you read it."],
+        StepKind.HeatSparge when step.Spec.Label.Length > 0 => [HeatOn(step, notation), "Lid on: it is near the boil."],
         StepKind.HeatSparge => [HeatOn(step, notation), "It is held there until the sparge."],
+        StepKind.MovePlug => Unplugs(step)
+            ? ["Circuit off first, hands and plug dry; then plug over.", "On again only when what it heats is covered."]
+            : ["One off before the other is on.", "On only when what it heats is covered."],
         _ => null,
     };
 
@@ -31,6 +34,9 @@ public static class HandsWords
             : ["Keep the lid on and the wort moving. Read the temperature in the middle."],
         StepKind.Ramp => ["Pump on, then heat on. Spread the return over the bed.", $"Heat off{At(step.TargetC, notation)}."],
         StepKind.HeatMash => ["Pump on, then heat on. Stir now and then.", $"Heat off{At(step.TargetC, notation)}."],
+        StepKind.Infuse => ["A little at a time, stirring all the while.", "Stop early if the temperature is reached; read it when it is even."],
+        StepKind.TransferMash => ["Stirrer slow, valve wide open. Rinse the last of the grain after it."],
+        StepKind.LiftBasket => ["Heat off. Hook the hoist in before you lift; lift slowly and lock it.", "Never reach under a hanging basket. Let it drain, then set it aside."],
         StepKind.Vorlauf => ["Draw wort gently from under the bed and return it on top until it runs clear."],
         StepKind.Lauter => Lauter(step, plan, notation),
         StepKind.RunOff => ["Open the tun a little, then more; do not let the bed run dry too fast.", "Close it when it only drips. Read volume and gravity."],
@@ -56,6 +62,7 @@ public static class HandsWords
     {
         StepKind.KnockOut => ["Heat off at the switch. Read volume and gravity."],
         StepKind.Whirlpool => ["Start it along the wall; stop when the wort turns as one."],
+        StepKind.TransferWort => ["Heat off, inlet along the wall. Stop before the kettle runs dry."],
         StepKind.AddToWhirlpool => [.. Listed(step, notation), "Into the turning wort."],
         StepKind.Stand => ["Lid on. Leave it alone while the trub settles."],
         StepKind.ChillInKettle => ["Cooling water on. Move the wort gently past the coil.", "From here on everything that touches the wort is sanitised."],
@@ -97,6 +104,7 @@ public static class HandsWords
             return ["The spent grain is hot and heavy. Keep an ear on the kettle.", "Lift the false bottom, rinse, brush, rinse again."];
         return step.Spec.Label switch
         {
+            "basket" => ["The spent grain is hot and heavy: empty it in parts.", "Rinse and brush the basket."],
             "chiller" => ["Flush with hot detergent, then the other way, then with clean water. Drain it."],
             "down" => ["Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain."],
             _ => ["Empty, rinse, clean with hot detergent, rinse until nothing is slippery.", "Leave valves open to dry."],
@@ -104,7 +112,15 @@ public static class HandsWords
     }
 
     internal static bool IsMashTun(PlanStep step, Plan plan) =>
-        plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel)?.Roles.HasFlag(VesselRoles.Mash) == true;
+        plan.Brewhouse is { LiftsGrain: false } house && house.LauterTun.Id == step.Spec.Vessel;
+
+    private static ImmutableArray<string> Rings(Plan plan) =>
+        plan.Brewhouse.Vessels.FirstOrDefault(v => v.RingsOn > 0) is { } raised
+            ? [$"Put {(raised.RingsOn == 1 ? "one ring" : $"{raised.RingsOn} rings")} on {Names.The(plan.Brewhouse, raised.Id)} and clamp them; fill a little and look for drips."]
+            : [];
+
+    /// <summary>A plug goes from socket to socket; otherwise a switch is enough.</summary>
+    internal static bool Unplugs(PlanStep step) => step.Spec.Minutes is not < 1;
 
     /// <summary>"boiling water", "hot water", "cold water".</summary>
     internal static string Water(double? c) => c switch

@@ -16,8 +16,13 @@ public static class HelpText
         (KeyContext.Choice, "When something is asked"),
         (KeyContext.List, "In lists"),
         (KeyContext.Choices, "In the day's choices"),
+        (KeyContext.Sum, "In a sum of the reckoner"),
         (KeyContext.Plan, "On the plan"),
+        (KeyContext.Refused, "On a plan that cannot be brewed"),
         (KeyContext.Batch, "On a batch's page"),
+        (KeyContext.Closed, "On the page of a batch that is over"),
+        (KeyContext.AfterDay, "On a batch after the day, beside those of lists"),
+        (KeyContext.Lessons, "In the lessons, beside those of lists"),
         (KeyContext.Text, "In other texts"),
     ];
 

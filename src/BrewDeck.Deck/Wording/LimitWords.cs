@@ -13,6 +13,8 @@ public static class LimitWords
         "strike_temperature" => "Temperature of the strike liquor",
         "sparge_volume" => "Sparge liquor left to use",
         "mash_in_tun" => "Mash in the tun",
+        "mash_in_lauter_tun" => "Mash in the lauter tun",
+        "wort_in_whirlpool" => "Wort in the whirlpool",
         "mash_covers_elements" => "Mash over the tun's elements",
         "wort_in_kettle" => "Wort in the kettle",
         "wort_covers_elements" => "Wort over the kettle's elements",

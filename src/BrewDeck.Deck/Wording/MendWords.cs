@@ -19,6 +19,7 @@ public static class MendWords
             "sparge_in_two_fills" => "Fill the tank a second time for the sparge.",
             "warm_the_tun_first" => "Warm the tun with hot water before the strike liquor goes in.",
             "larger_fermenter" => $"Use a fermenter that holds {value} more.",
+            "stand_in_kettle" => "Let the wort stand in the kettle: give it the role of the whirlpool.",
             "lower_element" => $"Fit an element that {value} cover.",
             "two_mashes" => "Mash twice and boil together.",
             "kettle_extension" => $"Raise the kettle by a ring of {value} or more.",

@@ -19,8 +19,11 @@ public static class StepTitles
         StepKind.TreatWater => Labelled("Treat the water", step),
         StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(Litres.Shown(step), notation)}",
         StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
-        StepKind.HeatSparge => $"Heat the sparge liquor{To(step.TargetC, notation)}",
+        StepKind.HeatSparge => $"Heat the {(step.Spec.Label.Length > 0 ? step.Spec.Label : "sparge")} liquor{To(step.TargetC, notation)}",
         StepKind.Clean => Cleaning(step, plan),
+        StepKind.MovePlug => HandsWords.Unplugs(step)
+            ? $"Move the plug of circuit {step.Spec.Label} to {Names.The(plan.Brewhouse, step.Spec.To)}"
+            : $"Switch circuit {step.Spec.Label} over to {Names.The(plan.Brewhouse, step.Spec.To)}",
         _ => null,
     };
 
@@ -31,6 +34,9 @@ public static class StepTitles
         StepKind.DoughIn => $"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist",
         StepKind.Rest => Labelled($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}", step),
         StepKind.Ramp => $"Raise the mash{To(step.TargetC, notation)}",
+        StepKind.Infuse => $"Raise the mash{To(step.TargetC, notation)} with{Amount(Litres.Moved(step, plan), notation)} hot water",
+        StepKind.TransferMash => $"Pump the mash to {Names.The(plan.Brewhouse, step.Spec.To)}",
+        StepKind.LiftBasket => "Lift the grain basket and let it drain",
         StepKind.Vorlauf => "Vorlauf till clear",
         StepKind.Lauter => step.Spec.SpargeL is > 0 ? $"Lauter and sparge{Reaching(step, notation)}" : $"Lauter{Reaching(step, notation)}",
         StepKind.RunOff => Labelled("Run off into the kettle", step),
@@ -51,6 +57,7 @@ public static class StepTitles
         StepKind.KnockOut => "Knock out",
         StepKind.Whirlpool => "Whirlpool",
         StepKind.AddToWhirlpool => Adding("whirlpool hops", step, notation),
+        StepKind.TransferWort => $"Pump the hot wort to {Names.The(plan.Brewhouse, step.Spec.To)}",
         StepKind.Stand => "Let it stand",
         StepKind.ChillInKettle => $"Chill in the kettle{To(step.TargetC, notation)}",
         StepKind.CastOut => $"Cast out to {Names.The(plan.Brewhouse, step.Spec.To)}{At(step.TargetC, notation)}",

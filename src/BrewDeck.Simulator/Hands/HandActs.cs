@@ -8,14 +8,17 @@ namespace BrewDeck.Simulator.Hands;
 /// <summary>What each kind of step is on the plant: how it begins, what the hands watch, how it ends.</summary>
 internal sealed class HandActs(VirtualPlant plant, Instruments instruments, HumanPace pace)
 {
-    /// <summary>A garden hose, common practice, no source.</summary>
-    private const double TapLPerMin = 11;
+    /// <summary>The hose runs somewhat faster than its owner says.</summary>
+    private const double TapFactor = 1.1;
 
     /// <summary>Beyond any boiling point: full on.</summary>
     private const double FullOnC = 150;
 
     /// <summary>Below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
+
+    /// <summary>Liquor round a coil over the mash that is wanted; K.</summary>
+    private const double LiquorAboveK = 8;
 
     /// <summary>Steam is let go while the wort is stirred and stands.</summary>
     private const double LidAjar = 0.5;
@@ -29,11 +32,20 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             Bring(job);
         switch (spec.Kind)
         {
+            case StepKind.Ramp or StepKind.HeatMash when Profile.Habits.MashHeating == MashHeating.Coil:
+                PumpThroughCoil(spec.Vessel, job.Order.TargetC ?? 0);
+                break;
             case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash:
                 HeatTo(spec.Vessel, job.Order.TargetC);
                 break;
-            case StepKind.TransferStrike or StepKind.DoughIn:
+            case StepKind.TransferStrike or StepKind.DoughIn or StepKind.TransferMash or StepKind.TransferWort:
+                plant.PumpRound(null);
                 plant.HeatOff(spec.Vessel);
+                break;
+            case StepKind.LiftBasket:
+                plant.PumpRound(null);
+                plant.HeatOff(spec.Vessel);
+                plant.SettleMash();
                 break;
             case StepKind.Rest or StepKind.Vorlauf:
                 Keep(spec, job.Order.TargetC);
@@ -53,9 +65,11 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         }
     }
 
-    /// <summary>Closes valves at the mark.</summary>
+    /// <summary>Closes valves at the mark; sets the drained basket aside.</summary>
     public void Watch(Job job)
     {
+        if (job.Order.Kind == StepKind.LiftBasket && job.WorkDone(plant.NowS))
+            plant.LiftBasket();
         if (job.Order.Kind is not (StepKind.Lauter or StepKind.RunOff) || !plant.RunsOff)
             return;
         if (plant.RunDry || instruments.ShownColdL(job.Order.Spec.To) >= job.Order.Spec.VolumeL)
@@ -78,14 +92,21 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         var spec = job.Order.Spec;
         switch (spec.Kind)
         {
-            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater:
+            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse
+                or StepKind.TransferMash or StepKind.TransferWort:
                 plant.FinishPours();
                 break;
             case StepKind.DoughIn:
                 plant.FinishDoughIn();
                 break;
-            case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash when SharesPlug(spec.Vessel):
-                plant.HeatOff(spec.Vessel);
+            case StepKind.LiftBasket:
+                plant.LiftBasket();
+                break;
+            case StepKind.Ramp or StepKind.HeatMash when Profile.Habits.MashHeating == MashHeating.Coil:
+                plant.Heat(Profile.HotLiquorTank.Id, Math.Max(Profile.Habits.SpargeC, job.Order.TargetC + 1 ?? 0), Profile.HotLiquorTank.RatedW);
+                break;
+            case StepKind.MovePlug:
+                plant.MovePlug(spec.Label, spec.To);
                 break;
             case StepKind.Lauter or StepKind.RunOff:
                 CloseTun(job);
@@ -106,7 +127,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         switch (spec.Kind)
         {
             case StepKind.Fill:
-                plant.FillFromTap(spec.Vessel, spec.VolumeL ?? 0, TapLPerMin);
+                plant.FillFromTap(spec.Vessel, spec.VolumeL ?? 0, TapFactor * Profile.Habits.FillLPerMin);
                 break;
             case StepKind.AddWater:
                 plant.AddWater(spec.Vessel, spec.VolumeL ?? 0, spec.TargetC ?? plant.Truth.SourceWaterC);
@@ -120,6 +141,16 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 break;
             case StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddExtract:
                 BringCharges(spec);
+                break;
+            case StepKind.Infuse:
+                plant.StirMash();
+                plant.Transfer(spec.Vessel, spec.To, job.Order.VolumeL ?? 0, plant.Truth.PumpLPerMin);
+                break;
+            case StepKind.TransferMash:
+                plant.TransferMash(spec.Vessel, spec.To, plant.Truth.PumpLPerMin);
+                break;
+            case StepKind.TransferWort:
+                plant.TransferWort(spec.Vessel, spec.To, plant.Truth.PumpLPerMin);
                 break;
             case StepKind.TransferStrike:
                 plant.Transfer(spec.Vessel, spec.To, spec.VolumeL ?? 0, plant.Truth.PumpLPerMin);
@@ -155,17 +186,31 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     private void HeatTo(string vesselId, double? setC)
     {
         plant.Heat(vesselId, setC ?? double.NaN, Profile[vesselId].RatedW);
-        plant.PumpRound(Profile[vesselId].Roles.HasFlag(VesselRoles.Mash) ? vesselId : null);
+        plant.PumpRound(plant[vesselId].GrainKg > 0 ? vesselId : null);
     }
 
     private void Keep(StepSpec spec, double? setC)
     {
-        if (Profile.Habits.MashHeating == MashHeating.Direct && !SharesPlug(spec.Vessel))
+        if (Profile.Habits.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
+            plant.PumpThroughCoil(spec.Vessel, setC ?? 0);
+        else if (Profile.Habits.MashHeating == MashHeating.Direct && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
             plant.HeatOff(spec.Vessel);
         if (spec.Kind == StepKind.Vorlauf)
+        {
+            plant.PumpThroughCoil(null, 0);
             plant.SettleMash();
+        }
+    }
+
+    /// <summary>The liquor is kept somewhat hotter than the mash to come, its own heat on.</summary>
+    private void PumpThroughCoil(string tunId, double setC)
+    {
+        var tank = Profile.HotLiquorTank;
+        plant.Heat(tank.Id, Math.Min(95, setC + LiquorAboveK), tank.RatedW);
+        plant.PumpRound(tunId);
+        plant.PumpThroughCoil(tunId, setC);
     }
 
     private void OpenTun(Job job)
@@ -173,6 +218,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         var spec = job.Order.Spec;
         plant.PumpRound(null);
         plant.HeatOff(spec.Vessel);
+        plant.PumpThroughCoil(null, 0);
         plant.SettleMash();
         var sparge = double.IsNaN(job.SpargeLeftL) ? spec.SpargeL ?? 0 : job.SpargeLeftL;
         plant.OpenRunOff(spec.To, Profile.HotLiquorTank.Id, sparge);
@@ -184,7 +230,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         if (plant.RunsOff)
             job.SpargeLeftL = plant.SpargeLeftL;
         plant.CloseRunOff();
-        plant.HeatOff(Profile.HotLiquorTank.Id);
+        if (Profile.CanSparge)
+            plant.HeatOff(Profile.HotLiquorTank.Id);
     }
 
     private void Roll(string kettleId)
@@ -198,7 +245,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     {
         var raisesW = plant.Truth.EvaporationKgPerH / 3600 * Vapours.LatentJPerKg(100);
         var losesW = kettle.LossWPerK * (100 - plant.Truth.AmbientC);
-        var net = kettle.Elements.Sum(e => e.PowerW * e.NetFraction) / Math.Max(1, kettle.RatedW);
+        var net = (kettle.Elements.Sum(e => e.PowerW * e.NetFraction) + (kettle.Burner?.NetW ?? 0)) / Math.Max(1, kettle.RatedW);
         return (raisesW + losesW) / Math.Max(0.05, net);
     }
 
@@ -237,23 +284,5 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         plant.Lid(job.Order.Spec.Vessel, 0);
         var probeBiasK = plant.Fermenter.Truth.ThermometerBiasK;
         plant.OpenCastOut((job.Order.TargetC ?? plant.Truth.SourceWaterC + 5) - probeBiasK + pace.ValveErrorK());
-    }
-
-    /// <summary>Another vessel uses the same socket, so nobody leaves this one on.</summary>
-    private bool SharesPlug(string vesselId)
-    {
-        var vessel = Profile[vesselId];
-        return vessel.Elements.IsEmpty
-            || Profile.Vessels.Any(v => v.Id != vesselId && !v.Elements.IsEmpty && SocketOf(v) == SocketOf(vessel));
-    }
-
-    private int SocketOf(Vessel vessel)
-    {
-        for (var i = 0; i < plant.Truth.Circuits; i++)
-        {
-            if (Profile.Circuits[i].Id == vessel.Elements[0].CircuitId)
-                return i;
-        }
-        return plant.Truth.Circuits - 1;
     }
 }

@@ -7,7 +7,8 @@ namespace BrewDeck.Simulator.Hands;
 /// <summary>A step as the run sheet shows it when it is started: what the hands are asked to do.</summary>
 /// <param name="TargetC">Temperature to reach, °C.</param>
 /// <param name="DurationS">How long it should take.</param>
-public sealed record Order(StepSpec Spec, double? TargetC, double DurationS)
+/// <param name="VolumeL">Volume to move as the run sheet has it, litres at 20 °C.</param>
+public sealed record Order(StepSpec Spec, double? TargetC, double DurationS, double? VolumeL = null)
 {
     public string Id => Spec.Id;
 
@@ -19,7 +20,7 @@ public sealed record Order(StepSpec Spec, double? TargetC, double DurationS)
         var shown = Find(forecast?.Rest ?? [], stepId) ?? Find(state.Plan?.Steps ?? [], stepId);
         var spec = state.Steps.FirstOrDefault(s => s.Spec.Id == stepId)?.Spec ?? shown?.Spec
             ?? throw new KeyNotFoundException(stepId);
-        return new Order(spec, shown?.TargetC ?? spec.TargetC, shown?.DurationS ?? 60 * spec.Minutes ?? spec.HandsS);
+        return new Order(spec, shown?.TargetC ?? spec.TargetC, shown?.DurationS ?? 60 * spec.Minutes ?? spec.HandsS, spec.VolumeL ?? shown?.VolumeL);
     }
 
     private static PlanStep? Find(ImmutableArray<PlanStep> steps, string stepId) =>

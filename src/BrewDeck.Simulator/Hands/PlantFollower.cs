@@ -110,7 +110,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             instruments.ShownC(job.Order.Spec.Vessel) >= job.Order.TargetC - CloseK,
         StepKind.HeatToBoil => plant.Kettle.TempC >= plant.BoilingC(plant.Kettle) - 0.05,
         StepKind.ChillInKettle => instruments.ShownC(job.Order.Spec.Vessel) <= job.Order.TargetC + CloseK,
-        StepKind.Fill or StepKind.TransferStrike => !plant.Pouring,
+        StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => !plant.Pouring,
         StepKind.Lauter or StepKind.RunOff => !plant.RunsOff,
         StepKind.CastOut => !plant.CastsOut,
         StepKind.BatchSparge or StepKind.AddWater => job.WorkDone(plant.NowS) && !plant.Pouring,

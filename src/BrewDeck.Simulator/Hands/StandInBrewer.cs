@@ -144,7 +144,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     private bool Waits(RunState state, string stepId)
     {
         var spec = state.Steps.First(s => s.Spec.Id == stepId).Spec;
-        if (spec.Kind is not (StepKind.TransferStrike or StepKind.Lauter or StepKind.BatchSparge) && spec.SpargeL is not > 0)
+        if (spec.Kind is not (StepKind.TransferStrike or StepKind.Infuse or StepKind.Lauter or StepKind.BatchSparge) && spec.SpargeL is not > 0)
             return false;
         return state.Steps.Any(s => s.Status == RunStatus.Running
             && s.Spec.Kind is StepKind.HeatStrike or StepKind.HeatSparge && !hands.IsDone(s.Spec.Id));

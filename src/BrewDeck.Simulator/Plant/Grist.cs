@@ -30,6 +30,9 @@ internal sealed class Grist
         _starchKg += (1 - SolubleShare) * dissolvableKg;
     }
 
+    /// <summary>The grain is out of the wort.</summary>
+    public void Leave() => (_solubleKg, _starchKg, WeighedKg) = (0, 0, 0);
+
     /// <summary>Time passes at a temperature; returns kg that dissolve.</summary>
     public double Pass(double seconds, double celsius, double speed)
     {

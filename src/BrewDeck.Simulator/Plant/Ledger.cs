@@ -19,6 +19,13 @@ public sealed class Ledger
 
     public double LinesExtractKg { get; internal set; }
 
+    /// <summary>Lifted out with the basket.</summary>
+    public double LiftedWaterKg { get; internal set; }
+
+    public double LiftedDryKg { get; internal set; }
+
+    public double LiftedJ { get; internal set; }
+
     /// <summary>Heat that came with water, grist and additions, against 0 °C, J.</summary>
     public double BroughtJ { get; internal set; }
 
@@ -41,5 +48,5 @@ public sealed class Ledger
     public double LinesJ { get; internal set; }
 
     /// <summary>Heat that the tanks should hold beyond what they held at the start, J.</summary>
-    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ;
+    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ - LiftedJ;
 }

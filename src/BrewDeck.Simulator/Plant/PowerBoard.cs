@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Truth;
 
 namespace BrewDeck.Simulator.Plant;
@@ -14,25 +16,53 @@ internal sealed class PowerBoard(HiddenTruth truth)
 
     private readonly double[] _drawnW = new double[truth.Profile.Circuits.Length];
 
+    private readonly Wiring _wiring = Wiring.Of(truth.Profile, [.. truth.Profile.Circuits.Take(truth.Circuits)]);
+
+    /// <summary>Index of the tank that each circuit is plugged into.</summary>
+    private ImmutableArray<int> Plugs { get; set; } = [];
+
+    /// <summary>The plugs as they are in the morning.</summary>
+    public void PlugIn(int tank) => Plugs = _wiring.AtFirst(tank);
+
+    /// <summary>Something that heats this tank has its plug in.</summary>
+    public bool Powers(int tank) =>
+        truth.Profile.Vessels[tank].Burner is not null || _wiring.Leads[tank].Any(l => _wiring.Feeds(l, Plugs));
+
+    /// <summary>Moves a plug; returns the index of the tank that it was in, -1: none.</summary>
+    public int MovePlug(string circuitId, int tank)
+    {
+        for (var c = 0; c < Plugs.Length; c++)
+        {
+            if (_wiring.Circuits[c].Id != circuitId || !_wiring.IsShared(c))
+                continue;
+            var from = Plugs[c];
+            Plugs = Plugs.SetItem(c, tank);
+            return from;
+        }
+        return -1;
+    }
+
     /// <summary>Heat into each tank now, W; fills <paramref name="netW"/> in the order of the tanks.</summary>
     public void Share(Tank[] tanks, double[] netW)
     {
         Array.Clear(_drawnW);
         for (var i = netW.Length - 1; i >= 0; i--)
-            netW[i] = i < truth.Profile.Vessels.Length ? NetW(truth.Profile.Vessels[i], tanks[i]) : 0;
+            netW[i] = i < truth.Profile.Vessels.Length ? NetW(i, truth.Profile.Vessels[i], tanks[i]) : 0;
     }
 
-    private double NetW(Vessel vessel, Tank tank)
+    private double NetW(int index, Vessel vessel, Tank tank)
     {
         var duty = Duty(vessel, tank);
         if (duty <= 0)
             return 0;
         double net = 0, stands = tank.StandsL;
-        foreach (var element in vessel.Elements)
+        foreach (var lead in _wiring.Leads[index])
         {
-            if (stands >= element.CoverL - 1e-6)
-                net += Draw(CircuitOf(element), duty * element.PowerW) * element.NetFraction;
+            if (stands >= lead.Element.CoverL - 1e-6 && _wiring.Feeds(lead, Plugs))
+                net += Draw(lead.Circuit, duty * lead.Element.PowerW) * lead.Element.NetFraction;
         }
+        if (vessel.Burner is { } burner && stands >= burner.CoverL - 1e-6)
+            net += duty * burner.NetW;
         return net * tank.Truth.PowerFactor;
     }
 
@@ -50,16 +80,5 @@ internal sealed class PowerBoard(HiddenTruth truth)
         var drawn = Math.Min(watts, Math.Max(0, breaker.Volts * breaker.Amps - _drawnW[circuit]));
         _drawnW[circuit] += drawn;
         return drawn;
-    }
-
-    /// <summary>Its own circuit, or the last one in use.</summary>
-    private int CircuitOf(Element element)
-    {
-        for (var i = 0; i < truth.Circuits; i++)
-        {
-            if (truth.Profile.Circuits[i].Id == element.CircuitId)
-                return i;
-        }
-        return truth.Circuits - 1;
     }
 }

@@ -82,6 +82,13 @@ public sealed class Tank
         return (waterKg * Heats.Water + extractKg * Heats.Extract) * TempC;
     }
 
+    /// <summary>Takes grain out at the tank's temperature; returns the heat that leaves, J.</summary>
+    internal double RemoveGrain(double kg)
+    {
+        GrainKg = Math.Max(0, GrainKg - kg);
+        return kg * Heats.Grain * TempC;
+    }
+
     /// <summary>Grain becomes extract at the tank's temperature; returns the heat that this books as wetting, J.</summary>
     internal double Dissolve(double kg)
     {

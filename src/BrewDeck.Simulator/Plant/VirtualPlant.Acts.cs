@@ -26,9 +26,39 @@ public sealed partial class VirtualPlant
     {
         while (_pours.Count > 0)
             Pass(_pours[^1], 1e9);
+        if (_mashMoves is { } move)
+            MoveMash(move, 1e9);
     }
 
-    public void StopPours() => _pours.Clear();
+    public void StopPours()
+    {
+        _pours.Clear();
+        _mashMoves = null;
+    }
+
+    /// <summary>Mash with its grain into another vessel.</summary>
+    public void TransferMash(string fromId, string toId, double litresPerMin) =>
+        _mashMoves = new MashMove(IndexOf(fromId), IndexOf(toId), litresPerMin / 60);
+
+    /// <summary>All that runs out of a vessel into another.</summary>
+    public void TransferWort(string fromId, string toId, double litresPerMin) =>
+        Transfer(fromId, toId, this[fromId].ColdL, litresPerMin);
+
+    /// <summary>The basket has drained: it takes the grain and what that keeps with it.</summary>
+    public void LiftBasket()
+    {
+        var kept = Math.Min(1, Truth.Bed.AbsorptionLPerKg * _grist.WeighedKg / Math.Max(1e-9, Tun.ColdL));
+        Ledger.LiftedWaterKg += kept * Tun.WaterKg;
+        Ledger.LiftedDryKg += kept * Tun.ExtractKg + Tun.GrainKg;
+        Ledger.LiftedJ += Tun.Remove(kept * Tun.WaterKg, kept * Tun.ExtractKg) + Tun.RemoveGrain(Tun.GrainKg);
+        _grist.Leave();
+        _bed.Stir();
+    }
+
+    /// <summary>Temperature up to which wort is pumped through the coil, by the tun's probe, °C; NaN: not.</summary>
+    private double CoilSetC { get; set; } = double.NaN;
+
+    public void PumpThroughCoil(string? tunId, double setC) => CoilSetC = tunId is null ? double.NaN : setC;
 
     /// <param name="setC">Thermostat as its own probe shows it, °C; beyond the boiling point: full on.</param>
     /// <param name="allowedW">Electrical power at most, W.</param>
@@ -40,15 +70,27 @@ public sealed partial class VirtualPlant
 
     public void HeatOff(string vesselId) => this[vesselId].SetC = double.NaN;
 
+    /// <summary>Something that heats this vessel has its plug in.</summary>
+    public bool Powers(string vesselId) => _board.Powers(IndexOf(vesselId));
+
+    /// <summary>Moves the plug of a circuit; what it leaves is switched off.</summary>
+    public void MovePlug(string circuitId, string toId)
+    {
+        var from = _board.MovePlug(circuitId, IndexOf(toId));
+        if (from >= 0 && from != IndexOf(toId) && !_board.Powers(from))
+            _tanks[from].SetC = double.NaN;
+    }
+
     public void AllOff()
     {
         foreach (var tank in _tanks)
             tank.SetC = double.NaN;
         CoilRuns = false;
+        CoilSetC = double.NaN;
         PumpedRound = -1;
         CloseRunOff();
         _castOut = null;
-        _pours.Clear();
+        StopPours();
     }
 
     /// <summary>Grist into the tun, evenly over some seconds.</summary>

@@ -11,11 +11,13 @@ public sealed partial class VirtualPlant
 
     private CastOut? _castOut;
 
+    private MashMove? _mashMoves;
+
     /// <summary>Hoses and chiller still to fill with wort, litres.</summary>
     private double _hoseFreeL;
 
     /// <summary>Water or liquor is on its way.</summary>
-    public bool Pouring => _pours.Count > 0;
+    public bool Pouring => _pours.Count > 0 || _mashMoves is not null;
 
     public bool DoughingIn => _gristComing is not null;
 
@@ -30,6 +32,8 @@ public sealed partial class VirtualPlant
     {
         for (var i = _pours.Count - 1; i >= 0; i--)
             Pass(_pours[i], seconds);
+        if (_mashMoves is not null)
+            MoveMash(_mashMoves, seconds);
         if (_gristComing is not null)
             BringGrist(seconds);
         if (_runOff is not null)
@@ -62,6 +66,22 @@ public sealed partial class VirtualPlant
         {
             Move(_tanks[pour.From], _tanks[pour.To], kg);
         }
+    }
+
+    /// <summary>A share of liquid and grain; the vessel that it leaves is rinsed empty.</summary>
+    private void MoveMash(MashMove move, double seconds)
+    {
+        Tank from = _tanks[move.From], to = _tanks[move.To];
+        _bed.Stir();
+        var share = Math.Min(1, move.LPerS * seconds / Math.Max(1e-9, from.StandsL));
+        double water = share * from.WaterKg, extract = share * from.ExtractKg, grain = share * from.GrainKg, celsius = from.TempC;
+        from.Remove(water, extract);
+        from.RemoveGrain(grain);
+        to.Add(water, extract, grain, celsius);
+        if (share < 1)
+            return;
+        _tun = move.To;
+        _mashMoves = null;
     }
 
     private static void Move(Tank from, Tank to, double kg)
@@ -118,8 +138,8 @@ public sealed partial class VirtualPlant
 
     private void Send(CastOut cast, double seconds)
     {
-        var free = Kettle.LiquidKg * Math.Max(0, 1 - KeptInKettleL() / Math.Max(1e-9, Kettle.ColdL));
-        var perKgK = Kettle.ContentsJPerK / Math.Max(1e-9, Kettle.LiquidKg);
+        var free = CastTank.LiquidKg * Math.Max(0, 1 - KeptInKettleL() / Math.Max(1e-9, CastTank.ColdL));
+        var perKgK = CastTank.ContentsJPerK / Math.Max(1e-9, CastTank.LiquidKg);
         var flow = FlowKgPerS(cast, perKgK);
         var kg = Math.Min(free, flow * seconds);
         if (kg <= 1e-9)
@@ -127,7 +147,7 @@ public sealed partial class VirtualPlant
             _castOut = null;
             return;
         }
-        var hotC = Kettle.TempC;
+        var hotC = CastTank.TempC;
         var outC = Counterflow ? WortCooler.OutC(Truth.Chiller, flow, perKgK, hotC, Truth.SourceWaterC) : hotC;
         Ledger.CoolingJ += kg * perKgK * (hotC - outC);
         Arrive(kg, outC);
@@ -135,11 +155,11 @@ public sealed partial class VirtualPlant
 
     private void Arrive(double kg, double outC)
     {
-        double share = kg / Kettle.LiquidKg, water = share * Kettle.WaterKg, extract = share * Kettle.ExtractKg;
+        double share = kg / CastTank.LiquidKg, water = share * CastTank.WaterKg, extract = share * CastTank.ExtractKg;
         var litres = Liquids.ColdL(water, extract);
         var hose = Math.Min(1, _hoseFreeL / litres);
         _hoseFreeL = Math.Max(0, _hoseFreeL - litres);
-        Kettle.Remove(water, extract);
+        CastTank.Remove(water, extract);
         Ledger.LinesWaterKg += hose * water;
         Ledger.LinesExtractKg += hose * extract;
         Ledger.LinesJ += hose * (water * Heats.Water + extract * Heats.Extract) * outC;
@@ -149,15 +169,17 @@ public sealed partial class VirtualPlant
 
     private double FlowKgPerS(CastOut cast, double perKgK)
     {
-        var full = Truth.Chiller.WortLPerMin / 60 * Kettle.LiquidKg / Math.Max(1e-9, Kettle.LiquidL);
+        var full = Truth.Chiller.WortLPerMin / 60 * CastTank.LiquidKg / Math.Max(1e-9, CastTank.LiquidL);
         return Counterflow
-            ? WortCooler.FlowKgPerS(Truth.Chiller, full, perKgK, Kettle.TempC, Truth.SourceWaterC, cast.WantedC)
+            ? WortCooler.FlowKgPerS(Truth.Chiller, full, perKgK, CastTank.TempC, Truth.SourceWaterC, cast.WantedC)
             : full;
     }
 
     /// <summary>Trub, dead space and what the hops soaked up, litres at 20 °C.</summary>
     private double KeptInKettleL() =>
-        Truth.TrubL + Kettle.Truth.DeadSpaceL + _hops.MassKg * Truth.HopAbsorptionLPerKg;
+        Truth.TrubL + _tanks[_whirlpool].Truth.DeadSpaceL + _hops.MassKg * Truth.HopAbsorptionLPerKg;
+
+    private Tank CastTank => _tanks[_whirlpool];
 
     private bool Counterflow => Truth.Chiller.Kind == Core.Brewhouses.ChillerKind.Counterflow;
 
@@ -165,6 +187,8 @@ public sealed partial class VirtualPlant
     {
         public double Left { get; set; } = 1;
     }
+
+    private sealed record MashMove(int From, int To, double LPerS);
 
     private sealed record RunOff(int To, int Liquor)
     {

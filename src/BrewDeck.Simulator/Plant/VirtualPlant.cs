@@ -26,9 +26,15 @@ public sealed partial class VirtualPlant
 
     private readonly HopBoil _hops = new();
 
-    private readonly int _tun;
+    /// <summary>The tank that the mash is in: the mash tun, later perhaps the lauter tun.</summary>
+    private int _tun;
 
     private readonly int _kettle;
+
+    /// <summary>The tank that is cast out: the kettle, or a whirlpool of its own.</summary>
+    private readonly int _whirlpool;
+
+    private readonly int _tank;
 
     private readonly int _fermenter;
 
@@ -40,8 +46,11 @@ public sealed partial class VirtualPlant
         _tanks = [.. truth.Tanks.Select(t => new Tank(t, truth.AmbientC))];
         _netW = new double[_tanks.Length];
         _board = new PowerBoard(truth);
+        _board.PlugIn(_tank);
         _tun = truth.IndexOf(truth.Profile.MashTun.Id);
         _kettle = truth.IndexOf(truth.Profile.Kettle.Id);
+        _whirlpool = truth.IndexOf(truth.Profile.Whirlpool.Id);
+        _tank = truth.IndexOf(truth.Profile.HotLiquorTank.Id);
         _fermenter = _tanks.Length - 1;
         _hoseFreeL = truth.LineLossL;
         _startJ = StoredJ();
@@ -57,6 +66,9 @@ public sealed partial class VirtualPlant
     public Tank Tun => _tanks[_tun];
 
     public Tank Kettle => _tanks[_kettle];
+
+    /// <summary>What the hot wort stands in: the kettle until it is pumped over.</summary>
+    public Tank HotWort => _tanks[_tanks[_whirlpool].LiquidKg > _tanks[_kettle].LiquidKg ? _whirlpool : _kettle];
 
     public Tank Fermenter => _tanks[_fermenter];
 
@@ -75,10 +87,10 @@ public sealed partial class VirtualPlant
     public double HeatResidualJ => StoredJ() - _startJ - Ledger.HeldJ;
 
     /// <summary>Water that the ledger cannot account for, kg.</summary>
-    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg - Ledger.WaterInKg;
+    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg + Ledger.LiftedWaterKg - Ledger.WaterInKg;
 
     /// <summary>Extract and grain that the ledger cannot account for, kg.</summary>
-    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg - Ledger.DryInKg;
+    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg + Ledger.LiftedDryKg - Ledger.DryInKg;
 
     public void Advance(double seconds)
     {
@@ -90,8 +102,9 @@ public sealed partial class VirtualPlant
     {
         MoveLiquids(seconds);
         Dissolve(seconds);
-        _hops.Pass(seconds, Kettle.TempC, Kettle.GravitySg);
+        _hops.Pass(seconds, HotWort.TempC, HotWort.GravitySg);
         _board.Share(_tanks, _netW);
+        PassCoil();
         for (var i = 0; i < _tanks.Length; i++)
             PassHeat(i, seconds);
         NowS += seconds;
@@ -99,7 +112,7 @@ public sealed partial class VirtualPlant
 
     private void Dissolve(double seconds)
     {
-        if (_grist.UndissolvedKg <= 0 || Tun.LiquidKg <= 0)
+        if (_grist.UndissolvedKg <= 0 || Tun.LiquidKg <= 0 || _mashMoves is not null)
             return;
         var kg = _grist.Pass(seconds, Tun.TempC, Truth.ConversionSpeed);
         Ledger.WettingJ += Tun.Dissolve(kg);
@@ -110,13 +123,29 @@ public sealed partial class VirtualPlant
     private void PassHeat(int i, double seconds)
     {
         var tank = _tanks[i];
-        var coilW = i == _kettle && CoilRuns ? WortCooler.CoilW(Truth.Chiller, tank.TempC, Truth.SourceWaterC) : 0;
+        var coilW = i == _whirlpool && CoilRuns ? WortCooler.CoilW(Truth.Chiller, tank.TempC, Truth.SourceWaterC) : 0;
         var hose = i == PumpedRound ? Truth.HoseLossWPerK : 0;
         Ledger.RoomJ += tank.Pass(seconds, _netW[i] - coilW, hose, Truth.AmbientC);
         Ledger.ElementsJ += tank.LiquidKg > 0 ? _netW[i] * seconds : 0;
         Ledger.CoolingJ += coilW * seconds;
         if (tank.LiquidKg > 0 && tank.GrainKg <= 0)
             Evaporate(tank, seconds);
+    }
+
+    /// <summary>Wort gains what the liquor round the coil loses; the pump stops at the temperature wanted.</summary>
+    private void PassCoil()
+    {
+        if (Truth.Profile.Coil is not { } coil || double.IsNaN(CoilSetC) || _tanks[_tank].LiquidL < coil.CoverL)
+            return;
+        if (Tun.TempC + Tun.Truth.ThermometerBiasK >= CoilSetC || _tanks[_tank].TempC <= Tun.TempC)
+            return;
+        // transfer units of the coil, so that it gains its share at the profile's flow and more or less at another
+        var units = -Math.Log(1 - Math.Min(0.99, coil.Effectiveness));
+        var kgPerS = coil.FlowLPerMin * Truth.PumpFactor / 60 * Tun.LiquidKg / Math.Max(1e-9, Tun.LiquidL);
+        var perK = kgPerS * (Heats.Water * Tun.WaterKg + Heats.Extract * Tun.ExtractKg) / Math.Max(1e-9, Tun.LiquidKg);
+        var watts = perK * (1 - Math.Exp(-units / Truth.PumpFactor)) * (_tanks[_tank].TempC - Tun.TempC);
+        _netW[_tun] += watts;
+        _netW[_tank] -= watts;
     }
 
     private void Evaporate(Tank tank, double seconds)

@@ -41,6 +41,9 @@ public sealed record HiddenTruth
 
     public required double PumpLPerMin { get; init; }
 
+    /// <summary>Flow of the pumps against the profile's.</summary>
+    public required double PumpFactor { get; init; }
+
     public required double RunoffLPerMin { get; init; }
 
     public required double HoseLossWPerK { get; init; }
@@ -72,8 +75,19 @@ public sealed record HiddenTruth
         return -1;
     }
 
+    /// <summary>A day of its own on a brewhouse of its own.</summary>
     public static HiddenTruth Draw(Brewhouse profile, DayChoices choices, int seed) =>
         new TruthDraw(profile, choices, seed).Draw();
+
+    /// <summary>A day on a brewhouse that stays the same from day to day, while malt, weather, valves and noise change.</summary>
+    /// <param name="house">Seed of the brewhouse.</param>
+    /// <param name="day">Seed of the day.</param>
+    public static HiddenTruth Draw(Brewhouse profile, DayChoices choices, int house, int day) =>
+        new TruthDraw(profile, choices, day, house: house).Draw();
+
+    /// <summary>What stays of a brewhouse from day to day: the truth that lessons look for.</summary>
+    public static HiddenTruth OfHouse(Brewhouse profile, DayChoices choices, int house) =>
+        new TruthDraw(profile, choices, 0, house: house, days: false).Draw();
 
     /// <summary>The brewhouse exactly as its profile says, instruments without error: what a rehearsal without surprises would be.</summary>
     public static HiddenTruth AsProfile(Brewhouse profile, DayChoices choices) =>

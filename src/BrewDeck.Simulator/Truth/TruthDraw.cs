@@ -5,7 +5,9 @@ using BrewDeck.Simulator.Nature;
 namespace BrewDeck.Simulator.Truth;
 
 /// <summary>Draws a <see cref="HiddenTruth"/>; every parameter from the stream of its own name.</summary>
-internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed, double spreadFactor = 1)
+/// <param name="house">Seed of what stays from day to day; null: every day is drawn with a brewhouse of its own.</param>
+/// <param name="days">False: the brewhouse on a day without anything of its own.</param>
+internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed, double spreadFactor = 1, int? house = null, bool days = true)
 {
     /// <summary>Mean of the wall's time constant, s.</summary>
     private const double WallLagS = 60;
@@ -30,6 +32,7 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
         SlakingFactor = Factor(Spreads.Slaking),
         Bed = Bed(),
         PumpLPerMin = (profile.Pumps.IsEmpty ? 8 : profile.Pumps[0].FlowLPerMin) * Factor(Spreads.PumpFlow),
+        PumpFactor = Factor(Spreads.PumpFlow),
         RunoffLPerMin = profile.Habits.RunoffLPerMin * Factor(Spreads.RunoffFlow),
         HoseLossWPerK = Math.Max(0, HoseLossWPerK + Off(Spreads.HoseLoss)),
         UtilisationFactor = Factor(Spreads.Utilisation),
@@ -102,7 +105,15 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
     }
 
     private double Off(Spread spread, string of = "") =>
-        spreadFactor * spread.Sd * new Chance(seed, spread.Name + "/" + of).Normal();
+        spreadFactor * spread.Sd * (house is { } own ? OfHouse(own, spread, of) : OfDay(spread, of));
+
+    private double OfHouse(int own, Spread spread, string of)
+    {
+        var stays = Math.Sqrt(1 - spread.DayShare) * new Chance(own, $"house/{spread.Name}/{of}").Normal();
+        return days ? stays + Math.Sqrt(spread.DayShare) * OfDay(spread, of) : stays;
+    }
+
+    private double OfDay(Spread spread, string of) => new Chance(seed, spread.Name + "/" + of).Normal();
 
     private double Factor(Spread spread, string of = "") => 1 + Off(spread, of);
 }

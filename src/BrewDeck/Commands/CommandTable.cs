@@ -15,7 +15,7 @@ internal static class CommandTable
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck.", DefaultValueFactory = _ => UnitSystem.Metric,
+        Description = "Units on the deck and in the reckoner.", DefaultValueFactory = _ => UnitSystem.Metric, Recursive = true,
     };
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
@@ -24,9 +24,12 @@ internal static class CommandTable
         var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units };
         root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
         root.Subcommands.Add(Plan(Place));
+        root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
         root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
+        root.Subcommands.Add(ReckonCommand.Of(Place, Units));
+        root.Subcommands.Add(LessonsOf(Place));
         root.Subcommands.Add(Log(Place));
         root.Subcommands.Add(Pictures(Place));
         return root;
@@ -44,6 +47,16 @@ internal static class CommandTable
         return command;
     }
 
+    private static Command Kits(Func<ParseResult, Workplace> place)
+    {
+        var day = new DayOptionSet();
+        var markdown = new Option<bool>("--markdown") { Description = "As a Markdown table." };
+        var command = new Command("kits", "Sets one recipe side by side on every brewhouse and on each number of its circuits.") { markdown };
+        day.AddTo(command);
+        command.SetAction(p => KitsCommand.Run(place(p), day.Of(p), p.GetValue(markdown)));
+        return command;
+    }
+
     private static Command Rehearse(Func<ParseResult, Workplace> place)
     {
         var day = new DayOptionSet();
@@ -52,11 +65,12 @@ internal static class CommandTable
         var log = new Option<bool>("--log") { Description = "Headless: keep the days in the logbook, marked as rehearsed." };
         var seed = new Option<int>("--seed") { Description = "Draws what the brewhouse really does that day.", DefaultValueFactory = _ => 1 };
         var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
+        var house = new Option<int?>("--house") { Description = "Headless: the same hidden brewhouse on each of the days, drawn from this number." };
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, speed };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed };
         day.AddTo(command);
         command.SetAction(p => p.GetValue(headless)
-            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log))
+            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log), p.GetValue(house))
             : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), p.GetValue(Units)));
         return command;
     }
@@ -97,6 +111,16 @@ internal static class CommandTable
         var command = new Command("screenshots", "Makes the pictures of the documentation from a rehearsed day.") { folder, check };
         command.Hidden = true;
         command.SetAction(p => Screenshots.Run(place(p), p.GetValue(folder)!, p.GetValue(check)));
+        return command;
+    }
+
+    private static Command LessonsOf(Func<ParseResult, Workplace> place)
+    {
+        var house = new Option<string>("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
+        var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var command = new Command("lessons", "What the batches say about a brewhouse; they are accepted on the deck.") { house, rehearsed, json };
+        command.SetAction(p => LessonsCommand.Run(place(p), p.GetValue(house)!, p.GetValue(rehearsed), p.GetValue(json)));
         return command;
     }
 

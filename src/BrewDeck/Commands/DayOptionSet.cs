@@ -10,6 +10,7 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _batch = new("--batch") { Description = "Cold wort into the fermenter, such as \"40 L\".", HelpName = "VOLUME" };
     private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
     private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
+    private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water or coil; without it as the brewhouse usually does.", HelpName = "METHOD" };
     private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
     private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water.", HelpName = "TEMP" };
@@ -25,7 +26,7 @@ internal sealed class DayOptionSet
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _start, _finish, _source, _ambient, _grain, _altitude, _bitterness, _alpha, _instead, _water, _target })
+        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _mash, _start, _finish, _source, _ambient, _grain, _altitude, _bitterness, _alpha, _instead, _water, _target })
             command.Options.Add(option);
     }
 
@@ -36,6 +37,7 @@ internal sealed class DayOptionSet
         Batch = parsed.GetValue(_batch),
         Circuits = parsed.GetValue(_circuits),
         Sparge = parsed.GetValue(_sparge),
+        Mash = parsed.GetValue(_mash),
         Start = parsed.GetValue(_start),
         Finish = parsed.GetValue(_finish),
         SourceWater = parsed.GetValue(_source),

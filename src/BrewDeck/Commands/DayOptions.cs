@@ -20,6 +20,8 @@ internal sealed record DayOptions
 
     public string? Sparge { get; init; }
 
+    public string? Mash { get; init; }
+
     public string? Start { get; init; }
 
     public string? Finish { get; init; }
@@ -69,6 +71,7 @@ internal sealed record DayOptions
             Circuits = Circuits,
             Bitterness = Formula(usual.Bitterness),
             Sparge = SpargeMethod(usual.Sparge),
+            MashHeating = MashWay(),
             Start = Moment("--start", Start),
             Finish = Moment("--finish", Finish),
             SourceWaterC = Read("--source-water", SourceWater, Dimension.Temperature) ?? usual.SourceWaterC,
@@ -101,6 +104,15 @@ internal sealed record DayOptions
         "tinseth" => BitternessFormula.Tinseth,
         "rager" => BitternessFormula.Rager,
         _ => throw new UsageException($"--bitterness: '{Bitterness}' is not known; write tinseth or rager"),
+    };
+
+    private MashHeating? MashWay() => Mash?.ToLowerInvariant() switch
+    {
+        null => null,
+        "direct" => MashHeating.Direct,
+        "water" => MashHeating.HotWater,
+        "coil" => MashHeating.Coil,
+        _ => throw new UsageException($"--mash: '{Mash}' is not known; write direct, water or coil"),
     };
 
     private static DateTimeOffset? Moment(string option, string? text)

@@ -10,7 +10,7 @@ internal static class DeckCommand
     public static int Brew(Workplace place, UnitSystem units) => place.Guard(() =>
     {
         using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles());
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper());
         return Show(place, NewSession(place, ports, units, place.Time.GetLocalNow()));
     });
 

@@ -16,8 +16,9 @@ internal static class RehearseCommand
     private static readonly DateTimeOffset FixedStart = new(2026, 5, 30, 7, 0, 0, TimeSpan.Zero);
 
     /// <param name="count">Days with the seeds that follow.</param>
+    /// <param name="house">The hidden brewhouse that all the days are brewed on; null: one of its own for each day.</param>
     /// <param name="keep">Into the logbook, marked as rehearsed; otherwise the journal works in memory.</param>
-    public static int Headless(Workplace place, DayOptions day, int seed, int count, bool json, bool keep) => place.Guard(() =>
+    public static int Headless(Workplace place, DayOptions day, int seed, int count, bool json, bool keep, int? house = null) => place.Guard(() =>
     {
         if (count < 1)
             throw new UsageException($"--count: {count} is too few; write 1 or more");
@@ -28,20 +29,22 @@ internal static class RehearseCommand
         for (var i = 0; i < count; i++)
         {
             using var journal = keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
-            var result = Play(new SessionPorts(journal, profiles, new Unwatched()), plan, seed + i);
+            var result = Play(new SessionPorts(journal, profiles, new Unwatched()), plan, seed + i, house, i);
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }
         return aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(SessionPorts ports, Plan plan, int seed)
+    private static RehearsalResult Play(SessionPorts ports, Plan plan, int seed, int? house, int day)
     {
-        var start = plan.Choices.Start ?? FixedStart;
+        // days on one brewhouse follow each other
+        var start = (plan.Choices.Start ?? FixedStart).AddDays(house is null ? 0 : day);
         var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version }, start);
         session.Begin(plan, start);
         return RehearsalRun.Of(
-            HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed), new SessionBook(session), start.ToUnixTimeMilliseconds());
+            house is { } own ? HiddenTruth.Draw(plan.Brewhouse, plan.Choices, own, seed) : HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed),
+            new SessionBook(session), start.ToUnixTimeMilliseconds());
     }
 
     /// <summary>On the deck, at a chosen speed. A rehearsal that was broken off is taken up again.</summary>

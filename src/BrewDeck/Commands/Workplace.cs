@@ -21,6 +21,8 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
 
     public ProfileFolder Profiles() => ProfileFolder.BesideProgram(Folder);
 
+    public ProfileKeeper Keeper() => new(Folder, Path.Combine(AppContext.BaseDirectory, "profiles"));
+
     public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
 
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);

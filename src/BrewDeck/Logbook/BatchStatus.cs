@@ -1,3 +1,4 @@
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Logbook;
@@ -14,5 +15,5 @@ internal static class BatchStatus
     public static bool Ended(RunStatus status) => status is RunStatus.Complete or RunStatus.Aborted;
 
     /// <summary>Readings, remedies and notes leave it as it is; they are also the many.</summary>
-    public static bool MayMove(RunEvent happened) => happened is not (ReadingTaken or RemedyChosen or NoteWritten);
+    public static bool MayMove(RunEvent happened) => happened is not (ReadingTaken or RemedyChosen or NoteWritten) && !FermentFold.Belongs(happened);
 }

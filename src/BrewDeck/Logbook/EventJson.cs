@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
@@ -27,6 +28,7 @@ namespace BrewDeck.Logbook;
         typeof(HopDoseJson),
         typeof(SnakeCase<VesselRoles>),
         typeof(SnakeCase<MashHeating>),
+        typeof(SnakeCase<HeatMedium>),
         typeof(SnakeCase<ChillerKind>),
         typeof(SnakeCase<GristUse>),
         typeof(SnakeCase<MaltKind>),
@@ -42,6 +44,10 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ChargeKind>),
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
+        typeof(SnakeCase<FermenterFigure>),
+        typeof(SnakeCase<PackageKind>),
+        typeof(SnakeCase<PrimingSugar>),
+        typeof(SnakeCase<DueKind>),
     ])]
 [JsonSerializable(typeof(RunEvent))]
 internal sealed partial class EventJson : JsonSerializerContext;

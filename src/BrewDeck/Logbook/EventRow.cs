@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Logbook;
@@ -41,6 +42,14 @@ internal sealed record EventRow(
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
+            FermenterRead e => row with
+            {
+                Vessel = "fermenter", Quantity = QuantityOf(e.Reading.Figure), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+            },
+            AdditionMade e => row with { Vessel = "fermenter", Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
+            DateSet e => row with { Quantity = "due_utc", Text = $"{IsoUtc(e.Item.DueMs)} {e.Item.Kind} {e.Item.Name}" },
+            BeerPackaged e => row with { Quantity = "volume_l", Value = e.Packaging.VolumeL, Text = Of(e.Packaging) },
+            BeerTasted e => row with { Quantity = "rating", Value = e.Rating, Text = e.Text },
             Undone e => row with { Text = Invariant($"takes back {e.Seq}") },
             _ => row,
         };
@@ -51,6 +60,17 @@ internal sealed record EventRow(
         atMs is >= -62_135_596_800_000 and <= 253_402_300_799_999
             ? DateTimeOffset.FromUnixTimeMilliseconds(atMs).ToString("yyyy-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture)
             : Invariant($"{atMs} ms");
+
+    private static string Of(Packaging packaging) => packaging.Kind == PackageKind.Bottles
+        ? Invariant($"bottles; {packaging.Co2Volumes} volumes; {packaging.SugarG:0.#} g {packaging.Sugar}; warmest {packaging.TempC} degC")
+        : Invariant($"keg; {packaging.Co2Volumes} volumes; {packaging.PressurePa:0} Pa at {packaging.TempC} degC");
+
+    private static string QuantityOf(FermenterFigure figure) => figure switch
+    {
+        FermenterFigure.Gravity => "gravity_sg",
+        FermenterFigure.Temperature => "temp_c",
+        _ => "ph",
+    };
 
     private static string QuantityOf(ReadingKind kind) => kind switch
     {

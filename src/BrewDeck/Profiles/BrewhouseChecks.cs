@@ -6,7 +6,12 @@ namespace BrewDeck.Profiles;
 internal static class BrewhouseChecks
 {
     private static readonly (VesselRoles Role, string Word)[] Roles =
-        [(VesselRoles.HotLiquor, "liquor"), (VesselRoles.Mash, "mash"), (VesselRoles.Boil, "boil")];
+        [
+            (VesselRoles.HotLiquor, "liquor"), (VesselRoles.Mash, "mash"), (VesselRoles.Boil, "boil"), (VesselRoles.Lauter, "lauter"),
+            (VesselRoles.Whirlpool, "whirlpool"),
+        ];
+
+    private const VesselRoles MayBeLeftOut = VesselRoles.Lauter | VesselRoles.Whirlpool;
 
     public static void Run(SchemaEntry entry, Brewhouse brewhouse)
     {
@@ -40,7 +45,7 @@ internal static class BrewhouseChecks
         foreach (var (role, word) in Roles)
         {
             var with = brewhouse.Vessels.Zip(entry.Many("vessel")).Where(v => v.First.Roles.HasFlag(role)).ToArray();
-            if (with.Length == 0)
+            if (with.Length == 0 && !MayBeLeftOut.HasFlag(role))
                 throw entry.Error("vessel",
                     $"no vessel has the role {word}; write roles = [\"{word}\"] in the one that does it");
             if (with.Length > 1)
@@ -76,11 +81,19 @@ internal static class BrewhouseChecks
     {
         var vessels = entry.Many("vessel");
         foreach (var vessel in (Vessel[])[brewhouse.HotLiquorTank, brewhouse.Kettle])
-            if (vessel.Elements.IsEmpty)
+            if (!vessel.IsHeated)
                 throw vessels[brewhouse.Vessels.IndexOf(vessel)].Error("id",
-                    $"vessel {vessel.Id} has nothing to heat with; begin an element with [[vessel.element]]");
-        if (brewhouse.Habits.MashHeating == MashHeating.Direct && brewhouse.MashTun.Elements.IsEmpty)
+                    $"vessel {vessel.Id} has nothing to heat with; begin an element with [[vessel.element]], or steam or gas with [vessel.burner]");
+        if (brewhouse.Habits.MashHeating == MashHeating.Direct && !brewhouse.MashTun.IsHeated)
             throw entry.One("habits")!.Error("mash_heating",
-                $"mash_heating is direct, but {brewhouse.MashTun.Id} has no element; write mash_heating = \"hot water\" or give it one");
+                $"mash_heating is direct, but {brewhouse.MashTun.Id} has nothing to heat with; write mash_heating = \"hot water\" or give it one");
+        if (brewhouse.Habits.MashHeating == MashHeating.Coil && brewhouse.Coil is null)
+            throw entry.One("habits")!.Error("mash_heating", "mash_heating is coil, but there is none; describe it with [coil]");
+        if (brewhouse.Coil is { } coil && coil.CoverL > brewhouse.HotLiquorTank.WorkingL)
+            throw entry.One("coil")!.Error("covered_at",
+                $"covered_at is {coil.CoverL} L, more than the {brewhouse.HotLiquorTank.WorkingL} L that {brewhouse.HotLiquorTank.Id} may hold");
+        if (brewhouse.Habits.MashHeating != MashHeating.Direct && brewhouse.HotLiquorTank == brewhouse.MashTun)
+            throw entry.One("habits")!.Error("mash_heating",
+                $"{brewhouse.MashTun.Id} is liquor tank and mash tun in one; write mash_heating = \"direct\"");
     }
 }

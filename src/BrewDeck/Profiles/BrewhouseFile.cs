@@ -9,7 +9,16 @@ public static class BrewhouseFile
     {
         ["liquor"] = VesselRoles.HotLiquor,
         ["mash"] = VesselRoles.Mash,
+        ["lauter"] = VesselRoles.Lauter,
+        ["whirlpool"] = VesselRoles.Whirlpool,
         ["boil"] = VesselRoles.Boil,
+    };
+
+    private static readonly Dictionary<string, MashHeating> MashWays = new(StringComparer.Ordinal)
+    {
+        ["direct"] = MashHeating.Direct,
+        ["hot water"] = MashHeating.HotWater,
+        ["coil"] = MashHeating.Coil,
     };
 
     /// <param name="text">TOML.</param>
@@ -21,6 +30,8 @@ public static class BrewhouseFile
         var brewhouse = new Brewhouse
         {
             Name = entry.Text("name"),
+            UsualBatchL = entry.MaybeNumber("batch"),
+            Coil = entry.One("coil") is { } coil ? new(coil.Number("effectiveness"), coil.Number("flow"), coil.Number("covered_at")) : null,
             Vessels = [.. entry.Many("vessel").Select(Vessel)],
             Circuits = [.. entry.Many("circuit").Select(Circuit)],
             Pumps = [.. entry.Many("pump").Select(Pump)],
@@ -38,12 +49,16 @@ public static class BrewhouseFile
         Name = entry.Text("name"),
         Roles = entry.Texts("roles").Aggregate(VesselRoles.None, (all, word) => all | Roles[word]),
         CapacityL = entry.Number("capacity"),
+        RingL = entry.MaybeNumber("ring") ?? 0,
+        Rings = (int)entry.Number("rings"),
         HeadroomL = entry.Number("headroom"),
         DeadSpaceL = entry.Number("dead_space"),
         DiameterM = entry.MaybeNumber("diameter"),
         HeatCapacityJPerK = entry.Number("heat_capacity"),
         LossWPerK = entry.Number("heat_loss"),
         Elements = [.. entry.Many("element").Select(Element)],
+        Burner = entry.One("burner") is { } burner
+            ? new(burner.Text("medium") == "gas" ? HeatMedium.Gas : HeatMedium.Steam, burner.Number("net"), burner.Number("covered_at")) : null,
         FalseBottom = entry.One("false_bottom") is { } plate
             ? new(plate.Number("diameter"), plate.Number("rated_load")) : null,
     };
@@ -52,7 +67,7 @@ public static class BrewhouseFile
         new(entry.Number("power"), entry.Number("net"), entry.Number("covered_at"), entry.Text("circuit"));
 
     private static Circuit Circuit(SchemaEntry entry) =>
-        new(entry.Text("id"), entry.Number("voltage"), entry.Number("breaker"), entry.Number("continuous"));
+        new(entry.Text("id"), entry.Number("voltage"), entry.Number("breaker"), entry.Number("continuous"), (int)entry.Number("sockets"));
 
     private static Pump Pump(SchemaEntry entry) =>
         new(entry.Text("id"), entry.Number("shut_off_head"), entry.Number("flow"), entry.Number("power"));
@@ -78,6 +93,7 @@ public static class BrewhouseFile
         HopAbsorptionLPerKg = entry.Number("hop_absorption"),
         LineLossL = entry.Number("line_loss"),
         SpargeC = entry.Number("sparge_temperature"),
-        MashHeating = entry.Text("mash_heating") == "direct" ? MashHeating.Direct : MashHeating.HotWater,
+        FillLPerMin = entry.Number("fill"),
+        MashHeating = MashWays[entry.Text("mash_heating")],
     };
 }

@@ -9,9 +9,12 @@ internal static class BrewhouseSchema
     public static readonly SchemaKey[] Keys =
     [
         new Text("name", "Quayside 65", "Shown on the deck and in the batch list."),
+        new Quantity("batch", Dimension.Volume, "L", 1, 5000, "40 L",
+            "Cold wort of a usual batch here; without it as each recipe says.", Required: false),
         new Section("vessel", Vessel(), "The vessels, in the order in which liquor and wort pass them."),
         new Section("circuit", Circuit(), "The mains circuits that the elements are plugged into."),
         new Section("pump", Pump(), "The wort and liquor pumps.", Least: 0),
+        new Section("coil", Coil(), "A coil in the hot liquor tank, through which wort is pumped round from the mash.", Least: 0, Many: false),
         new Section("chiller", Chiller(), "How wort is cooled.", Many: false),
         new Section("fermenter", Fermenter(), "Where the wort goes.", Many: false),
         new Section("habits", Habits(), "What this brewhouse does with malt, water and wort.", Many: false),
@@ -21,9 +24,13 @@ internal static class BrewhouseSchema
     [
         new Text("id", "tun", "Short name used in this file and on the deck.", Longest: 16),
         new Text("name", "mash tun", "Name in sentences."),
-        new Choice("roles", ["liquor", "mash", "boil"], "What it does on a brew day; one vessel may do several.",
+        new Choice("roles", ["liquor", "mash", "lauter", "boil", "whirlpool"],
+            "What it does on a brew day; one vessel may do several. Without lauter the mash tun does it, without whirlpool the kettle.",
             Many: true),
-        new Quantity("capacity", Dimension.Volume, "L", 1, 5000, "65 L", "To the brim, extension rings included."),
+        new Quantity("capacity", Dimension.Volume, "L", 1, 5000, "65 L", "To the brim, with the rings that are always on."),
+        new Quantity("ring", Dimension.Volume, "L", 0.5, 500, "15 L", "What each extension ring of the kettle adds.", Required: false),
+        new Quantity("rings", Dimension.Number, "", 0, 5, "3", "So many rings can be put on; a plan takes no more than it needs.",
+            Required: false, Default: 0),
         new Quantity("headroom", Dimension.Volume, "L", 0, 1000, "4 L",
             "Kept free below the brim for foam and stirring."),
         new Quantity("dead_space", Dimension.Volume, "L", 0, 500, "1.5 L", "Stays behind below the outlet."),
@@ -34,6 +41,7 @@ internal static class BrewhouseSchema
         new Quantity("heat_loss", Dimension.HeatTransfer, "W/K", 0, 500, "4 W/K",
             "Heat lost to the room with the lid on."),
         new Section("element", Element(), "Its electric elements.", Least: 0),
+        new Section("burner", Burner(), "Steam or gas, which need no circuit.", Least: 0, Many: false),
         new Section("false_bottom", FalseBottom(), "The perforated plate under the grain bed.", Least: 0, Many: false),
     ];
 
@@ -45,6 +53,22 @@ internal static class BrewhouseSchema
         new Quantity("covered_at", Dimension.Volume, "L", 0, 2000, "8 L",
             "Litres in the vessel that cover it; it is never on below that."),
         new Text("circuit", "A", "Id of the circuit that it is plugged into.", Longest: 16),
+    ];
+
+    private static SchemaKey[] Burner() =>
+    [
+        new Choice("medium", ["steam", "gas"], "What heats."),
+        new Quantity("net", Dimension.Power, "W", 100, 1e6, "45 kW", "What reaches the liquid at full heat."),
+        new Quantity("covered_at", Dimension.Volume, "L", 0, 5000, "300 L",
+            "Litres in the vessel that cover the heated wall; it is never on below that."),
+    ];
+
+    private static SchemaKey[] Coil() =>
+    [
+        new Quantity("effectiveness", Dimension.Fraction, "", 0.05, 0.99, "70 %",
+            "Share of the difference between liquor and wort that the wort gains on its way."),
+        new Quantity("flow", Dimension.Flow, "L/min", 0.5, 500, "8 L/min", "Wort pumped round."),
+        new Quantity("covered_at", Dimension.Volume, "L", 0, 2000, "20 L", "Liquor in the tank that covers it."),
     ];
 
     private static SchemaKey[] FalseBottom() =>
@@ -60,6 +84,7 @@ internal static class BrewhouseSchema
         new Quantity("breaker", Dimension.Current, "A", 1, 400, "30 A", "Rating of its breaker."),
         new Quantity("continuous", Dimension.Fraction, "", 0.3, 1, "80 %",
             "Share of the rating that may be drawn for hours; local codes decide.", Required: false, Default: 0.8),
+        new Quantity("sockets", Dimension.Number, "", 1, 8, "1", "So many plugs fit.", Required: false, Default: 1),
     ];
 
     private static SchemaKey[] Pump() =>
@@ -110,7 +135,10 @@ internal static class BrewhouseSchema
             "Left in hoses, pump and chiller at cast-out."),
         new Quantity("sparge_temperature", Dimension.Temperature, "°C", 15, 82, "76 °C",
             "Sparge liquor; usual 75 to 78."),
-        new Choice("mash_heating", ["direct", "hot water"],
-            "From rest to rest by elements with the wort recirculating, or by additions of hot water.", "direct"),
+        new Quantity("fill", Dimension.Flow, "L/min", 0.5, 1000, "10 L/min", "Source water into a vessel.",
+            Required: false, Default: 10),
+        new Choice("mash_heating", ["direct", "hot water", "coil"],
+            "From rest to rest by heat under or beside the mash with the wort pumped round, by additions of hot water, or through the coil.",
+            "direct"),
     ];
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
@@ -12,7 +13,7 @@ namespace BrewDeck.Profiles;
 /// </summary>
 /// <param name="bundledFolder">Holds brewhouses/, recipes/, waters/, water-targets/ and catalogue.toml; need not exist.</param>
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
-public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
+public sealed partial class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
     private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
 
@@ -84,7 +85,7 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
     private static IEnumerable<string> Files(string root, string folder)
     {
         var path = Path.Combine(root, folder);
-        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal) : [];
+        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Where(f => !OldVersion().IsMatch(f)).Order(StringComparer.Ordinal) : [];
     }
 
     private static ProfileEntry Entry(string path) => new(NamedAtTop(path) ?? Stem(path), path);
@@ -116,6 +117,10 @@ public sealed class ProfileFolder(string bundledFolder, string ownFolder) : IPro
         var catalogue = CatalogueFile.Read(ProfileText.Of(bundled), bundled);
         return File.Exists(own) ? catalogue.Under(CatalogueFile.Read(ProfileText.Of(own), own)) : catalogue;
     }
+
+    /// <summary>FILE.DATE.toml: what stood there before a lesson was accepted.</summary>
+    [GeneratedRegex(@"\.\d{4}-\d{2}-\d{2}(-\d+)?\.toml$")]
+    private static partial Regex OldVersion();
 
     private static string Stem(string path) => Path.GetFileNameWithoutExtension(path);
 

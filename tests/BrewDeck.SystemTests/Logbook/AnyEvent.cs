@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -55,6 +56,13 @@ internal static class AnyEvent
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
+        Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
+            (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
+        Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),
+        Gen.Select(AtMs, Gen.Enum<DueKind>(), Text, Gen.Long, (at, kind, name, due) => (RunEvent)new DateSet(at, new DueItem(kind, name, due))),
+        Gen.Select(AtMs, Gen.Enum<PackageKind>(), Gen.Double, Gen.Double.Nullable(), Gen.Enum<PrimingSugar>(), (at, kind, number, maybe, sugar) =>
+            (RunEvent)new BeerPackaged(at, new Packaging(kind, number, -number, 0) { Sugar = maybe is null ? null : sugar, SugarG = maybe, PressurePa = maybe })),
+        Gen.Select(AtMs, Text, Gen.Int.Nullable(), (at, text, rating) => (RunEvent)new BeerTasted(at, text, rating)),
         Gen.Select(AtMs, Gen.Int, (at, seq) => (RunEvent)new Undone(at, seq)),
     ];
 

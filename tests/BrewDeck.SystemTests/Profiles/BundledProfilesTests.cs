@@ -16,7 +16,8 @@ public sealed class BundledProfilesTests
     public void Every_bundled_profile_reads(string folder)
     {
         var profiles = new ProfileFolder(folder, Nowhere);
-        Assert.Equal(["Quayside 65"], profiles.Brewhouses().Select(e => e.Name));
+        Assert.Equal(11, profiles.Brewhouses().Count());
+        Assert.Contains("Quayside 65", profiles.Brewhouses().Select(e => e.Name));
         Assert.Equal(["Breakwater Strong", "Harbour Lager", "Lantern Pale", "Quayside Amber"], profiles.Recipes().Select(e => e.Name));
         foreach (var entry in profiles.Brewhouses())
             Assert.Equal(entry.Name, profiles.Brewhouse(entry).Name);

@@ -12,7 +12,8 @@ public class WordingTests
     [MemberData(nameof(Kinds))]
     public void Every_kind_of_step_has_a_title_and_something_for_the_hands(StepKind kind)
     {
-        var step = Quayside.Step("x.y", kind, UnitProcedure.Boil, 0, 5, "kettle", 66);
+        var bare = Quayside.Step("x.y", kind, UnitProcedure.Boil, 0, 5, "kettle", 66);
+        var step = kind == StepKind.MovePlug ? bare with { Spec = bare.Spec with { To = "kettle", Label = "A" } } : bare;
 
         var words = StepWords.Of(step, Quayside.Plan);
 

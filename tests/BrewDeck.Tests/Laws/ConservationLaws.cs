@@ -79,7 +79,7 @@ public class ConservationLaws
         var from = PlantModel.WaitUntil(setting, before, step.StartS).Vessels[i];
         var to = step.After.Vessels[i];
         var stored = Contents.HeatJ(to, setting.HeatCapacityJPerK(i)) - Contents.HeatJ(from, setting.HeatCapacityJPerK(i));
-        var given = setting.NetHeatW(i, Contents.StandsL(from)) * step.DurationS;
+        var given = setting.NetHeatW(i, Contents.StandsL(from), before.PlugAt) * step.DurationS;
         double low = Math.Min(from.TempC, to.TempC) - setting.AmbientC, high = Math.Max(from.TempC, to.TempC) - setting.AmbientC;
         Assert.InRange(given - stored, setting.LossWPerK(i) * low * step.DurationS - 1000, setting.LossWPerK(i) * high * step.DurationS + 1000);
     });

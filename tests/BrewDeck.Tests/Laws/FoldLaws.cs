@@ -83,6 +83,9 @@ public class FoldLaws
             },
             iter: 6);
 
+    /// <summary>
+    /// The plant stays where it is and so does the day that follows from it; the bands grow narrower, and with them goes their middle.
+    /// </summary>
     [Fact]
     public void A_reading_equal_to_the_prediction_changes_nothing_at_any_moment() =>
         Gen.Select(AnyDay.Brewable, Gen.Select(Gen.Double[0, 1], Gen.Int[0, 3], Gen.Int[0, 2]).Array[80]).Sample(
@@ -96,15 +99,33 @@ public class FoldLaws
                     var id = vessel < 3 ? planned.Plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
                     if (vessel < 2 && day.Vessel("kettle").LiquidKg > 0)
                         kind = 0; // nobody measures the litres of spent grain and of liquor left over
-                    var moved = day.Read((ReadingKind)kind, id, day.Expected((ReadingKind)kind, id));
-                    Assert.True(moved.IsEmpty, $"{day.Focus.StepId}: {(ReadingKind)kind} of {id}: {string.Join(", ", moved)}");
+                    var before = day.Forecast;
+                    day.Read((ReadingKind)kind, id, day.Expected((ReadingKind)kind, id));
+                    SameDay(before, day.Forecast, $"{day.Focus.StepId}: {(ReadingKind)kind} of {id}");
                     Assert.Empty(day.Offers);
                     day.GoOn();
                 }
-                Assert.Equal(planned.Plan.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, 0.0005);
-                Assert.Equal(planned.Plan.Totals.FermenterL, day.Forecast.Outlook.FermenterL.P50, 0.2);
             },
             iter: 6);
+
+    private static void SameDay(Forecast before, Forecast after, string reading)
+    {
+        foreach (var (one, other) in before.Now.Vessels.Zip(after.Now.Vessels))
+            SameVessel(one, other, reading);
+        if (before.Rest.IsEmpty)
+            return;
+        foreach (var (one, other) in before.Rest[^1].After.Vessels.Zip(after.Rest[^1].After.Vessels))
+            SameVessel(one, other, $"{reading}, at the end of the day");
+        Assert.Equal(before.Rest.Max(s => s.EndS), after.Rest.Max(s => s.EndS), 60.0);
+    }
+
+    /// <summary>To what is shown: tenths of litres and degrees, thousandths of gravity.</summary>
+    private static void SameVessel(in VesselState one, in VesselState other, string reading)
+    {
+        var same = Math.Abs(Contents.CoolL(one) - Contents.CoolL(other)) < 0.1 && Math.Abs(one.TempC - other.TempC) < 0.1
+            && (one.LiquidKg < 1 || Math.Abs(one.Plato - other.Plato) < 0.12);
+        Assert.True(same, $"{reading}: {one} became {other}");
+    }
 
     private static void SameWhenCut(RunState state, double[] momentsS)
     {

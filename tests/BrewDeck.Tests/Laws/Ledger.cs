@@ -30,7 +30,7 @@ internal static class Ledger
 
     /// <summary>Most heat that all elements give in these seconds, J.</summary>
     public static double MostHeatedJ(PlantSetting setting, double seconds) =>
-        Enumerable.Range(0, setting.FermenterIndex).Sum(i => setting.NetHeatW(i, double.PositiveInfinity)) * seconds;
+        setting.Brewhouse.Vessels.SelectMany(v => v.Elements).Sum(e => e.PowerW * e.NetFraction) * seconds;
 
     /// <summary>What a step's charges put in: kg, and J against 0 °C with the heat of wetting.</summary>
     public static (double Kg, double ExtractKg, double Joules) Charged(PlantSetting setting, StepSpec spec) => spec.Kind switch

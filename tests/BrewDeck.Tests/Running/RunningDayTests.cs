@@ -13,10 +13,10 @@ public class RunningDayTests
         var day = new PerfectDay(plan);
         day.RunToEnd();
         var outlook = day.Forecast.Outlook;
-        // less than a brewer notices: nobody is as punctual as a model, and that teaches a little
-        Assert.Equal(plan.Totals.OriginalGravitySg, outlook.OriginalGravitySg.P50, 0.0005);
-        Assert.Equal(plan.Totals.FermenterL, outlook.FermenterL.P50, 1);
+        // nothing was read: the middle allows for the tun that may have run dry before the mark, but never after it
+        Assert.InRange(outlook.OriginalGravitySg.P50 - plan.Totals.OriginalGravitySg, 0, 0.0005);
+        Assert.InRange(outlook.FermenterL.P50 - plan.Totals.FermenterL, -0.3, 0.1);
         Assert.Equal(plan.Totals.BitternessIbu, outlook.BitternessIbu.P50, 0);
-        Assert.Equal(plan.Totals.DayS / 60, (outlook.FinishMs.P50 - day.State.DayStartMs!.Value) / 60_000, 0);
+        Assert.Equal(plan.Totals.DayS / 60, (outlook.FinishMs.P50 - day.State.DayStartMs!.Value) / 60_000, 3.0);
     }
 }

@@ -40,10 +40,8 @@ public sealed class HeatTests
         var weak = Quayside.Brewhouse with { Circuits = [new("A", 230, 15, 1), new("B", 230, 10, 1)] };
         var plant = new VirtualPlant(Quayside.Exact(weak));
         plant.FillFromTap(Quayside.Mash, 20, 10);
-        plant.FillFromTap(Quayside.Boil, 20, 10);
         plant.Advance(180);
         plant.Heat(Quayside.Mash, 150, 3450);
-        plant.Heat(Quayside.Boil, 150, 5500);
         plant.Advance(60);
         Assert.Equal(230 * 10 * 60 * 0.97, plant.Ledger.ElementsJ, 1.0);
     }

@@ -32,13 +32,7 @@ public sealed class MashTests
     [Fact]
     public void AThermostatHoldsTheRestWhereTheTunHasItsOwnSocket()
     {
-        var own = Quayside.Brewhouse with
-        {
-            Circuits = [.. Quayside.Brewhouse.Circuits, new("C", 230, 15, 1)],
-            Vessels = [.. Quayside.Brewhouse.Vessels.Select(v => v.Id == Quayside.Mash
-                ? v with { Elements = [v.Elements[0] with { CircuitId = "C" }] } : v)],
-        };
-        var day = new HandMadeDay(Quayside.Exact(own));
+        var day = new HandMadeDay(Quayside.Exact());
         day.DoAll(HandMadeDay.UntilRest());
         day.Do(HandMadeDay.Step("rest", Core.Planning.StepKind.Rest, Quayside.Mash) with { Minutes = 60, TargetC = 66 });
         Assert.Equal(66, day.Plant.Tun.TempC, 0.25);

@@ -19,9 +19,9 @@ internal static class Quayside
         [
             Vessel(Liquor, VesselRoles.HotLiquor, 65, 1.5, "A", 3450),
             Vessel(Mash, VesselRoles.Mash, 65, 1.0, "B", 3450),
-            Vessel(Boil, VesselRoles.Boil, 80, 1.5, "B", 3450, 2050),
+            Vessel(Boil, VesselRoles.Boil, 80, 1.5, "C", 3450, 2050),
         ],
-        Circuits = [new("A", 230, 15, 1), new("B", 230, 25, 1)],
+        Circuits = [new("A", 230, 15, 1), new("B", 230, 15, 1), new("C", 230, 25, 1)],
         Pumps = [new("pump", 3.4, 8, 65)],
         Chiller = new(ChillerKind.Counterflow, 900, 12, 5),
         Fermenter = new("tank", 60, 8),

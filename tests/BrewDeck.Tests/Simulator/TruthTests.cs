@@ -33,6 +33,26 @@ public sealed class TruthTests
     }
 
     [Fact]
+    public void ABrewhouseStaysWhileItsDaysDiffer()
+    {
+        var same = Enumerable.Range(0, 1500).Select(i => (A: OnHouse(i, 1), B: OnHouse(i, 2))).ToList();
+
+        // each share of the variance that stays is the correlation between two days
+        Assert.Equal(1 - Spreads.ConversionYield.DayShare, Correlation(same.Select(p => (p.A.ConversionYield, p.B.ConversionYield))), 0.05);
+        Assert.Equal(1 - Spreads.RunoffFlow.DayShare, Correlation(same.Select(p => (p.A.RunoffLPerMin, p.B.RunoffLPerMin))), 0.06);
+        Assert.Equal(0, Correlation(same.Select(p => (p.A.AirPa, p.B.AirPa))), 0.08);
+        Assert.Equal(OnHouse(3, 1).Tanks.Select(t => t.DeadSpaceL), OnHouse(3, 2).Tanks.Select(t => t.DeadSpaceL));
+    }
+
+    [Fact]
+    public void ADayOfABrewhouseIsSpreadLikeAnyDay()
+    {
+        var draws = Enumerable.Range(0, 2000).Select(i => OnHouse(i, i).Bed.AbsorptionLPerKg).ToList();
+        var sd = Math.Sqrt(draws.Average(d => (d - draws.Average()) * (d - draws.Average())));
+        Assert.Equal(Spreads.Absorption.Sd, sd, 0.1 * Spreads.Absorption.Sd);
+    }
+
+    [Fact]
     public void AHopNameHasOneLot()
     {
         var truth = Quayside.Drawn(3);
@@ -55,5 +75,16 @@ public sealed class TruthTests
         var day = new HandMadeDay(Quayside.Drawn(seed), steadiness: 1);
         day.DoAll(HandMadeDay.Whole());
         return (day.Plant.Fermenter.ColdL, day.Plant.Fermenter.GravitySg, day.Plant.BitternessIbu, day.Plant.NowS);
+    }
+
+    private static HiddenTruth OnHouse(int house, int day) =>
+        HiddenTruth.Draw(Quayside.Brewhouse, new Core.Planning.DayChoices(), house, 10_000 * day + house);
+
+    private static double Correlation(IEnumerable<(double X, double Y)> pairs)
+    {
+        var all = pairs.ToList();
+        double x = all.Average(p => p.X), y = all.Average(p => p.Y);
+        return all.Average(p => (p.X - x) * (p.Y - y))
+            / Math.Sqrt(all.Average(p => (p.X - x) * (p.X - x)) * all.Average(p => (p.Y - y) * (p.Y - y)));
     }
 }

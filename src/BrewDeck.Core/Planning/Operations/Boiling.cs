@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;
@@ -15,10 +16,10 @@ internal static class Boiling
         setting.BoilingC + SugarSolution.BoilingPointRiseK(Math.Clamp(v.Plato, 0, MostPlato));
 
     /// <summary>Water that leaves a boil, kg/s: the habit of this kettle, or what its net heat can raise, if that is less.</summary>
-    public static double EvaporationKgPerS(PlantSetting setting, int kettle, in VesselState v)
+    public static double EvaporationKgPerS(PlantSetting setting, int kettle, in VesselState v, ImmutableArray<int> plugs)
     {
         var boiling = BoilingC(setting, v);
-        var net = setting.NetHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
+        var net = setting.NetHeatW(kettle, Contents.LiquidL(v), plugs) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
         return Math.Min(setting.Habits.EvaporationKgPerH / 3600, Boil.EvaporationKgPerS(Math.Max(0, net), boiling));
     }
 
@@ -47,7 +48,7 @@ internal static class Boiling
     {
         var v = bench.Vessels[kettle];
         var boiling = BoilingC(bench.Setting, v);
-        var gone = Math.Min(v.WaterKg, EvaporationKgPerS(bench.Setting, kettle, v) * seconds);
+        var gone = Math.Min(v.WaterKg, EvaporationKgPerS(bench.Setting, kettle, v, bench.PlugAt) * seconds);
         var half = v with { WaterKg = v.WaterKg - 0.5 * gone };
         bench.BoilGravityMinutes += SugarSolution.SgFromPlato(half.Plato) * seconds / 60;
         bench.BoiledMinutes += seconds / 60;

@@ -67,11 +67,28 @@ internal static class Cooling
         bench.Vessels[kettle] = v with { TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN };
     }
 
+    /// <summary>All but the dead space of the kettle, trub and hops with it.</summary>
+    public static Progress ToWhirlpool(Workbench bench, StepSpec spec, double limitS)
+    {
+        int kettle = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
+        if (bench.KnockedOutL == 0)
+            bench.KnockedOutL = Contents.CoolL(bench.Vessels[kettle]);
+        var v = bench.Vessels[kettle];
+        var free = Math.Max(0, Contents.CoolL(v) - bench.Setting.Brewhouse.Vessels[kettle].DeadSpaceL);
+        var flow = Transfers.PumpLPerMin(bench.Setting) / 60;
+        var litres = Math.Min(free, flow * limitS);
+        bench.Expose(litres / flow, v.TempC);
+        Transfers.Move(bench, kettle, to, v.LiquidKg * litres / Math.Max(1e-9, Contents.CoolL(v)));
+        bench.Pass(kettle, litres / flow, double.NaN);
+        bench.Pass(to, litres / flow, double.NaN);
+        return new(litres / flow, free - litres > 1e-9 ? spec : null, null, Contents.CoolL(bench.Vessels[to]));
+    }
+
     /// <summary>Wort that stays behind at cast-out: trub, dead space and what the hops soak up, litres at 20 °C.</summary>
-    public static double KeptInKettleL(Workbench bench)
+    public static double KeptL(Workbench bench, int vessel)
     {
         var hops = bench.Hops.Sum(h => h.MassKg) * bench.Setting.Habits.HopAbsorptionLPerKg;
-        return bench.Setting.Brewhouse.Vessels[bench.Kettle].DeadSpaceL + bench.Setting.Habits.TrubL + hops;
+        return bench.Setting.Brewhouse.Vessels[vessel].DeadSpaceL + bench.Setting.Habits.TrubL + hops;
     }
 
     /// <summary>Into the fermenter, through a counterflow chiller or already cold; throttled until it leaves at the pitching temperature.</summary>
@@ -81,7 +98,7 @@ internal static class Cooling
         var fermenter = bench.Setting.FermenterIndex;
         if (bench.KnockedOutL == 0)
             bench.KnockedOutL = Contents.CoolL(bench.Vessels[kettle]);
-        var free = Math.Max(0, Contents.CoolL(bench.Vessels[kettle]) - KeptInKettleL(bench));
+        var free = Math.Max(0, Contents.CoolL(bench.Vessels[kettle]) - KeptL(bench, kettle));
         var (flow, outC) = ChillerFlow.For(bench.Setting, bench.Vessels[kettle], spec.TargetC!.Value);
         var litres = Math.Min(free, flow / 60 * limitS);
         var seconds = 60 * litres / flow;
@@ -108,7 +125,7 @@ internal static class Cooling
     private static void Leave(Workbench bench, int kettle, double seconds, double waitsL)
     {
         var v = bench.Vessels[kettle];
-        var all = bench.KnockedOutL - KeptInKettleL(bench);
+        var all = bench.KnockedOutL - KeptL(bench, kettle);
         bench.Expose(all > 0 ? seconds * Math.Clamp(waitsL / all, 0, 1) : 0, v.TempC);
         bench.Vessels[kettle] = v with { AtS = v.AtS + seconds, HoldC = double.NaN };
     }

@@ -33,13 +33,14 @@ internal static class Lautering
             if (running <= 1e-9)
                 return Ended(bench, tun, tank, kettle, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
-            var litres = Math.Min(running, bench.Setting.Habits.RunoffLPerMin / 60 * seconds);
-            litres = Math.Min(litres, ToCoverL(bench, kettle));
-            seconds = litres / bench.Setting.Habits.RunoffLPerMin * 60;
+            var flow = HotPerCool(bench.Vessels[tun]) * bench.Setting.Habits.RunoffLPerMin / 60;
+            var litres = Math.Min(Math.Min(running, flow * seconds), ToCoverL(bench, kettle));
+            seconds = litres / flow;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
-            bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
+            if (tank != kettle && tank != tun)
+                bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
         return new(elapsed, spec with { SpargeL = Math.Max(0, sparge / HotL(bench, tank, 1)) }, null, spec.VolumeL);
@@ -65,14 +66,40 @@ internal static class Lautering
         return progress with { VolumeL = spec.SpargeL };
     }
 
+    /// <summary>
+    /// The basket comes out with the grain and what that keeps after draining; what drains is as strong as what is kept, because all
+    /// of it was pumped round. It is out from the start of its minutes: whoever reads the level reads it after the lift.
+    /// </summary>
+    public static Progress LiftBasket(Workbench bench, StepSpec spec, double limitS)
+    {
+        var i = bench.Setting.IndexOf(spec.Vessel);
+        var progress = Progress.ByClock(spec, limitS);
+        bench.Vessels[i] = WithoutGrain(bench, bench.Vessels[i]);
+        bench.Pass(i, progress.ElapsedS, double.NaN);
+        return progress with { VolumeL = Contents.CoolL(bench.Vessels[i]) };
+    }
+
+    private static VesselState WithoutGrain(Workbench bench, in VesselState v)
+    {
+        var kept = Math.Min(1, bench.Setting.Habits.AbsorptionLPerKg * v.GrainKg / Math.Max(1e-9, Contents.LiquidL(v)));
+        return v with
+        {
+            WaterKg = (1 - kept) * v.WaterKg, ExtractKg = (1 - kept) * v.ExtractKg, GrainKg = 0, GrainDryKg = 0, UndissolvedKg = 0, Washed = 0,
+        };
+    }
+
     private static double Running(Workbench bench, int tun, int kettle, StepSpec spec, double spargeL)
     {
         var v = bench.Vessels[tun];
-        var hotPerCool = SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
+        var hotPerCool = HotPerCool(v);
         var room = hotPerCool * ((spec.VolumeL ?? double.PositiveInfinity) - Contents.CoolL(bench.Vessels[kettle]));
         var free = Contents.LiquidL(v) + spargeL - hotPerCool * KeptL(bench, tun);
         return Math.Max(0, Math.Min(room, free));
     }
+
+    /// <summary>Litres as they stand for each litre at 20 °C.</summary>
+    private static double HotPerCool(in VesselState v) =>
+        SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
 
     private static Progress Ended(Workbench bench, int tun, int tank, int kettle, double elapsed)
     {

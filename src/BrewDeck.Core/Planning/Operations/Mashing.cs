@@ -41,6 +41,11 @@ internal static class Mashing
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
+        if (bench.Setting.Habits.MashHeating == MashHeating.Coil && spec.TargetC is { } kept)
+        {
+            CoilHeat.Keep(bench, i, kept, progress.ElapsedS);
+            return progress with { TargetC = kept };
+        }
         var hold = Holds(bench, i) && spec.TargetC is { } target ? target : double.NaN;
         bench.Pass(i, progress.ElapsedS, hold);
         return progress with { TargetC = spec.TargetC };
@@ -49,9 +54,11 @@ internal static class Mashing
     public static Progress Ramp(Workbench bench, StepSpec spec, double limitS)
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
+        if (bench.Setting.Habits.MashHeating == MashHeating.Coil)
+            return CoilHeat.To(bench, i, spec, limitS);
         return Heating.To(bench, i, spec, spec.TargetC!.Value, limitS, Holds(bench, i));
     }
 
     private static bool Holds(Workbench bench, int vessel) =>
-        bench.Setting.Habits.MashHeating == MashHeating.Direct && bench.Setting.HoldsTemperature(vessel);
+        bench.Setting.Habits.MashHeating == MashHeating.Direct && bench.NetHeatW(vessel) > 0;
 }

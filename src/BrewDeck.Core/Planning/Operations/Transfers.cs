@@ -3,14 +3,11 @@ namespace BrewDeck.Core.Planning.Operations;
 /// <summary>Water and wort from the tap and from vessel to vessel.</summary>
 internal static class Transfers
 {
-    /// <summary>A garden hose, common practice, no source; L/min.</summary>
-    public const double TapLPerMin = 10;
-
     /// <summary>Source water into a vessel.</summary>
     public static Progress Fill(Workbench bench, StepSpec spec, double limitS)
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
-        var (litres, seconds, left) = Share(spec, TapLPerMin, limitS);
+        var (litres, seconds, left) = Share(spec, bench.Setting.Habits.FillLPerMin, limitS);
         var v = bench.Vessels[i];
         v = Contents.Add(v, bench.Wall(i), Contents.WaterKg(litres), 0, bench.Setting.SourceWaterC);
         bench.Vessels[i] = v with { AtS = v.AtS + seconds };
@@ -21,7 +18,7 @@ internal static class Transfers
     public static Progress Strike(Workbench bench, StepSpec spec, double limitS)
     {
         int from = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
-        var flow = bench.Setting.Brewhouse.Pumps.IsEmpty ? TapLPerMin : bench.Setting.Brewhouse.Pumps[0].FlowLPerMin;
+        var flow = PumpLPerMin(bench.Setting);
         var (litres, seconds, left) = Share(spec, flow, limitS);
         var kg = Math.Min(Contents.WaterKg(litres), bench.Vessels[from].WaterKg);
         Move(bench, from, to, kg);
@@ -30,6 +27,49 @@ internal static class Transfers
         bench.Vessels[to] = bench.Vessels[to] with { AtS = bench.Vessels[from].AtS };
         return new(seconds, left, null, spec.VolumeL);
     }
+
+    /// <summary>Mash with all its grain; the vessel that it leaves is rinsed empty.</summary>
+    public static Progress Mash(Workbench bench, StepSpec spec, double limitS)
+    {
+        int from = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
+        var whole = 60 * Contents.StandsL(bench.Vessels[from]) / PumpLPerMin(bench.Setting);
+        var seconds = Math.Min(whole, limitS);
+        var share = whole > 0 ? seconds / whole : 1;
+        bench.Pass(from, seconds, double.NaN);
+        bench.Pass(to, seconds, double.NaN);
+        Pour(bench, from, to, share);
+        return new(seconds, share < 1 ? spec : null, null, Contents.CoolL(bench.Vessels[to]));
+    }
+
+    /// <summary>A share of all that stands in a vessel, grain included.</summary>
+    private static void Pour(Workbench bench, int from, int to, double share)
+    {
+        var v = bench.Vessels[from];
+        bench.Vessels[from] = v with
+        {
+            WaterKg = (1 - share) * v.WaterKg, ExtractKg = (1 - share) * v.ExtractKg, GrainKg = (1 - share) * v.GrainKg,
+            GrainDryKg = (1 - share) * v.GrainDryKg, UndissolvedKg = (1 - share) * v.UndissolvedKg,
+        };
+        var mash = v with
+        {
+            WaterKg = share * v.WaterKg, ExtractKg = share * v.ExtractKg, GrainKg = share * v.GrainKg,
+            GrainDryKg = share * v.GrainDryKg, UndissolvedKg = share * v.UndissolvedKg,
+        };
+        var there = bench.Vessels[to];
+        var heat = Contents.HeatJ(there, bench.Wall(to)) + Contents.HeatJ(mash, 0);
+        bench.Vessels[to] = Contents.AtHeat(there with
+        {
+            WaterKg = there.WaterKg + mash.WaterKg, ExtractKg = there.ExtractKg + mash.ExtractKg, GrainKg = there.GrainKg + mash.GrainKg,
+            GrainDryKg = there.GrainDryKg + mash.GrainDryKg, UndissolvedKg = there.UndissolvedKg + mash.UndissolvedKg, Washed = 0,
+        }, bench.Wall(to), heat);
+    }
+
+    /// <summary>Without a pump by gravity or with a jug, common practice, no source; L/min.</summary>
+    private const double ByHandLPerMin = 10;
+
+    /// <summary>Flow of the first pump through the usual hoses, L/min.</summary>
+    public static double PumpLPerMin(PlantSetting setting) =>
+        setting.Brewhouse.Pumps.IsEmpty ? ByHandLPerMin : setting.Brewhouse.Pumps[0].FlowLPerMin;
 
     /// <summary>Moves liquid as it is, mixed into what stands there; no time passes.</summary>
     public static void Move(Workbench bench, int from, int to, double liquidKg)

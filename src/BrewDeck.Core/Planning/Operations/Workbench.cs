@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;
@@ -18,6 +19,7 @@ internal sealed class Workbench
         BoiledMinutes = state.BoiledMinutes;
         KnockedOutL = state.KnockedOutL;
         LineFilledL = state.LineFilledL;
+        PlugAt = state.PlugAt;
         Kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
     }
 
@@ -39,6 +41,8 @@ internal sealed class Workbench
 
     public double LineFilledL { get; set; }
 
+    public ImmutableArray<int> PlugAt { get; set; }
+
     public PlantState ToState() => _from with
     {
         Vessels = [.. Vessels],
@@ -48,6 +52,7 @@ internal sealed class Workbench
         BoiledMinutes = BoiledMinutes,
         KnockedOutL = KnockedOutL,
         LineFilledL = LineFilledL,
+        PlugAt = PlugAt,
     };
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
@@ -88,7 +93,7 @@ internal sealed class Workbench
     }
 
     /// <summary>Heat that reaches the liquid now, W.</summary>
-    public double NetHeatW(int vessel) => Setting.NetHeatW(vessel, Contents.StandsL(Vessels[vessel]));
+    public double NetHeatW(int vessel) => Setting.NetHeatW(vessel, Contents.StandsL(Vessels[vessel]), PlugAt);
 
     private double TempAfter(int vessel, in VesselState v, double seconds, double holdC)
     {

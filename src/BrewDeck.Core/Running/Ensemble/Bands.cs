@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 
@@ -34,21 +35,31 @@ internal sealed record Bands
     /// <param name="stepId">The step last begun; empty: the day is over.</param>
     public static Bands Of(Belief belief, string stepId)
     {
-        var figures = new Figures(belief.Response);
-        Band Of(Row row, double later = 0) => Quantiles(belief, row, later);
-        var begun = belief.Response.IndexOf(stepId);
+        var (figures, response) = (new Figures(belief.Response), belief.Response);
+        var begun = response.IndexOf(stepId);
+        var boils = BoilsLeft(response, begun);
+        Band Of(Func<ImmutableArray<PlanStep>, double> figure) => Quantiles(belief, response.Row(figure), boils == 0 ? 0 : boils * response.Paces(figure));
         return new()
         {
-            PreBoilL = Of(figures.PreBoilL),
-            PreBoilGravitySg = Of(figures.PreBoilGravitySg),
+            PreBoilL = Quantiles(belief, response.Row(figures.PreBoilL), 0),
+            PreBoilGravitySg = Quantiles(belief, response.Row(figures.PreBoilGravitySg), 0),
             PostBoilL = Of(figures.PostBoilL),
             FermenterL = Of(figures.FermenterL),
             OriginalGravitySg = Of(figures.OriginalGravitySg),
             BitternessIbu = Of(figures.BitternessIbu),
             ColourEbc = Of(figures.ColourEbc),
             PitchC = Of(figures.PitchC),
-            FinishMs = begun < 0 ? default : Of(figures.LeftMs(begun), 1000 * (belief.Response.Paced[^1] - belief.Response.Paced[begun])),
+            FinishMs = begun < 0 ? default : Quantiles(belief, response.Row(Figures.LeftMs(begun)), 1000 * (response.Paced.LateS[^1] - response.Paced.LateS[begun])),
         };
+    }
+
+    /// <summary>Share of the pieces of the boil that are not over.</summary>
+    private static double BoilsLeft(Response response, int begun)
+    {
+        if (begun < 0)
+            return 0;
+        bool Boils(PlanStep step) => step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
+        return response.Plan.Steps.Skip(begun).Count(Boils) / (double)Math.Max(1, response.Plan.Steps.Count(Boils));
     }
 
     private static Band Quantiles(Belief belief, Row row, double later)
@@ -61,39 +72,36 @@ internal sealed record Bands
     }
 }
 
-/// <summary>The figures of the outlook as they depend on the sources.</summary>
+/// <summary>The figures of the outlook, of a folded day.</summary>
 internal sealed class Figures(Response response)
 {
     private readonly PlantSetting _setting = response.Setting;
 
-    public Row PreBoilL => Kettle(IsRunOff, v => Contents.CoolL(v));
+    public double PreBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, IsRunOff));
 
-    public Row PreBoilGravitySg => Kettle(IsRunOff, v => Sg(v));
+    public double PreBoilGravitySg(ImmutableArray<PlanStep> day) => Sg(Kettle(day, IsRunOff));
 
-    public Row PostBoilL => Kettle(s => s.Kind == StepKind.Boil, v => Contents.CoolL(v));
+    public double PostBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, s => s.Kind == StepKind.Boil));
 
-    public Row FermenterL => Fermenter(v => Contents.CoolL(v));
+    public double FermenterL(ImmutableArray<PlanStep> day) => Contents.CoolL(Fermenter(day));
 
-    public Row OriginalGravitySg => Fermenter(v => Sg(v));
+    public double OriginalGravitySg(ImmutableArray<PlanStep> day) => Sg(Fermenter(day));
 
-    public Row PitchC => Fermenter(v => v.TempC);
+    public double PitchC(ImmutableArray<PlanStep> day) => Fermenter(day).TempC;
 
-    public Row BitternessIbu => response.Row(day => WortFigures.BitternessIbu(_setting, day[^1].After));
+    public double BitternessIbu(ImmutableArray<PlanStep> day) => WortFigures.BitternessIbu(_setting, day[^1].After);
 
-    public Row ColourEbc => response.Row(day => WortFigures.ColourEbc(_setting, day[^1].After));
+    public double ColourEbc(ImmutableArray<PlanStep> day) => WortFigures.ColourEbc(_setting, day[^1].After);
 
     /// <summary>From the start of a step to the end of the day, ms.</summary>
-    public Row LeftMs(int step) => response.Row(day => 1000 * (day.Max(s => s.EndS) - day[step].StartS));
+    public static Func<ImmutableArray<PlanStep>, double> LeftMs(int step) => day => 1000 * (day.Max(s => s.EndS) - day[step].StartS);
 
     private static bool IsRunOff(StepSpec spec) => spec.Kind is StepKind.Lauter or StepKind.RunOff;
 
-    private Row Kettle(Func<StepSpec, bool> wanted, Func<VesselState, double> of)
-    {
-        var kettle = _setting.IndexOf(_setting.Brewhouse.Kettle.Id);
-        return response.Row(day => of((day.LastOrDefault(s => wanted(s.Spec)) ?? day[^1]).After.Vessels[kettle]));
-    }
+    private VesselState Kettle(ImmutableArray<PlanStep> day, Func<StepSpec, bool> wanted) =>
+        (day.LastOrDefault(s => wanted(s.Spec)) ?? day[^1]).After.Vessels[_setting.IndexOf(_setting.Brewhouse.Kettle.Id)];
 
-    private Row Fermenter(Func<VesselState, double> of) => response.Row(day => of(day[^1].After.Vessels[_setting.FermenterIndex]));
+    private VesselState Fermenter(ImmutableArray<PlanStep> day) => day[^1].After.Vessels[_setting.FermenterIndex];
 
     private static double Sg(in VesselState v) => SugarSolution.SgFromPlato(v.Plato);
 }

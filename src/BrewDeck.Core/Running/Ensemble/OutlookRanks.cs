@@ -30,12 +30,13 @@ public static class OutlookRanks
     {
         var figures = new Figures(belief.Response);
         var bands = belief.Bands(begun);
+        var response = belief.Response;
         return figure switch
         {
-            OutlookFigure.OriginalGravity => (figures.OriginalGravitySg, outlook.OriginalGravitySg, bands.OriginalGravitySg),
-            OutlookFigure.FermenterVolume => (figures.FermenterL, outlook.FermenterL, bands.FermenterL),
-            OutlookFigure.Bitterness => (figures.BitternessIbu, outlook.BitternessIbu, bands.BitternessIbu),
-            _ => (figures.LeftMs(Math.Max(0, belief.Response.IndexOf(begun))), outlook.FinishMs, bands.FinishMs),
+            OutlookFigure.OriginalGravity => (response.Row(figures.OriginalGravitySg), outlook.OriginalGravitySg, bands.OriginalGravitySg),
+            OutlookFigure.FermenterVolume => (response.Row(figures.FermenterL), outlook.FermenterL, bands.FermenterL),
+            OutlookFigure.Bitterness => (response.Row(figures.BitternessIbu), outlook.BitternessIbu, bands.BitternessIbu),
+            _ => (response.Row(Figures.LeftMs(Math.Max(0, response.IndexOf(begun)))), outlook.FinishMs, bands.FinishMs),
         };
     }
 }

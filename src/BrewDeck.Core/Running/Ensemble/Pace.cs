@@ -3,46 +3,55 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ensemble;
 
+/// <param name="LateS">How much later each step starts, and (last) the day ends; s.</param>
+/// <param name="Steps">What each step leaves then.</param>
+internal sealed record Paced(ImmutableArray<double> LateS, ImmutableArray<PlanStep> Steps);
+
 /// <summary>The planned day as one person does it: every act is noticed late, and readings take their time.</summary>
 internal static class Pace
 {
     /// <summary>A reading is taken within this long before a step by the clock ends; s.</summary>
     private const double BeforeEndS = 60;
 
-    /// <summary>How much later each step starts, and (last) the day ends; s.</summary>
-    public static ImmutableArray<double> Over(Plan plan, PlantSetting setting)
+    public static Paced Over(Plan plan, PlantSetting setting)
     {
         var late = ImmutableArray.CreateBuilder<double>(plan.Steps.Length + 1);
+        var days = ImmutableArray.CreateBuilder<PlanStep>(plan.Steps.Length);
         var state = plan.Start;
         double end = 0, planned = 0;
         var ends = new Dictionary<string, double>();
         foreach (var step in plan.Steps)
         {
-            var spec = step.Spec;
+            var spec = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil ? Longer(step.Spec) : step.Spec;
             var after = ends.GetValueOrDefault(spec.AfterStepId);
             var start = PlantModel.After(setting, spec, state, after).StartS + BeforeS(spec);
             var outcome = PlantModel.After(setting, spec, state, Math.Max(after, start));
-            var lateS = AfterS(step);
+            var lateS = spec == step.Spec ? AfterS(step) : 0;
             state = outcome.State with { Vessels = Later(setting, spec, outcome, lateS), HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
             ends[spec.Id] = outcome.EndS + lateS;
             late.Add(outcome.StartS - step.StartS);
+            days.Add(step with { After = state });
             (end, planned) = (Math.Max(end, outcome.EndS + lateS), Math.Max(planned, step.EndS));
         }
         late.Add(end - planned);
-        return late.ToImmutable();
+        return new(late.ToImmutable(), days.ToImmutable());
     }
 
-    /// <summary>From when a step could start to when it does.</summary>
-    public static double BeforeS(StepSpec spec) => spec.Kind.FollowsOn() ? 0 : UsualPace.MeanNoticeS;
+    /// <summary>A boil goes on until its end has been noticed.</summary>
+    private static StepSpec Longer(StepSpec spec) => spec with { Minutes = (spec.Minutes ?? 0) + UsualPace.MeanNoticeS / 60 };
 
-    /// <summary>From when a step has reached its end to when it is ended; steps by the clock are ended by starting the next.</summary>
+    /// <summary>From when a step could start to when it does.</summary>
+    /// <remarks>An addition is what the end of the boil before it is noticed for.</remarks>
+    public static double BeforeS(StepSpec spec) => spec.Kind.FollowsOn() || spec.Kind.EndsBy() == EndsBy.Act ? 0 : UsualPace.MeanNoticeS;
+
+    /// <summary>From when a step has reached its end to when it is ended; one by the clock is ended by starting the next.</summary>
     public static double AfterS(PlanStep step)
     {
         var readingsS = step.Expected.Length * UsualPace.MeanMeasureS;
         return step.Spec.Kind.EndsBy() switch
         {
             EndsBy.Act => 0,
-            EndsBy.Clock => Math.Max(0, readingsS - BeforeEndS) + UsualPace.MeanNoticeS,
+            EndsBy.Clock => Math.Max(0, readingsS - BeforeEndS),
             _ => readingsS + UsualPace.MeanNoticeS,
         };
     }

@@ -44,8 +44,8 @@ internal sealed class Response
 
     public ImmutableArray<Source> Sources { get; }
 
-    /// <summary>Start of each step and (last) the end of the day when one person does it, seconds later than planned.</summary>
-    public ImmutableArray<double> Paced { get; }
+    /// <summary>The day when one person does it.</summary>
+    public Paced Paced { get; }
 
     /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
     public Row Kept { get; }
@@ -56,6 +56,9 @@ internal sealed class Response
     /// <summary>How a quantity of the folded day depends on the sources.</summary>
     public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
         new(Quadratic.Of(_atMark, quantity), Quadratic.Of(_dry, quantity));
+
+    /// <summary>What the pace of one person adds to a quantity by the end of the day.</summary>
+    public double Paces(Func<ImmutableArray<PlanStep>, double> quantity) => quantity(Paced.Steps) - quantity(Plan.Steps);
 
     /// <summary>Index of a step of the plan; -1: a remedy put it on the sheet.</summary>
     public int IndexOf(string stepId)

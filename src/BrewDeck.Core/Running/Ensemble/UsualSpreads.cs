@@ -77,8 +77,11 @@ public static class UsualSpreads
 
     public static readonly UsualSpread RefractometerNoise = new("refractometer_noise", "%", 0.1);
 
-    /// <summary>Heat and steam of an open kettle of hot wort: how far the lid is off, and the draught. Not a thing of the plant but of the model.</summary>
-    public static readonly UsualSpread OpenKettle = new("open_kettle", "1", 0.25);
+    /// <summary>
+    /// Heat and steam of an open kettle of hot wort: anything from half to fully open is as likely, an even spread from 3.1 to 5.2 around 4
+    /// (see <see cref="Planning.PlantSetting.OpenKettle"/>). Not a thing of the plant but of what the model leaves open.
+    /// </summary>
+    public static readonly UsualSpread OpenKettle = new("open_kettle", "1", 0.15);
 
     /// <summary>All that a simulated plant must share, for a printed table and for the check that both state the same.</summary>
     public static readonly ImmutableArray<UsualSpread> All =

@@ -1,0 +1,100 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using static BrewDeck.Core.Learning.InstrumentErrors;
+
+namespace BrewDeck.Core.Learning;
+
+/// <summary>Transfers: the pump, what stays behind at cast-out, the chiller, and what the fermenter keeps.</summary>
+internal static class CastOutEvidence
+{
+    public static IEnumerable<Evidence> Of(BatchTrace batch) => [.. Pump(batch), .. CastOut(batch), .. Fermenter(batch)];
+
+    private static IEnumerable<Evidence> Pump(BatchTrace batch)
+    {
+        if (batch.Plan.Brewhouse.Pumps.IsEmpty || batch.LastDone(s => s.Kind == StepKind.TransferStrike) is not { Spec.VolumeL: > 5 and { } litres } step)
+            yield break;
+        var seconds = batch.SecondsOf(step) - KeyDelayS;
+        if (seconds < 30)
+            yield break;
+        var flow = 60 * litres / seconds;
+        yield return batch.Says(
+            LessonParameters.PumpFlow, flow, flow * 0.5 * DelayNoiseS / seconds, flow * DelayBiasS / seconds,
+            new DrivingReading("pumped_l", litres), new DrivingReading("pumped_s", seconds));
+    }
+
+    private static IEnumerable<Evidence> CastOut(BatchTrace batch)
+    {
+        const string fermenter = PlantSetting.FermenterId;
+        if (batch.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
+            || batch.Within(step, ReadingKind.Volume, fermenter) is not { } read)
+            yield break;
+        var given = PlantModel.Run(live.Setting, step.Spec, live.Plant, live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)].AtS, double.PositiveInfinity);
+        var expected = given.State.Vessels[live.Setting.FermenterIndex];
+        var seen = LauterEvidence.CoolL(read, expected.Plato, expected.TempC);
+        var knockOut = batch.LastDone(s => s.Kind == StepKind.KnockOut);
+        if (knockOut is not null && batch.Within(knockOut, ReadingKind.Volume, step.Spec.Vessel) is { } before && !Mended(batch, before))
+        {
+            // the stand's steam is the model's
+            yield return batch.Says(
+                LessonParameters.CastOutLoss, live.Setting.Habits.TrubL + Contents.CoolL(expected) - seen, Math.Sqrt(2) * VolumeNoiseL, Root(VolumeBias(seen), VolumeBias(seen), 0.15),
+                new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("fermenter_expected_l", Contents.CoolL(expected)));
+        }
+        if (Chilling(batch, step, live, read, seen) is { } chilled)
+            yield return chilled;
+    }
+
+    private static bool Mended(BatchTrace batch, TakenReading since) =>
+        batch.Done(s => s.Kind is StepKind.AddWater or StepKind.AddExtract && s.Vessel == batch.Plan.Brewhouse.Kettle.Id).Any(s => s.EndedMs >= since.AtMs);
+
+    /// <summary>Heat transfer that throttles a counterflow chiller to the flow that was seen; at full throttle it says nothing.</summary>
+    private static Evidence? Chilling(BatchTrace batch, RunStep step, LivePlant live, TakenReading read, double seenL)
+    {
+        var chiller = batch.Plan.Brewhouse.Chiller;
+        if (chiller.Kind != ChillerKind.Counterflow || batch.Within(step, ReadingKind.Temperature, PlantSetting.FermenterId) is not { } cold)
+            return null;
+        var seconds = (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS;
+        var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
+        var flow = 60 * (seenL + live.Setting.Habits.LineLossL) / Math.Max(60, seconds);
+        if (flow > 0.96 * chiller.WortLPerMin || cold.Reading.Value <= live.Setting.SourceWaterC + 1)
+            return null;
+        var ua = TransferFor(live.Setting, wort, flow, cold.Reading.Value);
+        // a kelvin of the wort, of the water or behind the chiller, and the flow's own error, by the slope at this point
+        var perFlow = (TransferFor(live.Setting, wort, 1.01 * flow, cold.Reading.Value) - ua) / 0.01;
+        var perKelvin = TransferFor(live.Setting, wort, flow, cold.Reading.Value - 1) - ua;
+        return batch.Says(
+            LessonParameters.Chiller, ua, Root(perFlow * Root(VolumeNoiseL / seenL, DelayNoiseS / seconds), perKelvin * Root(0.5, 0.4, TemperatureNoiseK)),
+            Root(perFlow * Root(VolumeBias(seenL) / seenL, DelayBiasS / seconds), perKelvin * ThermometerBiasK),
+            new DrivingReading("cast_out_l_per_min", flow), new DrivingReading("behind_chiller_c", cold.Reading.Value), new DrivingReading("source_water_c", live.Setting.SourceWaterC));
+    }
+
+    private static double TransferFor(PlantSetting setting, in VesselState wort, double litresPerMin, double outC)
+    {
+        var mean = 0.5 * (wort.TempC + setting.SourceWaterC);
+        // litres at 20 °C
+        var kgPerS = litresPerMin / 60 * SugarSolution.DensityKgPerM3(wort.Plato, 20) / 1000;
+        var capacity = kgPerS * SugarSolution.SpecificHeatJPerKgK(wort.Plato, mean);
+        var water = setting.Brewhouse.Chiller.WaterLPerMin / 60 * Water.SpecificHeatJPerKgK(20);
+        double low = 1, high = 100_000;
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = Math.Sqrt(low * high);
+            if (Physics.Chiller.CounterflowOutletC(capacity, wort.TempC, water, setting.SourceWaterC, middle) > outC)
+                low = middle;
+            else
+                high = middle;
+        }
+        return low;
+    }
+
+    private static IEnumerable<Evidence> Fermenter(BatchTrace batch)
+    {
+        var wort = batch.Final.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId });
+        if (wort is null || batch.Final.Ferment.Packaged is not { } packaged)
+            yield break;
+        yield return batch.Says(
+            LessonParameters.FermenterLoss, wort.Reading.Value - packaged.How.VolumeL, Root(VolumeNoiseL, 0.3), VolumeBias(wort.Reading.Value),
+            new DrivingReading("fermenter_volume_l", wort.Reading.Value), new DrivingReading("packaged_l", packaged.How.VolumeL));
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+
+namespace BrewDeck.Core.Learning;
+
+/// <summary>What the batches teach about one number of the profile.</summary>
+/// <param name="Current">The profile's number.</param>
+/// <param name="Band">Belief with its 80 % band.</param>
+/// <param name="Evidence">What drives it, newest last.</param>
+public sealed record Lesson(LessonParameter Parameter, double Current, Estimate Band, ImmutableArray<Evidence> Evidence)
+{
+    /// <summary>Fewer say too little to move a profile.</summary>
+    public const int FewestBatches = 3;
+
+    /// <summary>The belief must have become this much narrower than what is believed of any brewhouse.</summary>
+    private const double Narrowed = 0.85;
+
+    public bool EnoughData => Band.Batches >= FewestBatches && Band.Sd < Narrowed * Parameter.PriorSd;
+
+    /// <summary>The number that would go into the profile: within what a profile may say.</summary>
+    public double Proposed => Math.Clamp(Band.Mean, Parameter.Least, Parameter.Most);
+
+    /// <summary>It can be accepted: there are enough data, the profile has such a number, and the move is more than half of what it is uncertain by.</summary>
+    public bool CanBeAccepted => EnoughData && Parameter.With is not null && Math.Abs(Proposed - Current) > 0.5 * Band.Sd;
+
+    public Brewhouse AppliedTo(Brewhouse house) => Parameter.With?.Invoke(house, Proposed) ?? house;
+}
+
+/// <summary>
+/// From the logs, what this brewhouse really does. A batch is reviewed with the profile that it was brewed by; priors stand at the oldest
+/// batch's profile, so that what was accepted once is not counted twice.
+/// </summary>
+public static class Lessons
+{
+    /// <summary>Older batches say less about the brewhouse of today.</summary>
+    public const int MostBatches = 50;
+
+    /// <param name="current">The profile as it is now.</param>
+    /// <param name="batches">Finished batches of this brewhouse in any order.</param>
+    /// <param name="beforeMs">Only batches opened before this moment are read, Unix ms: a prediction of a batch never sees its own result.</param>
+    public static ImmutableArray<Lesson> Of(Brewhouse current, IEnumerable<BatchTrace> batches, long beforeMs = long.MaxValue)
+    {
+        var read = batches.Where(b => b.OpenedMs < beforeMs).OrderBy(b => b.OpenedMs).TakeLast(MostBatches).ToList();
+        var evidence = read.SelectMany(EvidenceOf).ToLookup(e => e.Parameter);
+        var first = read.Count > 0 ? read[0].Plan.Brewhouse : current;
+        return [.. LessonParameters.For(Same(first, current) ? first : current).Select(p => Learned(p, current, Same(first, current) ? first : current, [.. evidence[p.Id]]))];
+    }
+
+    /// <summary>Everything that one batch says.</summary>
+    public static IEnumerable<Evidence> EvidenceOf(BatchTrace batch) =>
+        new[] { MashEvidence.Of(batch), LauterEvidence.Of(batch), BoilEvidence.Of(batch), HeatEvidence.Of(batch), CastOutEvidence.Of(batch) }
+            .SelectMany(e => e).Where(e => double.IsFinite(e.Value) && double.IsFinite(e.Sd) && e.Sd > 0);
+
+    private static Lesson Learned(LessonParameter parameter, Brewhouse current, Brewhouse first, ImmutableArray<Evidence> evidence) =>
+        new(parameter, parameter.Get(current), Estimator.Of(parameter.Get(first), parameter.PriorSd, parameter.DaySd, evidence), evidence);
+
+    /// <summary>The same vessels: numbers may have moved.</summary>
+    private static bool Same(Brewhouse a, Brewhouse b) =>
+        a.Vessels.Select(v => v.Id).SequenceEqual(b.Vessels.Select(v => v.Id)) && a.Pumps.Length == b.Pumps.Length
+        && a.Vessels.Zip(b.Vessels).All(p => p.First.Elements.Length == p.Second.Elements.Length);
+}

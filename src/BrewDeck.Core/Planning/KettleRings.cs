@@ -1,0 +1,25 @@
+using BrewDeck.Core.Brewhouses;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Extension rings of the kettle: no more are put on than the wort needs.</summary>
+internal static class KettleRings
+{
+    public static PlanResult Fewest(Brewhouse house, Func<Brewhouse, PlanResult> draw)
+    {
+        var result = draw(house);
+        for (var rings = 1; rings <= house.Kettle.Rings && LacksRoom(result); rings++)
+            result = draw(With(house, rings));
+        return result;
+    }
+
+    private static bool LacksRoom(PlanResult result) =>
+        result is PlanResult.Refused refused && refused.Refusals.Any(r => r.Code == "wort_in_kettle");
+
+    private static Brewhouse With(Brewhouse house, int rings)
+    {
+        var kettle = house.Kettle;
+        var raised = kettle with { CapacityL = kettle.CapacityL + rings * kettle.RingL, Rings = kettle.Rings - rings, RingsOn = rings };
+        return house with { Vessels = house.Vessels.Replace(kettle, raised) };
+    }
+}

@@ -1,0 +1,44 @@
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Reckoning;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>The sums to choose from. The brew goes on beneath: its next due moment stands in the corner.</summary>
+internal sealed class ReckonerPage : ListPage
+{
+    private ReckonerPage(Shell shell)
+        : base(shell)
+    {
+    }
+
+    /// <summary>Opens it; a second stroke while it is open does nothing.</summary>
+    public static void Enter(Shell shell)
+    {
+        if (shell.Top is not (ReckonerPage or SumPage))
+            shell.Push(new ReckonerPage(shell));
+    }
+
+    public override DateTimeOffset? NextTick(DateTimeOffset now) => Corners.NextTick(Shell, now);
+
+    protected override int Count => Sums.All.Length;
+
+    protected override void Choose(int row, DateTimeOffset now) => Shell.Push(new SumPage(Shell, Sums.All[row]));
+
+    protected override Screen Compose(DateTimeOffset now)
+    {
+        var sum = Sums.All[Selected];
+        return new ListScreen(
+            "Reckoner",
+            Corners.Of(Shell, now),
+            [new Column("", 0)],
+            [.. Sums.All.Select(s => new Row([s.Title]))],
+            Selected,
+            [
+                Line.Of("asks: " + string.Join(", ", sum.Inputs.Select(i => i.Label))),
+                Line.Of("gives: " + string.Join(", ", sum.Outputs.Select(o => o.Label))),
+                .. SumLines.About(sum).Select(a => new Line([new Span(a.Label + ": ", Tone.Muted), new Span(a.Value)])),
+            ],
+            KeyMap.Hints(Context));
+    }
+}

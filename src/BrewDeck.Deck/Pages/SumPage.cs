@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Reckoning;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>One sum: its inputs are typed, the result stands beside them at once.</summary>
+internal sealed class SumPage(Shell shell, Sum sum) : ListPage(shell)
+{
+    private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
+
+    public override KeyContext Context => KeyContext.Sum;
+
+    public override DateTimeOffset? NextTick(DateTimeOffset now) => Corners.NextTick(Shell, now);
+
+    protected override int Count => sum.Inputs.Length;
+
+    protected override void Choose(int row, DateTimeOffset now) => Change(row, "");
+
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        if (command is Command.Change or Command.PickRow)
+            Change(Selected, command == Command.PickRow ? stroke.Character.ToString() : "");
+        else
+            base.Handle(command, stroke, now);
+    }
+
+    protected override Screen Compose(DateTimeOffset now) => new ListScreen(
+        sum.Title,
+        Corners.Of(Shell, now),
+        [new Column("input", 0), new Column("value", 20, Right: true)],
+        [.. sum.Inputs.Select(i => new Row([i.Label, Shown(i)]))],
+        Selected,
+        [.. Result(), .. SumLines.About(sum).Select(Pair)],
+        KeyMap.Hints(Context));
+
+    private void Change(int row, string typed)
+    {
+        if (sum.Inputs[row] is SumInput.Choice choice)
+        {
+            var at = choice.Options.IndexOf(_texts.GetValueOrDefault(choice.Name, choice.Default!));
+            _texts[choice.Name] = choice.Options[(at + 1) % choice.Options.Length];
+            return;
+        }
+        var input = sum.Inputs[row];
+        Ask(new EntryAsk(this, Sentence(input.Label) + "?", typed, _ => Line.Of("such as " + input.Example, Tone.Muted), (text, _) => Take(row, text)));
+    }
+
+    private string? Take(int row, string text)
+    {
+        var input = sum.Inputs[row];
+        if (SumReader.One(input, text, Shell.Notation.Units, out var fault) is null)
+            return Sentence(fault) + ".";
+        _texts[input.Name] = text.Trim();
+        Select(row + 1);
+        return null;
+    }
+
+    private string Shown(SumInput input)
+    {
+        var text = _texts.GetValueOrDefault(input.Name, "");
+        return text.Length > 0 ? text : input.Default ?? "?";
+    }
+
+    private ImmutableArray<Line> Result()
+    {
+        var read = SumReader.Read(sum, _texts, Shell.Notation.Units);
+        if (read.Values is not { } values)
+            return [Line.Of($"Type {sum.Inputs.First(i => i.Name == read.Input).Label}.", Tone.Due)];
+        return [.. SumLines.Results(sum, sum.Reckon(values), Shell.Notation).Select((r, i) =>
+            new Line([new Span(r.Label + ": ", Tone.Muted), new Span(r.Value, i == 0 ? Tone.Strong : Tone.Normal)]))];
+    }
+
+    private static Line Pair((string Label, string Value) about) => new([new Span(about.Label + ": ", Tone.Muted), new Span(about.Value)]);
+
+    private static string Sentence(string text) => Wording.Names.Sentence(text);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Running;
+
+namespace BrewDeck.Deck.Readings;
+
+/// <summary>What is typed after the day: gravities with their instrument, additions, a rating with a note.</summary>
+internal sealed class FermenterTyping(Typed reader, double originalSg)
+{
+    /// <returns>Null when it cannot be taken; <paramref name="reason"/> then says why.</returns>
+    public FermenterReading? Read(FermenterFigure figure, string text, out string reason)
+    {
+        var typed = text.Trim();
+        if (figure == FermenterFigure.Gravity)
+            return Gravity(typed, out reason);
+        var kind = figure == FermenterFigure.Temperature ? ReadingKind.Temperature : ReadingKind.Ph;
+        return reader.TryRead(kind, typed, out var value, out reason) ? new(figure, value, typed) : null;
+    }
+
+    /// <summary>"80 g Cascade", "2 each vanilla pod".</summary>
+    public static DatedAddition? Addition(string text, out string reason)
+    {
+        reason = "Write how much of what, such as 80 g Cascade.";
+        var parts = text.Trim().Split(' ', 3, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        return parts.Length == 3 && Number(parts[0]) is { } amount and > 0 ? new DatedAddition(parts[2], amount, parts[1]) : null;
+    }
+
+    /// <summary>"4 clean, dry" rates and notes; without a leading 1 to 5 it only notes.</summary>
+    public static (string Text, int? Rating) Tasting(string text)
+    {
+        var typed = text.Trim();
+        var rated = typed.Length > 1 && typed[0] is >= '1' and <= '5' && typed[1] is ' ' or ',' or ':';
+        return rated ? (typed[2..].Trim(), typed[0] - '0') : (typed, null);
+    }
+
+    private FermenterReading? Gravity(string typed, out string reason)
+    {
+        if (typed.EndsWith("bx", StringComparison.OrdinalIgnoreCase))
+            return Refracted(typed, out reason);
+        var parts = typed.Split('@');
+        var celsius = 20.0;
+        if (parts.Length > 2 || (parts.Length == 2 && !reader.TryRead(ReadingKind.Temperature, parts[1].Trim(), out celsius, out reason)))
+        {
+            reason = "Write such as 1.012, 1.012@22 (sample at 22 °C) or 6.5bx.";
+            return null;
+        }
+        return reader.TryRead(ReadingKind.Gravity, parts[0].Trim(), out var value, out reason)
+            ? new(FermenterFigure.Gravity, parts.Length == 2 ? Hydrometer.TrueSg20(value, celsius) : value, typed)
+            : null;
+    }
+
+    private FermenterReading? Refracted(string typed, out string reason)
+    {
+        reason = "A refractometer reads 0 to 32 bx.";
+        return Number(typed[..^2].TrimEnd(' ', '°')) is { } brix and >= 0 and <= 32
+            ? new(FermenterFigure.Gravity, FermentFigures.ByRefractometerSg(originalSg, brix), typed) { Brix = brix }
+            : null;
+    }
+
+    private static double? Number(string text) =>
+        double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
+            ? number
+            : null;
+}

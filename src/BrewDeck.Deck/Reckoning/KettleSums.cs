@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
+using static BrewDeck.Deck.Reckoning.Sums;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>Volumes and strengths of wort, and bitterness.</summary>
+internal static class KettleSums
+{
+    private const string Balance = "mass balance of water and extract; densities by Bubnik et al. 1995";
+
+    public static ImmutableArray<Sum> All { get; } =
+    [
+        new(
+            "dilution",
+            "Dilution",
+            [Volume("volume", "wort", "40 L"), Gravity("gravity", "gravity", "1.056"), Gravity("target", "gravity wanted", "1.048")],
+            [new("add_l", "water to add", "L", "0.00"), new("volume_l", "gives", "L")],
+            "extract is kept",
+            Balance,
+            "volumes at 20 °C; gravity wanted below the one there is",
+            v => Dilution(v["volume"], Plato(v["gravity"]), Plato(v["target"])),
+            "Water onto a rolling boil can make it surge: heat off first."),
+        new(
+            "blend",
+            "Blending two worts or beers",
+            [
+                Volume("volume", "first", "20 L"), Gravity("gravity", "its gravity", "1.060"),
+                Volume("other", "second", "10 L"), Gravity("other-gravity", "its gravity", "1.040"),
+            ],
+            [new("gravity_sg", "gravity", "SG", "0.0000"), new("volume_l", "gives", "L", "0.00")],
+            "water and extract add",
+            Balance,
+            "both at 20 °C, both unfermented (or both fermented out alike)",
+            v => Blend(v["volume"], Plato(v["gravity"]), v["other"], Plato(v["other-gravity"]))),
+        new(
+            "boil-down",
+            "Boil-down to a gravity",
+            [
+                Volume("volume", "wort, at 20 °C", "50 L"), Gravity("gravity", "gravity", "1.042"), Gravity("target", "gravity wanted", "1.050"),
+                new SumInput.Quantity("evaporation", "evaporation", Dimension.Evaporation, "kg/h", 0.1, 1000, "4.8 kg/h"),
+            ],
+            [new("boil_min", "boil for", "min"), new("boil_off_kg", "water boiled off", "kg"), new("volume_l", "leaves", "L")],
+            "extract is kept while water leaves",
+            Balance,
+            "gravity wanted beyond the one there is",
+            v => BoilDown(v["volume"], Plato(v["gravity"]), Plato(v["target"]), v["evaporation"]),
+            "Watch for boil-over; never let an element stand dry."),
+        new(
+            "bitterness",
+            "Bitterness of one addition",
+            [
+                new SumInput.Quantity("hops", "hops", Dimension.Mass, "g", 0.1, 1e5, "30 g"),
+                new SumInput.Quantity("alpha", "alpha acid", Dimension.Fraction, "%", 0.1, 25, "5.5 %"),
+                new SumInput.Quantity("boiled", "boiled for", Dimension.Time, "min", 0, 240, "60 min"),
+                Gravity("gravity", "gravity of the boil", "1.048"),
+                Volume("volume", "cold wort at knock-out", "42 L"),
+            ],
+            [new("bitterness_ibu", "bitterness", "IBU"), new("utilisation", "utilisation", "", "0.000"), new("rager_ibu", "by Rager", "IBU")],
+            "Tinseth's utilisation; beside it Rager's",
+            "Tinseth 1997; Rager 1990 as fitted by Hall 1997",
+            "cones at sea level, 1.030 to 1.130, 0 to 120 min; real beers differ by a fifth",
+            v => Bitter(v)),
+    ];
+
+    private static double Plato(double sg) => SugarSolution.PlatoFromSg(sg);
+
+    private static double[] Dilution(double litres, double plato, double target)
+    {
+        var kg = SugarSolution.MassKg(litres, plato, 20);
+        var added = -Boil.EvaporatedKgForPlato(kg, plato, target);
+        return [added / MashSums.Cold(1), SugarSolution.VolumeL(kg + added, target, 20)];
+    }
+
+    private static double[] Blend(double firstL, double firstPlato, double secondL, double secondPlato)
+    {
+        double a = SugarSolution.MassKg(firstL, firstPlato, 20), b = SugarSolution.MassKg(secondL, secondPlato, 20);
+        var plato = (a * firstPlato + b * secondPlato) / (a + b);
+        return [SugarSolution.SgFromPlato(plato), SugarSolution.VolumeL(a + b, plato, 20)];
+    }
+
+    private static double[] BoilDown(double litres, double plato, double target, double kgPerH)
+    {
+        var kg = SugarSolution.MassKg(litres, plato, 20);
+        var gone = Boil.EvaporatedKgForPlato(kg, plato, target);
+        return [60 * gone / kgPerH, gone, SugarSolution.VolumeL(kg - gone, target, 20)];
+    }
+
+    private static double[] Bitter(SumValues v)
+    {
+        double alpha = v["alpha"] / 100, utilisation = Bitterness.TinsethUtilisation(v["gravity"], v["boiled"]);
+        var rager = Bitterness.Ibu(v["hops"], alpha, Bitterness.RagerUtilisation(v["boiled"]), v["volume"]) / (1 + Bitterness.RagerGravityAdjustment(v["gravity"]));
+        return [Bitterness.Ibu(v["hops"], alpha, utilisation, v["volume"]), utilisation, rager];
+    }
+}

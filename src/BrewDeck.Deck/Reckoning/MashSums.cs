@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
+using static BrewDeck.Deck.Reckoning.Sums;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>Heat of the mash.</summary>
+internal static class MashSums
+{
+    private const string Source = "malt: Murphy and Son's table of specific and slaking heat; water: IAPWS-IF97";
+
+    public static ImmutableArray<Sum> All { get; } =
+    [
+        new(
+            "strike",
+            "Strike temperature",
+            [
+                Mass("grain", "grist", "9 kg"),
+                Volume("water", "strike liquor, measured cold", "27 L"),
+                Temp("target", "mash wanted", 30, 80, "66 °C"),
+                Temp("grain-temp", "grist at", -10, 45, "18 °C", "18 °C"),
+                Tun(),
+                Temp("tun-temp", "tun at", -10, 90, "18 °C", "18 °C"),
+            ],
+            [new("strike_c", "liquor", "°C"), new("thickness_l_per_kg", "thickness", "L/kg", "0.00")],
+            "enthalpies of water, malt and tun, slaking heat taken off",
+            Source,
+            "malt with 4 % moisture; losses while it is stirred not counted",
+            v => [Strike(v), v["water"] / v["grain"]],
+            "Hot liquor scalds: pour low and slowly."),
+        new(
+            "infusion",
+            "Infusion to the next rest",
+            [
+                Mass("grain", "grist", "9 kg"),
+                Volume("water", "water in the mash, measured cold", "27 L"),
+                Temp("mash", "mash at", 20, 85, "62 °C"),
+                Temp("target", "mash wanted", 20, 85, "68 °C"),
+                Temp("added", "added water at", 0, 100, "98 °C", "98 °C"),
+                Tun(),
+            ],
+            [new("add_l", "add, measured cold", "L", "0.00")],
+            "heat given by the added water is heat taken up by mash and tun",
+            Source,
+            "added water beyond the temperature wanted",
+            v => [Infusion(v)],
+            "Near-boiling water scalds: add it low, stirring."),
+    ];
+
+    private static SumInput.Quantity Mass(string name, string label, string example) => new(name, label, Dimension.Mass, "kg", 0.05, 5000, example);
+
+    private static SumInput.Quantity Tun() =>
+        new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");
+
+    private static double Strike(SumValues v) => MashHeat.StrikeTempC(
+        Cold(v["water"]), v["grain"], v["grain-temp"], Grain.UsualMoistureFraction, v["target"], 1000 * v["tun"], v["tun-temp"]);
+
+    private static double Infusion(SumValues v)
+    {
+        var capacity = MashHeat.MashHeatCapacityJPerK(
+            Cold(v["water"]), v["grain"], Grain.UsualMoistureFraction, 0.5 * (v["mash"] + v["target"]), 1000 * v["tun"]);
+        return MashHeat.InfusionKg(capacity, v["mash"], v["target"], v["added"]) / Cold(1);
+    }
+
+    internal static double Cold(double litres) => litres * Water.DensityKgPerM3(20) / 1000;
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>One sum of the reckoner: what goes in, what comes out, by which formula, from where, and how far it holds.</summary>
+/// <param name="Name">As typed on the command line, lower case with hyphens.</param>
+/// <param name="Range">Where the formula is valid.</param>
+/// <param name="Reckon">Gives one number for each of <paramref name="Outputs"/>, in their units.</param>
+/// <param name="Caution">Where the work can hurt somebody; empty: nothing beyond the usual.</param>
+public sealed record Sum(
+    string Name,
+    string Title,
+    ImmutableArray<SumInput> Inputs,
+    ImmutableArray<SumOutput> Outputs,
+    string Formula,
+    string Source,
+    string Range,
+    Func<SumValues, double[]> Reckon,
+    string Caution = "");
+
+/// <summary>A number that a sum gives.</summary>
+/// <param name="Name">Stable name, snake_case with its unit.</param>
+/// <param name="Unit">As records write it.</param>
+/// <param name="Format">Digits; of L, kg, g, °C and m the brewer's own units decide.</param>
+public sealed record SumOutput(string Name, string Label, string Unit, string Format = "0.0");
+
+/// <summary>Something that a sum asks for.</summary>
+/// <param name="Name">As typed on the command line, lower case with hyphens.</param>
+/// <param name="Default">Text taken when nothing is given; null: it must be given.</param>
+/// <param name="Example">Text for the help.</param>
+public abstract record SumInput(string Name, string Label, string? Default, string Example)
+{
+    /// <param name="Unit">Of a bare number, and of <paramref name="Least"/> and <paramref name="Most"/> and the value reckoned with.</param>
+    public sealed record Quantity(
+        string Name, string Label, Dimension Dimension, string Unit, double Least, double Most, string Example, string? Default = null)
+        : SumInput(Name, Label, Default, Example);
+
+    /// <summary>One of a few words; the value reckoned with is its place in the list.</summary>
+    public sealed record Choice(string Name, string Label, ImmutableArray<string> Options)
+        : SumInput(Name, Label, Options[0], Options[0]);
+}
+
+/// <summary>What was read for the inputs of a sum, by their names.</summary>
+public sealed class SumValues(IReadOnlyDictionary<string, double> values)
+{
+    public double this[string name] => values[name];
+
+    /// <summary>The place of the chosen word.</summary>
+    public int Choice(string name) => (int)values[name];
+}

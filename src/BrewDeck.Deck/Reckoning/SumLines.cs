@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>A sum's results and where they come from, worded.</summary>
+public static class SumLines
+{
+    public static ImmutableArray<(string Label, string Value)> Results(Sum sum, double[] values, Notation notation) =>
+        [.. sum.Outputs.Select((o, i) => (o.Label, Written(o, values[i], notation)))];
+
+    public static ImmutableArray<(string Label, string Value)> About(Sum sum)
+    {
+        (string, string)[] always = [("formula", sum.Formula), ("source", sum.Source), ("valid", sum.Range)];
+        return sum.Caution.Length == 0 ? [.. always] : [.. always, ("mind", sum.Caution)];
+    }
+
+    public static string Written(SumOutput output, double value, Notation notation)
+    {
+        if (!double.IsFinite(value))
+            return "cannot be reached";
+        var us = notation.Units == UnitSystem.Us;
+        return output.Unit switch
+        {
+            "SG" or "" => Notation.Number(value, output.Format),
+            "°C" => notation.Temp(value),
+            "min" => Durations.Short(60 * value),
+            "L" or "kg" or "g" or "m" when us => notation.Value(value, output.Unit),
+            _ => $"{Notation.Number(value, output.Format)} {output.Unit}",
+        };
+    }
+}

@@ -1,0 +1,104 @@
+using System.Globalization;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>What became of the texts given for a sum.</summary>
+/// <param name="Fault">One line: which input, what is wrong, what would be right; null when all is well.</param>
+/// <param name="Input">Name of the input at fault.</param>
+public sealed record SumRead(SumValues? Values, string? Fault, string Input = "");
+
+/// <summary>Reads the inputs of a sum as people write quantities.</summary>
+public static class SumReader
+{
+    /// <param name="texts">By input name; missing or blank: the default.</param>
+    public static SumRead Read(Sum sum, IReadOnlyDictionary<string, string> texts, UnitSystem units)
+    {
+        var values = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var input in sum.Inputs)
+        {
+            var given = texts.GetValueOrDefault(input.Name);
+            if (One(input, given, units, out var fault) is not { } value)
+                return new(null, fault, input.Name);
+            values[input.Name] = value;
+        }
+        return new(new SumValues(values), null);
+    }
+
+    /// <summary>One input; null when it cannot be taken, with the reason.</summary>
+    public static double? One(SumInput input, string? given, UnitSystem units, out string fault)
+    {
+        fault = "";
+        var fromDefault = string.IsNullOrWhiteSpace(given);
+        if ((fromDefault ? input.Default : given) is not { } text)
+        {
+            fault = $"is missing; write such as {input.Example}";
+            return null;
+        }
+        return input switch
+        {
+            SumInput.Choice choice => Chosen(choice, text, out fault),
+            SumInput.Quantity quantity => Measured(quantity, text, fromDefault ? UnitSystem.Metric : units, out fault),
+            _ => null,
+        };
+    }
+
+    private static double? Chosen(SumInput.Choice choice, string text, out string fault)
+    {
+        var word = text.Trim();
+        for (var i = 0; i < choice.Options.Length; i++)
+        {
+            fault = "";
+            if (choice.Options[i].Equals(word, StringComparison.OrdinalIgnoreCase))
+                return i;
+        }
+        fault = $"'{OneLine(word)}' is not known; write {string.Join(", ", choice.Options)}";
+        return null;
+    }
+
+    private static double? Measured(SumInput.Quantity input, string text, UnitSystem units, out string fault)
+    {
+        var read = input.Dimension == Dimension.Number
+            ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number)
+            : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, units));
+        fault = read.Why ?? $"{Written(read.Value, input.Unit)} is outside {Range(input)}";
+        return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
+    }
+
+    /// <summary>A plain number may carry the unit that it is asked in, such as °Bx or mg/L.</summary>
+    private static string Bare(string text, string unit)
+    {
+        var trimmed = text.Trim();
+        foreach (var suffix in (string[])[unit, unit.TrimStart('°')])
+        {
+            if (suffix.Length > 0 && trimmed.EndsWith(suffix, StringComparison.OrdinalIgnoreCase))
+                return trimmed[..^suffix.Length];
+        }
+        return trimmed;
+    }
+
+    private static string BareUnit(SumInput.Quantity input, UnitSystem units) => units == UnitSystem.Metric ? input.Unit : input.Unit switch
+    {
+        "L" => "gal",
+        "kg" => "lb",
+        "g" => "oz",
+        "°C" => "°F",
+        "m" => "ft",
+        "mm" => "in",
+        "L/min" => "gal/min",
+        "bar" => "psi",
+        _ => input.Unit,
+    };
+
+    /// <summary>What may be given, in words.</summary>
+    public static string Range(SumInput.Quantity input) => $"{Written(input.Least, input.Unit)} to {Written(input.Most, input.Unit)}";
+
+    private static string Written(double value, string unit)
+    {
+        var number = value.ToString("0.#####", CultureInfo.InvariantCulture);
+        return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";
+    }
+
+    private static string OneLine(string text) =>
+        string.Concat(text.Take(40).Select(c => char.IsControl(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format ? ' ' : c));
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Deck.Reckoning;
+
+/// <summary>The one table of sums: the command line, the reckoner's page and the help all come from it.</summary>
+public static class Sums
+{
+    public static ImmutableArray<Sum> All { get; } =
+        [.. GravitySums.All, .. MashSums.All, .. KettleSums.All, .. BeerSums.All, .. WaterSums.All, .. PlantSums.All];
+
+    public static Sum? Find(string name) => All.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    internal static SumInput.Quantity Gravity(string name, string label, string example, string? preset = null) =>
+        new(name, label, Dimension.Gravity, "SG", 0.98, 1.2, example, preset);
+
+    internal static SumInput.Quantity Temp(string name, string label, double least, double most, string example, string? preset = null) =>
+        new(name, label, Dimension.Temperature, "°C", least, most, example, preset);
+
+    internal static SumInput.Quantity Volume(string name, string label, string example, double least = 0.01) =>
+        new(name, label, Dimension.Volume, "L", least, 20_000, example);
+
+    internal static SumInput.Quantity Number(string name, string label, string unit, double least, double most, string example, string? preset = null) =>
+        new(name, label, Dimension.Number, unit, least, most, example, preset);
+}

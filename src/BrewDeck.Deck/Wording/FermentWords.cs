@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>What is known of a batch after pitching, and what is still to do, in words.</summary>
+public static class FermentWords
+{
+    /// <summary>The part of a batch's page; empty before pitching.</summary>
+    public static IEnumerable<Line> Lines(FermentState state, Notation notation)
+    {
+        if (state.PitchedMs is not { } pitched)
+            return [];
+        return
+        [
+            Line.Of(""),
+            Line.Of("After the day", Tone.Strong),
+            Pair("pitched", notation.Date(pitched), ""),
+            .. Figures(state, notation),
+            .. Entries(state, notation).OrderBy(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
+            .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), "due ")),
+        ];
+    }
+
+    /// <summary>Final gravity, attenuation and alcohol with their 80 % bands.</summary>
+    public static IEnumerable<Line> Figures(FermentState state, Notation notation)
+    {
+        var from = state.MeasuredOriginalSg is null ? "planned, not measured" : "measured";
+        yield return Pair("original gravity", $"{notation.Gravity(state.OriginalSg)} ({from})", "");
+        if (FermentFigures.Of(state) is not { } figures)
+            yield break;
+        var label = figures.Steady ? "final gravity" : "gravity now";
+        yield return Pair(label, Banded(figures.GravitySg, 1, "0.000", ""), "");
+        yield return Pair("apparent attenuation", Banded(figures.AttenuationFraction, 100, "0", " %"), "");
+        yield return Pair("alcohol by volume", Banded(figures.AbvPercent, 1, "0.0", " %"), "");
+    }
+
+    public static string Due(DueItem item, FermentState state, Notation notation) => item.Kind switch
+    {
+        DueKind.GravityCheck => "gravity",
+        DueKind.Packaging => "packaging",
+        _ => With("add " + item.Name, state.Recipe?.Hops.FirstOrDefault(h => h.Name == item.Name && h.Use == Core.Recipes.HopUse.DryHop) is { } hop
+            ? notation.Grams(hop.MassG)
+            : ""),
+    };
+
+    public static string Of(FermenterReading reading, Notation notation) => reading.Figure switch
+    {
+        FermenterFigure.Gravity => "gravity " + notation.Gravity(reading.Value) + (reading.Brix is { } bx ? $" (refractometer {Notation.Number(bx, "0.0")} °Bx, alcohol corrected)" : ""),
+        FermenterFigure.Temperature => "fermenter " + notation.Temp(reading.Value),
+        _ => "pH " + Notation.Number(reading.Value, "0.00"),
+    };
+
+    public static string Of(DatedAddition addition) => $"added {Notation.Number(addition.Amount, "0.##")} {addition.Unit} {addition.Name}";
+
+    public static string Of(Packaging packaging, Notation notation) => packaging.Kind == PackageKind.Bottles
+        ? $"bottled {notation.Volume(packaging.VolumeL)} for {Notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar)}, warmest {notation.Temp(packaging.TempC)}"
+        : $"into keg {notation.Volume(packaging.VolumeL)} for {Notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}";
+
+    public static string Taste(string text, int? rating) => rating is { } stars ? $"tasted, {stars} of 5: {text}" : $"tasted: {text}";
+
+    public static string Sugar(PrimingSugar? sugar) => Names.Plainly(sugar switch
+    {
+        PrimingSugar.TableSugar => "table-sugar",
+        { } other => other.ToString(),
+        null => "sugar",
+    });
+
+    /// <summary>Local date.</summary>
+    public static string Day(long ms, Notation notation) => notation.Date(ms)[..10];
+
+    private static IEnumerable<(int Seq, long AtMs, string Text)> Entries(FermentState state, Notation notation) =>
+    [
+        .. state.Readings.Select(r => (r.Seq, r.AtMs, Of(r.Reading, notation))),
+        .. state.Additions.Select(a => (a.Seq, a.AtMs, Of(a.Addition))),
+        .. state.Tastings.Select(t => (t.Seq, t.AtMs, Taste(t.Text, t.Rating))),
+        .. state.Packaged is { } p ? [(p.Seq, p.AtMs, Of(p.How, notation))] : ImmutableArray<(int, long, string)>.Empty,
+    ];
+
+    private static string Pressure(double pa, Notation notation) => notation.Units == UnitSystem.Us
+        ? Notation.Number(pa / 6894.757, "0.0") + " psi"
+        : Notation.Number(pa / 1e5, "0.00") + " bar";
+
+    private static string Banded(Figure figure, double times, string format, string unit)
+    {
+        var value = Notation.Number(times * figure.P50, format) + unit;
+        return figure is { P10: { } low, P90: { } high }
+            ? $"{value} ({Notation.Number(times * low, format)}..{Notation.Number(times * high, format)})"
+            : value;
+    }
+
+    private static Line Pair(string label, string value, string before) => new([new Span($"  {before}{label}  ", Tone.Muted), new Span(value)]);
+
+    private static string With(string text, string more) => more.Length == 0 ? text : $"{text}, {more}";
+}

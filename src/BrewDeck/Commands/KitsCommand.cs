@@ -1,0 +1,70 @@
+using System.Globalization;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Commands;
+
+/// <summary><c>brewdeck kits</c>: one recipe on every brewhouse and on each number of its circuits.</summary>
+internal static class KitsCommand
+{
+    private static readonly string[] Heading =
+        ["brewhouse", "circuits", "fermenter", "day", "hands", "most on a circuit, kW", "nearest limit"];
+
+    public static int Run(Workplace place, DayOptions day, bool markdown) => place.Guard(() =>
+    {
+        var profiles = place.Profiles();
+        var recipe = profiles.Recipe(profiles.FindRecipe(day.Recipe));
+        var rows = profiles.Brewhouses().Select(profiles.Brewhouse).SelectMany(h => Rows(h, recipe, day.Choices())).Prepend(Heading).ToArray();
+        if (markdown)
+            Markdown(place.Output, rows);
+        else
+            Plain(place.Output, rows);
+        return ExitCode.Done;
+    });
+
+    private static IEnumerable<string[]> Rows(Brewhouse house, Recipe recipe, DayChoices choices) =>
+        Enumerable.Range(1, house.Circuits.Length).Select(n => Row(house, n, Planner.Draw(house, recipe, choices with { Circuits = n })));
+
+    private static string[] Row(Brewhouse house, int circuits, PlanResult result) => result switch
+    {
+        PlanResult.Drawn { Plan: var plan } =>
+        [
+            house.Name, $"{circuits}", Notation.Metric.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
+            Durations.Short(plan.Totals.HandsS), Peaks(plan),
+            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "",
+        ],
+        PlanResult.Refused refused =>
+            [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], Notation.Metric)],
+        _ => [house.Name],
+    };
+
+    private static string Peaks(Plan plan)
+    {
+        var wiring = PlantSetting.Of(plan.Brewhouse, plan.Choices).Wiring;
+        return string.Join(", ", wiring.Circuits.Select((c, i) => $"{c.Id} {Kilowatts(wiring.PeakW(i))} of {Kilowatts(c.ContinuousW)}"));
+    }
+
+    private static string Kilowatts(double watts) => (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>Loads have a column of their own.</summary>
+    private static bool IsLoad(Limit limit) => limit.Unit == "kW";
+
+    private static void Markdown(TextWriter output, string[][] rows)
+    {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            output.WriteLine($"| {string.Join(" | ", rows[i])} |");
+            if (i == 0)
+                output.WriteLine($"|{string.Concat(rows[i].Select(_ => " --- |"))}");
+        }
+    }
+
+    private static void Plain(TextWriter output, string[][] rows)
+    {
+        var widths = Enumerable.Range(0, Heading.Length - 1).Select(c => rows.Max(r => r[c].Length)).ToArray();
+        foreach (var row in rows)
+            output.WriteLine(string.Concat(row.Select((cell, c) => c < widths.Length ? cell.PadRight(widths[c] + 2) : cell)));
+    }
+}

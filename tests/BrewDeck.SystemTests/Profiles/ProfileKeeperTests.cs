@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Learning;
+using BrewDeck.Deck;
+using BrewDeck.Profiles;
+using BrewDeck.SystemTests.Logbook;
+using Xunit;
+
+namespace BrewDeck.SystemTests.Profiles;
+
+public sealed class ProfileKeeperTests : IDisposable
+{
+    private static readonly DateTimeOffset Now = new(2026, 6, 1, 18, 0, 0, TimeSpan.Zero);
+
+    private readonly TempFolder _folder = new();
+    private readonly string _path;
+    private readonly string _before;
+
+    public ProfileKeeperTests()
+    {
+        Directory.CreateDirectory(Path.Combine(_folder.Path, "brewhouses"));
+        _path = Path.Combine(_folder.Path, "brewhouses", "mine.toml");
+        _before = ProfileText.Of(ProfileText.Bundled + "brewhouses/quayside-65.toml");
+        File.WriteAllText(_path, _before);
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    public static TheoryData<string> Parameters =>
+        [.. LessonParameters.For(Bundled).Where(p => p.With is not null).Select(p => p.Id)];
+
+    private static Core.Brewhouses.Brewhouse Bundled => BrewhouseFile.Read(ProfileText.Of(ProfileText.Bundled + "brewhouses/quayside-65.toml"), "x");
+
+    [Theory]
+    [MemberData(nameof(Parameters))]
+    public void Every_lesson_goes_into_its_own_line_and_nothing_else_changes(string id)
+    {
+        var lesson = Learned(id);
+        Keeper().Accept(new ProfileEntry("mine", _path), lesson, Now);
+
+        var after = File.ReadAllText(_path);
+        var house = BrewhouseFile.Read(after, _path);
+        Assert.Equal(lesson.Proposed, lesson.Parameter.Get(house), 1e-3 * lesson.Proposed);
+        Assert.Equal(_before, File.ReadAllText(Path.Combine(_folder.Path, "brewhouses", "mine.2026-06-01.toml")));
+        var old = _before.Split('\n');
+        var fresh = after.Split('\n').Where(l => !l.Contains("2026-06-01: lesson from 5 batches", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(old.Length, fresh.Length);
+        var changed = old.Zip(fresh).Where(p => p.First != p.Second).ToList();
+        Assert.Single(changed);
+        // the comment at the end of the changed line stays
+        Assert.Equal(Comment(changed[0].First), Comment(changed[0].Second));
+    }
+
+    [Fact]
+    public void A_second_lesson_of_the_day_keeps_both_old_versions_and_lists_neither()
+    {
+        var keeper = Keeper();
+        var entry = keeper.Accept(new ProfileEntry("mine", _path), Learned("evaporation"), Now);
+        keeper.Accept(entry, Learned("runoff"), Now);
+
+        Assert.Equal(["mine.2026-06-01-2.toml", "mine.2026-06-01.toml", "mine.toml"], Directory.GetFiles(Path.Combine(_folder.Path, "brewhouses")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        var listed = new ProfileFolder(Path.Combine(_folder.Path, "none"), _folder.Path).Brewhouses().Select(b => Path.GetFileName(b.Path));
+        Assert.Equal(["mine.toml", "quayside-65.toml"], listed.Select(l => l[(l.LastIndexOf('/') + 1)..]).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_bundled_profile_becomes_the_brewers_own()
+    {
+        var entry = Keeper().Accept(new ProfileEntry("Quayside 65", ProfileText.Bundled + "brewhouses/quayside-65.toml"), Learned("runoff"), Now);
+
+        Assert.Equal(Path.Combine(_folder.Path, "brewhouses", "quayside-65.toml"), entry.Path);
+        Assert.Equal(Learned("runoff").Proposed, BrewhouseFile.Read(File.ReadAllText(entry.Path), entry.Path).Habits.RunoffLPerMin, 1e-3);
+    }
+
+    [Fact]
+    public void A_file_written_in_another_way_is_left_alone()
+    {
+        var inline = _before.Replace("[habits]", "[ habits ]", StringComparison.Ordinal).Replace("runoff = ", "\"runoff\" = ", StringComparison.Ordinal);
+        File.WriteAllText(_path, inline);
+
+        var e = Assert.Throws<ProfileException>(() => Keeper().Accept(new ProfileEntry("mine", _path), Learned("runoff"), Now));
+        Assert.Contains("by hand", e.Message, StringComparison.Ordinal);
+        Assert.Equal(inline, File.ReadAllText(_path));
+        Assert.Single(Directory.GetFiles(Path.Combine(_folder.Path, "brewhouses")));
+    }
+
+    private ProfileKeeper Keeper() => new(_folder.Path, Path.Combine(_folder.Path, "none"));
+
+    private static Lesson Learned(string id)
+    {
+        var parameter = LessonParameters.Find(Bundled, id)!;
+        var now = parameter.Get(Bundled);
+        return new Lesson(parameter, now, new Estimate(Math.Min(now * 0.97, parameter.Most), 0.2 * parameter.PriorSd, 5), ImmutableArray<Evidence>.Empty);
+    }
+
+    private static string Comment(string line) => line.IndexOf('#', StringComparison.Ordinal) is >= 0 and var at ? line[at..].Trim() : "";
+}

@@ -1,0 +1,120 @@
+using System.Text.RegularExpressions;
+using BrewDeck.Deck;
+using BrewDeck.Deck.Reckoning;
+using BrewDeck.Deck.Wording;
+using Xunit;
+
+namespace BrewDeck.Tests.Deck;
+
+public partial class ReckonerTests
+{
+    private static readonly Dictionary<string, string> Nothing = [];
+
+    public static TheoryData<string> Names => [.. Sums.All.Select(s => s.Name)];
+
+    [Fact]
+    public void Names_are_those_of_options_and_meet_no_second_time()
+    {
+        Assert.Equal(Sums.All.Length, Sums.All.Select(s => s.Name).Distinct().Count());
+        Assert.All(Sums.All, s => Assert.Equal(s.Inputs.Length, s.Inputs.Select(i => i.Name).Distinct().Count()));
+        Assert.All(Sums.All.SelectMany(s => s.Inputs.Select(i => i.Name).Append(s.Name)), n => Assert.Matches(Option(), n));
+        Assert.All(Sums.All.SelectMany(s => s.Outputs), o => Assert.Matches("^[a-z0-9_]+$", o.Name));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Its_own_examples_give_numbers(string name)
+    {
+        var sum = Sums.Find(name)!;
+        var read = SumReader.Read(sum, Examples(sum), UnitSystem.Metric);
+
+        Assert.Null(read.Fault);
+        var results = sum.Reckon(read.Values!);
+        Assert.Equal(sum.Outputs.Length, results.Length);
+        Assert.All(results, r => Assert.True(double.IsFinite(r)));
+        Assert.All(SumLines.About(sum), a => Assert.NotEmpty(a.Value));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_must_be_given_is_asked_for_by_name(string name)
+    {
+        var sum = Sums.Find(name)!;
+        var first = sum.Inputs.First(i => i.Default is null);
+        var read = SumReader.Read(sum, Nothing, UnitSystem.Metric);
+
+        Assert.Equal(first.Name, read.Input);
+        Assert.Contains(first.Example, read.Fault, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Nonsense_gets_one_line(string name)
+    {
+        var sum = Sums.Find(name)!;
+        foreach (var input in sum.Inputs)
+        {
+            var texts = Examples(sum);
+            texts[input.Name] = "\u001b[31mbeer\n";
+            var read = SumReader.Read(sum, texts, UnitSystem.Metric);
+            Assert.Equal(input.Name, read.Input);
+            Assert.DoesNotContain(read.Fault!, char.IsControl);
+        }
+    }
+
+    // worked by hand or from the formulas' own papers, not from this program
+    [Theory]
+    [InlineData("priming", "volume=20 L;co2=2.4;highest=20 °C;sugar=table-sugar", 0, 117, 2)]
+    [InlineData("bitterness", "hops=28.35 g;alpha=6 %;boiled=60 min;gravity=1.050;volume=18.927 L", 0, 20.8, 0.2)]
+    [InlineData("alcohol", "original=1.050;final=1.010", 0, 5.25, 0.1)]
+    [InlineData("pitch", "volume=20 L;gravity=12 °P", 0, 180, 1)]
+    [InlineData("dilution", "volume=40 L;gravity=1.060;target=1.050", 0, 8.0, 0.1)]
+    [InlineData("boiling-point", "altitude=1500 m", 0, 95.0, 0.1)]
+    [InlineData("keg-pressure", "co2=2.5;temp=3.3 °C", 1, 11.3, 1.0)]
+    [InlineData("residual-alkalinity", "alkalinity=178.5;calcium=0", 1, 0.3, 0.001)]
+    [InlineData("gravity-scales", "gravity=12 °P", 0, 1.0484, 0.0001)]
+    [InlineData("heating-time", "volume=50 L;from=20 °C;to=70 °C;power=5 kW;net=100 %;vessel=0 kJ/K;loss=0 W/K", 0, 34.8, 0.2)]
+    public void Figures_known_from_elsewhere_come_out(string name, string given, int output, double expected, double within)
+    {
+        var sum = Sums.Find(name)!;
+        var texts = given.Split(';').Select(p => p.Split('=')).ToDictionary(p => p[0], p => p[1]);
+        var read = SumReader.Read(sum, texts, UnitSystem.Metric);
+
+        Assert.Null(read.Fault);
+        Assert.Equal(expected, sum.Reckon(read.Values!)[output], within);
+    }
+
+    [Fact]
+    public void A_bare_number_is_in_the_brewers_own_units()
+    {
+        var sum = Sums.Find("boiling-point")!;
+        var texts = new Dictionary<string, string> { ["altitude"] = "5000" };
+
+        Assert.Equal(1524, SumReader.Read(sum, texts, UnitSystem.Us).Values!["altitude"], 1e-6);
+        Assert.Equal(5000, SumReader.Read(sum, texts, UnitSystem.Metric).Values!["altitude"], 1e-6);
+    }
+
+    [Fact]
+    public void A_pump_gives_less_through_a_longer_hose_and_nothing_beyond_its_head()
+    {
+        double Flow(string hose, string lift) => Reckoned("pump-flow", ("hose", hose), ("lift", lift));
+
+        Assert.True(Flow("10 m", "0.8 m") < Flow("2 m", "0.8 m"));
+        Assert.Equal(0, Flow("2 m", "3.5 m"), 1e-6);
+    }
+
+    private static double Reckoned(string name, params (string Input, string Text)[] changed)
+    {
+        var sum = Sums.Find(name)!;
+        var texts = Examples(sum);
+        foreach (var (input, text) in changed)
+            texts[input] = text;
+        return sum.Reckon(SumReader.Read(sum, texts, UnitSystem.Metric).Values!)[0];
+    }
+
+    private static Dictionary<string, string> Examples(Sum sum) =>
+        sum.Inputs.ToDictionary(i => i.Name, i => i.Example.Split(" or ")[0]);
+
+    [GeneratedRegex("^[a-z][a-z0-9-]*$")]
+    private static partial Regex Option();
+}

@@ -1,0 +1,81 @@
+using BrewDeck.Core.Running.Ensemble;
+
+namespace BrewDeck.Tests.Running.Ensemble;
+
+public class MembersTests
+{
+    private const int Sources = 6;
+
+    /// <summary>Reads the first source plus half of the second.</summary>
+    private static readonly Quadratic _reading = new(0, [1, 0.5, 0, 0, 0, 0], new double[Sources]);
+
+    [Fact]
+    public void The_prior_is_centred_and_without_correlation()
+    {
+        var prior = Members.Prior(Sources);
+        for (var j = 0; j < Sources; j++)
+        {
+            for (var k = 0; k <= j; k++)
+                Assert.Equal(j == k ? 1 : 0, Covariance(prior, j, k), 4);
+            Assert.Equal(0, prior.Mean[j], 6);
+        }
+    }
+
+    [Fact]
+    public void A_reading_moves_mean_and_covariance_as_Kalman_does()
+    {
+        const double errorSd = 0.7, off = 1.3, variance = 1.25 + errorSd * errorSd;
+        var after = After(Members.Prior(Sources), off, errorSd);
+        Assert.Equal(off / variance, after.Mean[0], 4);
+        Assert.Equal(0.5 * off / variance, after.Mean[1], 4);
+        Assert.Equal(0, after.Mean[2], 4);
+        Assert.Equal(1 - 1 / variance, Covariance(after, 0, 0), 3);
+        Assert.Equal(-0.5 / variance, Covariance(after, 0, 1), 3);
+        Assert.Equal(1, Covariance(after, 2, 2), 3);
+    }
+
+    [Fact]
+    public void A_reading_as_expected_moves_no_mean_and_narrows()
+    {
+        var after = After(Members.Prior(Sources), 0, 0.5);
+        Assert.All(after.Mean, m => Assert.Equal(0, m, 5));
+        Assert.True(Covariance(after, 0, 0) < 0.4);
+    }
+
+    [Fact]
+    public void The_order_of_two_readings_does_not_matter()
+    {
+        var one = After(After(Members.Prior(Sources), 1, 0.5), 0.2, 1);
+        var other = After(After(Members.Prior(Sources), 0.2, 1), 1, 0.5);
+        for (var j = 0; j < Sources; j++)
+            Assert.Equal(one.Mean[j], other.Mean[j], 4);
+    }
+
+    [Fact]
+    public void Widened_a_surprise_lies_within_the_wanted_deviations()
+    {
+        var shown = new float[Members.Count];
+        var prior = Members.Prior(Sources);
+        prior.Give(_reading, shown);
+        var wide = prior.Widened(shown, 9, 0.5, 3);
+        Assert.Equal(3, Math.Sqrt(Members.Spread(shown).Sd * Members.Spread(shown).Sd + 0.25), 3);
+        Assert.True(Covariance(wide, 0, 0) > 2);
+        Assert.Equal(1, Covariance(wide, 3, 3), 3);
+    }
+
+    // the reading is given against the mean member, as the belief does
+    private static Members After(Members members, double reading, double errorSd)
+    {
+        var shown = new float[Members.Count];
+        members.Give(_reading with { AsStated = -_reading.At(members.Mean) }, shown);
+        return members.After(shown, reading - _reading.At(members.Mean), errorSd);
+    }
+
+    private static double Covariance(Members of, int j, int k)
+    {
+        double sum = 0;
+        for (var i = 0; i < Members.Count; i++)
+            sum += (of.Of(j)[i] - of.Mean[j]) * (of.Of(k)[i] - of.Mean[k]);
+        return sum / (Members.Count - 1);
+    }
+}
