@@ -32,8 +32,10 @@ public sealed class BatchTrace
                 continue;
             state = RunFold.Then(state with { Count = i }, events[i]);
             if (events[i] is StepStarted started && state.Live is { } live)
-                atStart[started.StepId] = live;
+                atStart[started.StepId] = live with { Belief = null! };
         }
+        // what the day believed of itself is large and says nothing here: dropped, so that fifty batches fit in memory
+        state = state with { Live = null };
         return state is { Status: RunStatus.Complete, Plan: not null } ? new(number, state, atStart) { OpenedMs = events[0].AtMs } : null;
     }
 

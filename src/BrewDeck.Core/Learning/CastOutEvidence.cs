@@ -30,19 +30,29 @@ internal static class CastOutEvidence
         if (batch.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
             || batch.Within(step, ReadingKind.Volume, fermenter) is not { } read)
             yield break;
-        var given = PlantModel.Run(live.Setting, step.Spec, live.Plant, live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)].AtS, double.PositiveInfinity);
-        var expected = given.State.Vessels[live.Setting.FermenterIndex];
-        var seen = LauterEvidence.CoolL(read, expected.Plato, expected.TempC);
-        var knockOut = batch.LastDone(s => s.Kind == StepKind.KnockOut);
-        if (knockOut is not null && batch.Within(knockOut, ReadingKind.Volume, step.Spec.Vessel) is { } before && !Mended(batch, before))
-        {
-            // the stand's steam is the model's
-            yield return batch.Says(
-                LessonParameters.CastOutLoss, live.Setting.Habits.TrubL + Contents.CoolL(expected) - seen, Math.Sqrt(2) * VolumeNoiseL, Root(VolumeBias(seen), VolumeBias(seen), 0.15),
-                new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("fermenter_expected_l", Contents.CoolL(expected)));
-        }
+        var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
+        var seen = LauterEvidence.CoolL(read, wort.Plato, step.Spec.TargetC ?? 20);
+        if (Behind(batch, live, read, seen) is { } behind)
+            yield return behind;
         if (Chilling(batch, step, live, read, seen) is { } chilled)
             yield return chilled;
+    }
+
+    /// <summary>Kettle at knock-out less the stand's steam, less the fermenter, less what the profile gives to dead space, hops and hoses.</summary>
+    private static Evidence? Behind(BatchTrace batch, LivePlant live, TakenReading read, double seenL)
+    {
+        var house = batch.Plan.Brewhouse;
+        var knockOut = batch.LastDone(s => s.Kind == StepKind.KnockOut);
+        if (knockOut is null || batch.Within(knockOut, ReadingKind.Volume, house.Kettle.Id) is not { } before || Mended(batch, before)
+            || batch.LastDone(s => s.Kind == StepKind.Whirlpool) is not { } whirlpool || batch.AtStart(whirlpool) is not { } hot)
+            return null;
+        var kettle = live.Setting.IndexOf(house.Kettle.Id);
+        var knockedOut = LauterEvidence.CoolL(before, live.Plant.Vessels[kettle].Plato, 98);
+        var steam = Contents.CoolL(hot.Plant.Vessels[kettle]) - Contents.CoolL(live.Plant.Vessels[kettle]);
+        var others = house.Kettle.DeadSpaceL + house.Habits.LineLossL + house.Habits.HopAbsorptionLPerKg * live.Plant.Hops.Sum(h => h.MassKg);
+        return batch.Says(
+            LessonParameters.CastOutLoss, knockedOut - steam - seenL - others, Math.Sqrt(2) * VolumeNoiseL, Root(VolumeBias(seenL), VolumeBias(seenL), 0.15),
+            new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("steamed_off_l", steam));
     }
 
     private static bool Mended(BatchTrace batch, TakenReading since) =>
@@ -56,7 +66,7 @@ internal static class CastOutEvidence
             return null;
         var seconds = (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS;
         var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
-        var flow = 60 * (seenL + live.Setting.Habits.LineLossL) / Math.Max(60, seconds);
+        var flow = 60 * (seenL + batch.Plan.Brewhouse.Habits.LineLossL) / Math.Max(60, seconds);
         if (flow > 0.96 * chiller.WortLPerMin || cold.Reading.Value <= live.Setting.SourceWaterC + 1)
             return null;
         var ua = TransferFor(live.Setting, wort, flow, cold.Reading.Value);

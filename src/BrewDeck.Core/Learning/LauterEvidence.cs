@@ -49,6 +49,7 @@ internal static class LauterEvidence
         var litres = CoolL(read, plato, 80);
         var seen = litres * SugarSolution.ExtractKgPerL(plato, 20);
         var stages = live.Setting.Habits.SpargeStages;
+        live = AsRead(batch, live);
         double Extract(double s) => Ran(With(live, s), steps.Select(x => x.Spec with { VolumeL = x == last ? litres : x.Spec.VolumeL })).ExtractKg;
         double expected = Extract(stages), slope = (Extract(1.3 * stages) - expected) / (0.3 * stages);
         // a bed that is hardly washed says nothing about its stages
@@ -58,6 +59,17 @@ internal static class LauterEvidence
         yield return batch.Says(
             LessonParameters.SpargeStages, stages + (seen - expected) / slope, noise, seen * VolumeScaleFraction / slope,
             new DrivingReading("kettle_gravity_sg", gravity.Reading.Value), new DrivingReading("kettle_volume_l", read.Reading.Value), new DrivingReading("extract_expected_kg", expected));
+    }
+
+    /// <summary>The mash just as strong as it was read: what the day's own learning made of the reading must not enter twice.</summary>
+    private static LivePlant AsRead(BatchTrace batch, LivePlant live)
+    {
+        var tun = live.Setting.IndexOf(batch.Plan.Brewhouse.MashTun.Id);
+        if (batch.LastDone(s => s.Kind == StepKind.Vorlauf) is not { } vorlauf
+            || batch.Within(vorlauf, ReadingKind.Gravity, batch.Plan.Brewhouse.MashTun.Id) is not { } read)
+            return live;
+        var mash = Assimilate.Gravity(live.Plant.Vessels[tun], read.Reading.Value);
+        return live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(tun, mash) } };
     }
 
     private static IEnumerable<Evidence> Flow(BatchTrace batch, List<RunStep> runs, string kettle)

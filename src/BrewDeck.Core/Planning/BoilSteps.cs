@@ -7,15 +7,12 @@ internal static class BoilSteps
 {
     private const Cautions Boiling = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater;
 
-    /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs, and that leaves time to dig out the tun, is taken.</summary>
+    /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
     private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10, .. Enumerable.Range(6, 50).Select(m => (double)m)];
 
-    private const double AddMin = 1, SanitiseMin = 4;
-
-    /// <summary>Digging out the tun takes this long.</summary>
+    /// <summary>Digging out the tun wants this long without an addition.</summary>
     public const double DigOutMin = 20;
 
-    /// <summary>The boil; with the grain dug out meanwhile where the additions leave time for it.</summary>
     public static List<StepSpec> Write(Recipe recipe, string kettle, StepSpec digOut)
     {
         var steps = new List<StepSpec>
@@ -24,21 +21,36 @@ internal static class BoilSteps
             Step("boil.hot-break", StepKind.HotBreak, kettle) with { Minutes = 5, HandsS = 300, Cautions = Boiling | Cautions.BoilOver },
         };
         var marks = Marks(recipe);
-        var sanitise = SanitiseMinute(recipe, marks);
-        var cuts = Cuts(recipe, marks, sanitise);
-        var digsFrom = DigsFrom(cuts, sanitise, marks);
+        var (digOutAt, sanitiseAt) = Windows(recipe, marks);
+        var cuts = marks.Select(m => m.Minutes).Append(sanitiseAt).Append(recipe.BoilMin).Append(digOutAt).Append(0).Distinct()
+            .Where(m => m >= 0 && m <= recipe.BoilMin).OrderDescending().ToList();
         for (var i = 0; i < cuts.Count; i++)
         {
             steps.AddRange(AdditionsAt(marks, cuts[i], kettle));
-            if (cuts[i] == sanitise)
+            if (cuts[i] == sanitiseAt)
                 steps.Add(Sanitise(steps.Last(s => s.Vessel == kettle).Id));
             if (i + 1 == cuts.Count)
                 break;
             steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
-            if (cuts[i] == digsFrom)
+            if (cuts[i] == digOutAt)
                 steps.Add(digOut);
         }
         return steps;
+    }
+
+    /// <summary>Minutes before knock-out at which the tun is dug out and the chiller sanitised, so that neither keeps an addition waiting; -1: no time for it in the boil.</summary>
+    private static (double DigOut, double Sanitise) Windows(Recipe recipe, List<(double Minutes, Charge Charge)> marks)
+    {
+        var sanitise = SanitiseMinute(recipe, marks);
+        var edges = marks.Select(m => m.Minutes).Append(recipe.BoilMin).Append(0).Distinct().OrderDescending().ToList();
+        var gaps = edges.Zip(edges.Skip(1), (from, to) => (From: from, Length: from - to)).ToList();
+        bool Free((double From, double Length) gap) => gap.From <= sanitise || gap.From - sanitise >= DigOutMin + 1 || gap.From - gap.Length >= sanitise;
+        var best = gaps.Where(g => g.Length >= DigOutMin + 1 && Free(g)).OrderByDescending(g => g.Length).FirstOrDefault();
+        if (best.Length > 0)
+            return (best.From, sanitise);
+        // the chiller is sanitised right after the tun where both fit into one gap
+        var both = gaps.Where(g => g.Length >= DigOutMin + 6 && g.From - DigOutMin - 1 <= 35).OrderByDescending(g => g.Length).FirstOrDefault();
+        return both.Length > 0 ? (both.From, both.From - DigOutMin - 1) : (-1, sanitise);
     }
 
     private static List<(double Minutes, Charge Charge)> Marks(Recipe recipe) =>
@@ -56,38 +68,19 @@ internal static class BoilSteps
         var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
         yield return Step(id, StepKind.AddToBoil, kettle) with
         {
-            Charges = [.. charges], Minutes = minute, HandsS = 60 * AddMin, Cautions = Boiling | Cautions.BoilOver,
+            Charges = [.. charges], Minutes = minute, HandsS = 60, Cautions = Boiling | Cautions.BoilOver,
         };
     }
 
     private static double SanitiseMinute(Recipe recipe, List<(double Minutes, Charge Charge)> marks)
     {
         bool Quiet(double minute) => minute < recipe.BoilMin && !marks.Any(m => m.Minutes < minute && m.Minutes > minute - 6);
-        var quiet = SanitiseAt.Where(Quiet).DefaultIfEmpty(Math.Min(15, recipe.BoilMin)).ToList();
-        var digs = quiet.Where(m => DigsFrom(Cuts(recipe, marks, m), m, marks) is not null).ToList();
-        return digs.Count > 0 ? digs[0] : quiet[0];
-    }
-
-    /// <summary>Minutes before knock-out at which something goes in or the hands go to the chiller.</summary>
-    private static List<double> Cuts(Recipe recipe, List<(double Minutes, Charge Charge)> marks, double sanitise) =>
-    [
-        .. marks.Select(m => m.Minutes).Append(sanitise).Append(recipe.BoilMin).Append(0).Distinct()
-            .Where(m => m <= recipe.BoilMin).OrderDescending(),
-    ];
-
-    /// <summary>Minute of the longest piece of the boil in which the tun can be dug out before the hands are wanted again; null: in none.</summary>
-    private static double? DigsFrom(List<double> cuts, double sanitise, List<(double Minutes, Charge Charge)> marks)
-    {
-        double Spare((double From, double To) piece) => piece.From - piece.To - DigOutMin
-            - (marks.Any(m => m.Minutes == piece.From) ? AddMin : 0) - (piece.From == sanitise ? SanitiseMin : 0);
-        var pieces = cuts.Zip(cuts.Skip(1)).Where(p => Spare(p) >= 0).ToList();
-        return pieces.Count == 0 ? null : pieces.MaxBy(Spare).First;
+        return SanitiseAt.Where(Quiet).DefaultIfEmpty(Math.Min(15, recipe.BoilMin)).First();
     }
 
     private static StepSpec Sanitise(string after) => new()
     {
-        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = SanitiseMin,
-        HandsS = 60 * SanitiseMin,
+        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
         Cautions = Cautions.Scald | Cautions.Pressure,
     };
 

@@ -10,6 +10,8 @@ internal sealed partial class RunSheet
     {
         if (_tank != _tun)
             TransferStrike();
+        if (_batch.Liquor == LiquorOrder.BeforeDoughIn)
+            SpargeLiquor();
         DoughIn();
         for (var i = 0; i < Recipe.Rests.Length; i++)
             Rest(i);
@@ -58,9 +60,17 @@ internal sealed partial class RunSheet
         });
         if (i == 0)
             InfusionLiquor();
-        if (i == (_batch.Liquor == LiquorOrder.AfterLastRamp || Infuses ? Recipe.Rests.Length - 1 : 0))
+        if (_batch.Liquor != LiquorOrder.BeforeDoughIn && i == SpargeRest)
             SpargeLiquor();
     }
+
+    /// <summary>Index of the rest in which the sparge liquor is heated.</summary>
+    private int SpargeRest => Infuses ? Recipe.Rests.Length - 1 : _batch.Liquor switch
+    {
+        LiquorOrder.AfterLastRamp => Recipe.Rests.Length - 1,
+        LiquorOrder.LongestRest or LiquorOrder.AllFirstThenLongestRest => Recipe.Rests.IndexOf(Recipe.Rests.MaxBy(r => r.Minutes)!),
+        _ => 0,
+    };
 
     private void Raise(int i, MashRest rest)
     {
@@ -109,7 +119,7 @@ internal sealed partial class RunSheet
         if (TankNeedL <= 0)
             return;
         var left = LeftInTankL + (Infuses ? InfusionNeed.SpareL(_setting, _batch) : 0);
-        if (_batch.Liquor != LiquorOrder.AllFirst && TankNeedL > left)
+        if (!_batch.FillsOnce && TankNeedL > left)
         {
             Add("liquor.fill-sparge", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
             {

@@ -129,24 +129,14 @@ internal sealed partial class RunSheet
             {
                 Vessel = _whirlpool, TargetC = Recipe.Yeast.PitchC, HandsS = 300, Cautions = Cautions.Scald,
             });
-            DigOutLate();
         }
         Add("cool.cast-out", StepKind.CastOut, UnitProcedure.Cool, s => s with
         {
             Vessel = _whirlpool, To = PlantSetting.FermenterId, TargetC = Recipe.Yeast.PitchC, HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
-        DigOutLate();
         Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.None, vessel: PlantSetting.FermenterId);
         Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), PlantSetting.FermenterId);
-    }
-
-    /// <summary>Where the boil left no time for it, while the wort runs cold by itself.</summary>
-    private void DigOutLate()
-    {
-        var digOut = DigOut();
-        if (!_steps.Any(s => s.Id == digOut.Id))
-            _steps.Add(digOut);
     }
 
     /// <summary>Into turning: round the kettle, or by the way in along the wall of a whirlpool.</summary>
@@ -195,6 +185,9 @@ internal sealed partial class RunSheet
 
     private void CleanDown()
     {
+        // where the boil leaves no time for it
+        if (!_steps.Exists(s => s.Id == DigOut().Id))
+            _steps.Add(DigOut());
         Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
         if (_whirlpool != _kettle)
             Hands("clean.whirlpool", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, vessel: _whirlpool);

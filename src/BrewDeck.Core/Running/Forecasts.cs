@@ -87,11 +87,13 @@ public static class Forecasts
             bands.FinishMs.Around(state.MsAt(finish, nowMs)));
     }
 
-    /// <summary>The step that was begun last of those that run, or else the next one; empty when the day is over.</summary>
+    /// <summary>The step of the plan that was begun last of those that run or are on hold, or else the next one; empty when the day is over.</summary>
     internal static string LastBegun(RunState state)
     {
-        var begun = state.Steps.Where(s => s.Status == RunStatus.Running).MaxBy(s => s.StartedMs);
-        return (begun ?? state.Steps.FirstOrDefault(s => s.Open))?.Spec.Id ?? "";
+        var planned = state.Plan!.Steps.Select(s => s.Spec.Id).ToHashSet();
+        var open = state.Steps.Where(s => s.Open && planned.Contains(s.Spec.Id)).ToList();
+        var begun = open.Where(s => s.Status != RunStatus.Idle).MaxBy(s => s.StartedMs);
+        return (begun ?? open.FirstOrDefault())?.Spec.Id ?? "";
     }
 
     private static VesselState? LastAfter(ImmutableArray<PlanStep> rest, Func<StepSpec, bool> wanted, int vessel) =>

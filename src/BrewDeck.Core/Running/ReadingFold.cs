@@ -1,5 +1,6 @@
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -9,11 +10,11 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = Ensemble.Learning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
-        var takes = Ensemble.Learning.Takes(live, e.Reading);
-        var expected = takes ? Ensemble.Learning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var live = DayLearning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
+        var takes = DayLearning.Takes(live, e.Reading);
+        var expected = takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
         var after = Runoff.Learned(state.Live!, live, e.Reading, now)
-            ?? (takes ? Ensemble.Learning.From(state, live, e.Reading, now) : null)
+            ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
         return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
     }
@@ -87,9 +88,11 @@ internal static class Assimilate
         {
             var extract = v.WaterKg * plato / (100 - plato);
             var more = extract - v.ExtractKg;
+            // what is missing is late while much is still to dissolve, and will not come once nearly all should have
+            var late = more > 0 ? more : more * v.UndissolvedKg / (v.UndissolvedKg + v.ExtractKg);
             return v with
             {
-                ExtractKg = extract, GrainDryKg = Math.Max(0, v.GrainDryKg - more), UndissolvedKg = Math.Max(0, v.UndissolvedKg - more),
+                ExtractKg = extract, GrainDryKg = Math.Max(0, v.GrainDryKg - more), UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
             };
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;

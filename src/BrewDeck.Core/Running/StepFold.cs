@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
@@ -25,7 +26,7 @@ internal static class StepFold
         var live = Milestones.After(Ended(state.Live!, segment, now), step.Spec, [.. state.Steps.Where(s => s != step)]);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
         if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
-            state = state with { Live = Ensemble.Learning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
+            state = state with { Live = DayLearning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, Overtime(segment, now)));
     }
 

@@ -69,7 +69,7 @@ public static class KeyMap
         new(Kinds, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
-        new(KeyContext.Deck | KeyContext.Screens | Choice, Command.Reckoner, "c", Key('c'), "", "The reckoner: one-off sums, while the brew goes on."),
+        new(KeyContext.Deck | KeyContext.Screens | Choice, Command.Reckoner, "k", Key('k'), "", "The reckoner: one-off sums, while the brew goes on."),
         new(KeyContext.Screens, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];

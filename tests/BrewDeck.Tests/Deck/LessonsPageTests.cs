@@ -96,6 +96,10 @@ public sealed class LessonsPageTests
 
         public Recipe Recipe(ProfileEntry entry) => throw new ProfileException("none");
 
+        public GristLine? GristOnHand(string name) => null;
+
+        public BrewDeck.Core.Planning.HopOnHand? HopOnHand(string name) => null;
+
         public ProfileEntry Accept(ProfileEntry entry, Lesson lesson, DateTimeOffset now)
         {
             Accepted.Add(lesson);

@@ -97,10 +97,8 @@ public class FoldLaws
                     var (share, vessel, kind) = looks[i];
                     day.Wait(share * Math.Max(0, day.Focus.DueMs - day.NowMs) / 60_000);
                     var id = vessel < 3 ? planned.Plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
-                    if (vessel < 2 && day.Vessel("kettle").LiquidKg > 0)
-                        kind = 0; // nobody measures the litres of spent grain and of liquor left over
                     var before = day.Forecast;
-                    day.Read((ReadingKind)kind, id, day.Expected((ReadingKind)kind, id));
+                    day.Read((ReadingKind)kind, id, day.Predicted((ReadingKind)kind, id));
                     SameDay(before, day.Forecast, $"{day.Focus.StepId}: {(ReadingKind)kind} of {id}");
                     Assert.Empty(day.Offers);
                     day.GoOn();

@@ -7,13 +7,13 @@ namespace BrewDeck.Tests.Learning;
 
 public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<LessonTests.Brewed>
 {
-    /// <summary>Eight brewhouses, ten batches each, brewed once for all tests.</summary>
+    /// <summary>Five brewhouses, six batches each, brewed once for all tests.</summary>
     public sealed class Brewed
     {
-        internal IReadOnlyList<(SimulatedHouse House, List<BatchTrace> Batches)> All { get; } = [.. Enumerable.Range(1, 8).AsParallel().AsOrdered().Select(h =>
+        internal IReadOnlyList<(SimulatedHouse House, List<BatchTrace> Batches)> All { get; } = [.. Enumerable.Range(1, 5).AsParallel().AsOrdered().Select(h =>
         {
             var house = new SimulatedHouse(h, calibrated: false);
-            return (house, Enumerable.Range(1, 10).Select(house.Brew).ToList());
+            return (house, Enumerable.Range(1, 6).Select(house.Brew).ToList());
         })];
     }
 
@@ -39,15 +39,15 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
         Assert.All(Lessons.Of(SimulatedHouse.Profile, batches).Where(l => l.Parameter.Stem is "heat_loss" or "fermenter_loss"), l => Assert.False(l.EnoughData));
     }
 
-    /// <summary>Nine figures of eight brewhouses; within three standard deviations of a share of 80 % of about 72 that are not all independent.</summary>
+    /// <summary>Nine figures of five brewhouses: three standard deviations of a share of 80 % of 45 are 18 %.</summary>
     [Fact]
     public void Bands_hold_the_hidden_truth_about_four_times_of_five()
     {
         var held = brewed.All.SelectMany(b => Lessons.Of(SimulatedHouse.Profile, b.Batches)
             .Where(l => b.House.Of(l.Parameter.Id) is not null && l.Evidence.Length > 0)
             .Select(l => b.House.Of(l.Parameter.Id) >= l.Band.P10 && b.House.Of(l.Parameter.Id) <= l.Band.P90)).ToList();
-        Assert.True(held.Count >= 60);
-        Assert.InRange(held.Average(h => h ? 1.0 : 0), 0.65, 0.95);
+        Assert.True(held.Count >= 40);
+        Assert.InRange(held.Average(h => h ? 1.0 : 0), 0.62, 0.98);
     }
 
     [Fact]
@@ -65,7 +65,7 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
     [Fact]
     public void Accepted_lessons_bring_the_plan_nearer_to_what_comes_out()
     {
-        var misses = Enumerable.Range(0, 8).AsParallel().SelectMany(i => Misses(i + 1, brewed.All[i].Batches, days: 1)).ToList();
+        var misses = Enumerable.Range(0, 5).AsParallel().SelectMany(i => Misses(i + 1, brewed.All[i].Batches, days: 1)).ToList();
         var before = LessonFigures.Percentile([.. misses.Select(m => m.Before)], 0.5);
         var after = LessonFigures.Percentile([.. misses.Select(m => m.After)], 0.5);
         TestContext.Current.TestOutputHelper?.WriteLine($"median gravity error {before:0.00} points before, {after:0.00} after");

@@ -105,6 +105,13 @@ internal sealed class PerfectDay
         return live.Plant.Vessels[live.Setting.IndexOf(id)];
     }
 
+    /// <summary>What the deck would hold a reading against.</summary>
+    public double Predicted(ReadingKind kind, string vessel)
+    {
+        var reading = new Reading(kind, vessel, Expected(kind, vessel), "");
+        return RunFold.Then(State, new ReadingTaken(NowMs, reading, [])).Readings[^1].Expected;
+    }
+
     public double Expected(ReadingKind kind, string vessel)
     {
         var live = State.Live!.CutAt(State.SecondsAt(NowMs));

@@ -31,7 +31,7 @@ internal static class Lautering
             // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
             var running = Running(bench, tun, kettle, spec, sparge);
             if (running <= 1e-9)
-                return Ended(bench, tun, tank, kettle, elapsed);
+                return Ended(bench, tun, tank, kettle, spec, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
             var flow = HotPerCool(bench.Vessels[tun]) * bench.Setting.Habits.RunoffLPerMin / 60;
             var litres = Math.Min(Math.Min(running, flow * seconds), ToCoverL(bench, kettle));
@@ -39,7 +39,7 @@ internal static class Lautering
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
-            if (tank != kettle && tank != tun)
+            if (spec.SpargeL > 0)
                 bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
@@ -101,10 +101,11 @@ internal static class Lautering
     private static double HotPerCool(in VesselState v) =>
         SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
 
-    private static Progress Ended(Workbench bench, int tun, int tank, int kettle, double elapsed)
+    private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
     {
         bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
-        bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
+        if (spec.SpargeL > 0)
+            bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
         bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = double.NaN };
         return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
     }

@@ -4,7 +4,7 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>What readings and times teach: the members move, and the live plant with their mean.</summary>
-internal static class Learning
+internal static class DayLearning
 {
     /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
     private const double NearEnd = 0.3;
@@ -14,6 +14,9 @@ internal static class Learning
 
     /// <summary>How far the time of a heat-up or a flow is off beside all stated spreads; share of its length, common practice, no source.</summary>
     private const double TimeModel = 0.02;
+
+    /// <summary>How well the moment is known from which a heat-up or a flow starts; s, common practice, no source.</summary>
+    private const double TimeStartS = 20;
 
     /// <summary>What a reading would show for the mean member.</summary>
     public static double Expected(LivePlant live, Reading reading)
@@ -27,6 +30,14 @@ internal static class Learning
         return shows;
     }
 
+    /// <summary>The prediction that a reading is held against: one that shows just this moves nothing.</summary>
+    /// <param name="live">Cut at <paramref name="nowS"/>.</param>
+    public static double Predicted(RunState state, LivePlant live, Reading reading, double nowS)
+    {
+        var expected = Expected(live, reading);
+        return expected + live.Belief.Beside(RowOf(new DayPlace(state, live, nowS), live, reading, expected));
+    }
+
     /// <summary>Whether a reading tells something about the sources; others are taken as they are.</summary>
     public static bool Takes(LivePlant live, Reading reading) => live.Setting.IndexOf(reading.Vessel) is >= 0 and var vessel
         && live.Plant.Vessels[vessel].LiquidKg > 0
@@ -38,12 +49,14 @@ internal static class Learning
     public static LivePlant? From(RunState state, LivePlant live, Reading reading, double nowS)
     {
         var place = new DayPlace(state, live, nowS);
-        var vessel = live.Setting.IndexOf(reading.Vessel);
         var expected = Expected(live, reading);
-        var row = WithInstrument(live.Belief, reading, expected, place.Of(vessel, v => Shown(reading, v)));
+        var row = RowOf(place, live, reading, expected);
         var error = ReadingErrors.SdOf(reading.Kind, reading.Vessel, expected);
         return live.Belief.After(row, reading.Value - expected, error) is { } after ? Moved(state, live, after, nowS, place) : null;
     }
+
+    private static Row RowOf(DayPlace place, LivePlant live, Reading reading, double expected) => WithInstrument(
+        live.Belief, reading, expected, place.Of(live.Setting.IndexOf(reading.Vessel), v => Shown(reading, v)));
 
     /// <summary>What the time teaches that a heat-up, a run-off or a cast-out took.</summary>
     /// <param name="lateS">Seconds by which it ended later than expected.</param>
@@ -57,7 +70,7 @@ internal static class Learning
         var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
         if (Math.Abs(off) > Away * step.DurationS)
             return live;
-        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeModel * lastedS * TimeModel * lastedS);
+        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeStartS * TimeStartS + TimeModel * lastedS * TimeModel * lastedS);
         var after = live.Belief.AfterWidened(live.Belief.Response.Row(day => day[index].DurationS), off, error);
         return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
     }
