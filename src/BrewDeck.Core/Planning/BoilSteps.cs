@@ -8,7 +8,7 @@ internal static class BoilSteps
     private const Cautions Boiling = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater;
 
     /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
-    private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10];
+    private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10, .. Enumerable.Range(6, 50).Select(m => (double)m)];
 
     /// <summary>Digging out the tun wants this long without an addition.</summary>
     public const double DigOutMin = 20;

@@ -11,7 +11,8 @@ public static class DayTotals
         var kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
         var end = steps[^1].After;
         var full = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter).After.Vessels[kettle];
-        var boiled = steps.Last(s => s.Spec.Kind == StepKind.Boil).After.Vessels[kettle];
+        // a wort may be brought to the boil and no more
+        var boiled = steps.Last(s => s.Spec.Kind is StepKind.Boil or StepKind.HotBreak).After.Vessels[kettle];
         var fermenter = end.Vessels[setting.FermenterIndex];
         var ebc = WortFigures.ColourEbc(setting, end);
         return new(

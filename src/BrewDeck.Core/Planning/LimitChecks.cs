@@ -19,15 +19,16 @@ internal static class LimitChecks
         return
         [
             new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
+            .. StrikeTemperature(setting, steps),
             .. Sparge(setting, batch),
             new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
-            new("mash_covers_elements", Emptiest(setting, steps, StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
+            new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
             .. house.LauterTun == house.MashTun
                 ? ImmutableArray<Limit>.Empty : [new("mash_in_lauter_tun", Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L")],
             .. house.Whirlpool == house.Kettle
                 ? ImmutableArray<Limit>.Empty : [new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L")],
             new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L"),
-            new("wort_covers_elements", Emptiest(setting, steps, StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
+            new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
             new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L"),
             .. Heats(setting, steps),
             .. Circuits(setting),
@@ -52,10 +53,16 @@ internal static class LimitChecks
         return steps.Max(s => Contents.StandsL(s.After.Vessels[index]));
     }
 
-    /// <summary>Least that stands in the vessel of any step of a kind, litres at its temperature.</summary>
-    private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, StepKind kind) =>
-        steps.Where(s => s.Spec.Kind == kind).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
+    /// <summary>Least that stands in the vessel of any step of such a kind, litres at its temperature.</summary>
+    private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, Func<StepKind, bool> wanted) =>
+        steps.Where(s => wanted(s.Spec.Kind)).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
             .DefaultIfEmpty(0).Min();
+
+    /// <summary>A thick mash in a cold tun may ask for liquor hotter than water gets.</summary>
+    private static IEnumerable<Limit> StrikeTemperature(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
+        from step in steps
+        where step.Spec.Kind == StepKind.HeatStrike
+        select new Limit("strike_temperature", step.TargetC ?? 0, setting.BoilingC, "°C");
 
     private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
         from step in steps
@@ -64,7 +71,8 @@ internal static class LimitChecks
         let reached = step.After.Vessels[setting.IndexOf(vessel)].TempC
         where (step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS)
             || (step.Spec.Kind == StepKind.Infuse && reached < step.TargetC - NearK)
-        select new Limit($"heats_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: false);
+        let chills = step.Spec.Kind == StepKind.ChillInKettle
+        select new Limit($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: chills);
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
         from leads in setting.Wiring.Leads

@@ -19,27 +19,41 @@ public static class Planner
         var early = Refusals.Beforehand(brewhouse, recipe, choices);
         if (!early.IsEmpty)
             return new PlanResult.Refused(early);
-        var setting = PlantSetting.Of(brewhouse, choices);
-        var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
-        var (batch, (steps, water)) = Shortest(setting, fitted, recipe, choices);
+        var (setting, batch, steps, water) = Solved(brewhouse, recipe, choices);
         var limits = LimitChecks.Of(setting, batch, steps);
         if (water is not null)
             limits = limits.AddRange(WaterLimits.Of(water, batch.Recipe.BatchL));
         // A stuck bed is a danger to watch for, not a reason to send the brewer home: it stays in the plan as a failed limit.
-        var refusals = Refusals.Of(setting, batch, [.. limits.Where(l => !l.Warns && !WaterLimits.Has(l))]);
-        return refusals.IsEmpty
-            ? new PlanResult.Drawn(new Plan
-            {
-                Brewhouse = brewhouse,
-                Recipe = batch.Recipe,
-                Choices = choices,
-                Start = PlantModel.Empty(setting),
-                Steps = steps,
-                Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
-                Limits = limits,
-                Water = water,
-            })
-            : new PlanResult.Refused(refusals);
+        ImmutableArray<Limit> failed = [.. limits.Where(l => !l.Ok && !l.Warns && !WaterLimits.Has(l))];
+        if (!failed.IsEmpty)
+            return new PlanResult.Refused(Refusals.Of(setting, batch, failed, new MendSearch(brewhouse, recipe, choices)));
+        return new PlanResult.Drawn(new Plan
+        {
+            Brewhouse = brewhouse,
+            Recipe = batch.Recipe,
+            Choices = choices,
+            Start = PlantModel.Empty(setting),
+            Steps = steps,
+            Totals = DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps),
+            Limits = limits,
+            Water = water,
+        });
+    }
+
+    /// <summary>Every number that the plant of a day would have, whether it can be brewed or not.</summary>
+    internal static ImmutableArray<Limit> LimitsOf(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices with { Water = null });
+        return LimitChecks.Of(setting, batch, steps);
+    }
+
+    private static (PlantSetting Setting, Batch Batch, ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Solved(
+        Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        var setting = PlantSetting.Of(brewhouse, choices);
+        var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
+        var (batch, (steps, water)) = Shortest(setting, fitted, recipe, choices);
+        return (setting, batch, steps, water);
     }
 
     private static (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) Shortest(

@@ -56,6 +56,9 @@ public sealed record PlantState
     /// <summary>Wort in the kettle when cast-out began, litres at 20 °C; 0 before.</summary>
     public double KnockedOutL { get; init; }
 
+    /// <summary>Wort that fills hoses, pump and chiller since cast-out began, litres at 20 °C.</summary>
+    public double LineFilledL { get; init; }
+
     /// <summary>Seconds since the start of the day from which the hands are free.</summary>
     public double HandsFreeS { get; init; }
 

@@ -17,6 +17,8 @@ internal static class Refusals
             found.Add(new("circuits", wanted, house.Circuits.Length, "", [new("circuits_in_use", house.Circuits.Length, "")]));
         if (choices.BatchL is { } litres && !(litres > 0))
             found.Add(new("batch_volume", litres, 0, "L", [new("larger_batch", 1, "L")]));
+        if (!(recipe.BatchL > 0))
+            found.Add(new("batch_volume", recipe.BatchL, 0, "L", [new("larger_batch", 1, "L")]));
         foreach (var (from, to) in recipe.Rests.Zip(recipe.Rests.Skip(1)))
         {
             if (to.TempC < from.TempC)
@@ -36,29 +38,36 @@ internal static class Refusals
     };
 
     /// <summary>One refusal for each limit that fails.</summary>
-    public static ImmutableArray<Refusal> Of(PlantSetting setting, Batch batch, ImmutableArray<Limit> limits) =>
-        [.. limits.Where(l => !l.Ok).Select(l => new Refusal(l.Name, l.Value, l.Bound, l.Unit, Mends(setting, batch, l)))];
+    public static ImmutableArray<Refusal> Of(PlantSetting setting, Batch batch, ImmutableArray<Limit> failed, MendSearch search) =>
+        [.. failed.Select(l => new Refusal(l.Name, l.Value, l.Bound, l.Unit, Mends(setting, batch, l, search)))];
 
-    private static ImmutableArray<Mend> Mends(PlantSetting setting, Batch batch, Limit limit)
+    /// <summary>What has been tried and helps first, then what the brewer can do to the plant.</summary>
+    private static ImmutableArray<Mend> Mends(PlantSetting setting, Batch batch, Limit limit, MendSearch search) => limit.Name switch
     {
-        var batchL = batch.Recipe.BatchL;
-        var smaller = new Mend("smaller_batch", Math.Floor(10 * batchL * limit.Bound / limit.Value) / 10, "L");
-        return limit.Name switch
-        {
-            "strike_liquor_in_tank" => [smaller, new("thicker_mash", ThicknessFor(setting, batch, limit), "L/kg")],
-            "mash_in_tun" => [smaller, new("thicker_mash", ThicknessFor(setting, batch, limit), "L/kg"), new("two_mashes", 2, "")],
-            "sparge_volume" => [new("thicker_mash", (batch.StrikeL + batch.SpargeL) / batch.Recipe.MashKg, "L/kg"), new("larger_batch", batchL - limit.Value, "L")],
-            "wort_in_kettle" => [smaller, new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")],
-            "wort_in_fermenter" or "sparge_liquor_in_tank" => [smaller],
-            "mash_covers_elements" or "wort_covers_elements" => [new("larger_batch", Math.Ceiling(10 * batchL * limit.Bound / Math.Max(limit.Value, 0.1)) / 10, "L")],
-            "pitch_temperature" => [new("colder_water", setting.SourceWaterC - (limit.Value - limit.Bound), "°C"), new("cool_in_fermenter", limit.Bound, "°C")],
-            "evaporation" => [new("lower_evaporation", limit.Bound, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
-            "false_bottom_load" => [new("throttle_pump", limit.Bound, "kg")],
-            _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
-            _ => [new("more_heat", limit.Bound, limit.Unit)],
-        };
-    }
+        "strike_liquor_in_tank" or "mash_in_tun" or "mash_in_lauter_tun" =>
+            Some(search.ThickerMash(limit), search.SmallerBatch(limit, batch), search.Sparge(limit), new("two_mashes", 2, "")),
+        "sparge_volume" => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new("no_sparge", 0, "")),
+        "wort_in_kettle" => Some(search.SmallerBatch(limit, batch), new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")),
+        "wort_in_whirlpool" => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
+        "wort_in_fermenter" => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
+        "sparge_liquor_in_tank" => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
+        "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
+        "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
+        "pitch_temperature" => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
+        "evaporation" => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
+        _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
+        _ when !limit.AtMost => [new("more_heat", limit.Bound, limit.Unit)],
+        _ => [new("cool_in_fermenter", limit.Bound, limit.Unit)],
+    };
 
-    private static double ThicknessFor(PlantSetting setting, Batch batch, Limit limit) =>
-        Math.Max(1.8, setting.Habits.MashThicknessLPerKg - (limit.Value - limit.Bound) / batch.Recipe.MashKg);
+    private static ImmutableArray<Mend> Some(params ReadOnlySpan<Mend?> mends)
+    {
+        var found = ImmutableArray.CreateBuilder<Mend>();
+        foreach (var mend in mends)
+        {
+            if (mend is not null)
+                found.Add(mend);
+        }
+        return found.ToImmutable();
+    }
 }

@@ -5,18 +5,26 @@ namespace BrewDeck.Core.Running;
 /// <summary>Moves the model's plant along with what really happened.</summary>
 internal static class Advance
 {
-    /// <summary>Runs a segment up to now. A step by the clock goes on as long as nobody ends it: a boil that is not ended boils.</summary>
-    public static (PlantState After, StepSpec Left) Cut(PlantSetting setting, Segment segment, PlantState plant, double nowS)
+    /// <summary>
+    /// Runs a segment up to now. A step by the clock goes on as long as nobody ends it: a boil that is not ended boils, and its
+    /// minutes left become negative.
+    /// </summary>
+    public static (PlantState After, Segment Going) Cut(PlantSetting setting, Segment segment, PlantState plant, double nowS)
     {
-        var given = Math.Max(0, nowS - segment.SinceS);
+        // a clock that was set back does not brew the same minutes twice
+        var until = Math.Max(nowS, segment.SinceS);
+        var given = until - segment.SinceS;
         var spec = segment.Left;
         if (spec.Kind.EndsBy() == EndsBy.Clock)
         {
             var ran = PlantModel.Run(setting, spec with { Minutes = given / 60 }, plant, segment.SinceS, given);
-            return (ran.State, spec with { Minutes = Math.Max(0, (spec.Minutes ?? 0) - given / 60) });
+            var left = (spec.Minutes ?? 0) - given / 60;
+            return (ran.State, segment with { Left = spec with { Minutes = left }, SinceS = until, EndedS = left <= 0 ? until + 60 * left : null });
         }
         var outcome = PlantModel.Run(setting, spec, plant, segment.SinceS, given);
-        return (outcome.State, outcome.Left ?? Spent(spec));
+        return outcome.Left is { } more
+            ? (outcome.State, segment with { Left = more, SinceS = until, EndedS = null })
+            : (outcome.State, segment with { Left = Spent(spec), SinceS = until, EndedS = segment.EndedS ?? outcome.EndS });
     }
 
     /// <summary>The brewer ends a step: one by the clock has lasted as long as it has, any other has reached what it was for.</summary>

@@ -14,18 +14,22 @@ public static class Forecasts
             throw new InvalidOperationException("the batch has not been opened");
         var now = state.SecondsAt(nowMs);
         var live = state.DayStartMs is null ? state.Live : state.Live.CutAt(now);
-        var running = Running(state, live, now);
-        var from = running.IsEmpty ? Free(live.Plant, now) : running[^1].After;
-        var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Select(s => s.Spec);
-        var rest = running.AddRange(DayFold.Over(live.Setting, waiting, from, now));
+        // a remedy is for now: it does not wait until what runs in its vessel is over
+        var atOnce = state.Steps.Where(s => StepOrder.CutsIn(s.Spec) && StepOrder.CanStart(state, s)).ToList();
+        var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Except(atOnce);
+        var rest = DayFold.Over(live.Setting, atOnce.Select(s => s.Spec), Free(live.Plant, now), now);
+        rest = rest.AddRange(Running(state, live, After(rest, live, now), now));
+        rest = rest.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(rest, live, now), now));
         return new(live.Plant, rest, OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, now));
     }
 
+    private static PlantState After(ImmutableArray<PlanStep> steps, LivePlant live, double now) =>
+        steps.IsEmpty ? Free(live.Plant, now) : steps[^1].After;
+
     /// <summary>Running and held steps to their ends, each from now on.</summary>
-    private static ImmutableArray<PlanStep> Running(RunState state, LivePlant live, double now)
+    private static ImmutableArray<PlanStep> Running(RunState state, LivePlant live, PlantState plant, double now)
     {
         var steps = ImmutableArray.CreateBuilder<PlanStep>();
-        var plant = Free(live.Plant, now);
         foreach (var spec in live.Running.Select(s => s.Left).Concat(live.Held))
         {
             var left = spec with { HandsS = HandsLeftS(state, spec, now) };
@@ -83,11 +87,13 @@ public static class Forecasts
             bands.FinishMs.Around(state.MsAt(finish, nowMs)));
     }
 
-    /// <summary>The step that was begun last of those that run, or else the next one; empty when the day is over.</summary>
+    /// <summary>The step of the plan that was begun last of those that run or are on hold, or else the next one; empty when the day is over.</summary>
     internal static string LastBegun(RunState state)
     {
-        var begun = state.Steps.Where(s => s.Status == RunStatus.Running).MaxBy(s => s.StartedMs);
-        return (begun ?? state.Steps.FirstOrDefault(s => s.Open))?.Spec.Id ?? "";
+        var planned = state.Plan!.Steps.Select(s => s.Spec.Id).ToHashSet();
+        var open = state.Steps.Where(s => s.Open && planned.Contains(s.Spec.Id)).ToList();
+        var begun = open.Where(s => s.Status != RunStatus.Idle).MaxBy(s => s.StartedMs);
+        return (begun ?? open.FirstOrDefault())?.Spec.Id ?? "";
     }
 
     private static VesselState? LastAfter(ImmutableArray<PlanStep> rest, Func<StepSpec, bool> wanted, int vessel) =>

@@ -9,7 +9,10 @@ internal static class KettleRemedies
     /// <summary>Nearer than this the wort is left alone.</summary>
     private const double NearSg = 0.0015;
 
-    private const double NearL = 0.6;
+    private const double NearestL = 0.6;
+
+    /// <summary>The same for a large batch; share of it.</summary>
+    private const double NearShare = 0.015;
 
     private const double LongestMin = 60;
 
@@ -22,7 +25,7 @@ internal static class KettleRemedies
         double aimSg = weigh.Plan.Totals.OriginalGravitySg, aimL = weigh.Plan.Totals.FermenterL;
         var offSg = weigh.Forecast.Outlook.OriginalGravitySg.P50 - aimSg;
         var offL = weigh.Forecast.Outlook.FermenterL.P50 - aimL;
-        if (Math.Abs(offSg) < NearSg && Math.Abs(offL) < NearL)
+        if (Math.Abs(offSg) < NearSg && Math.Abs(offL) < NearL(aimL))
             return [];
         var found = Candidates(weigh, offSg, offL, aimSg, aimL).OfType<Remedy>().Select(weigh.Told)
             .OrderBy(r => Remaining(weigh, r, aimSg, aimL)).ToList();
@@ -49,11 +52,13 @@ internal static class KettleRemedies
             yield return Solved(weigh, l => Water(weigh, l), o => o.OriginalGravitySg.P50, aimSg, Room(weigh));
             yield return Solved(weigh, m => BoilChange(weigh, -m), o => o.OriginalGravitySg.P50, aimSg, Shortest(weigh));
         }
-        if (offL >= NearL && offSg > -NearSg)
+        if (offL >= NearL(aimL) && offSg > -NearSg)
             yield return Solved(weigh, m => BoilChange(weigh, m), o => o.FermenterL.P50, aimL, LongestMin);
-        if (offL <= -NearL && offSg < NearSg)
+        if (offL <= -NearL(aimL) && offSg < NearSg)
             yield return Solved(weigh, l => Water(weigh, l), o => o.FermenterL.P50, aimL, Room(weigh));
     }
+
+    private static double NearL(double aimL) => Math.Max(NearestL, NearShare * aimL);
 
     private static Remedy? Solved(Weigh weigh, Func<double, Remedy?> of, Func<Outlook, double> figure, double aim, double most)
     {
@@ -130,7 +135,7 @@ internal static class KettleRemedies
     private static double Remaining(Weigh weigh, Remedy remedy, double aimSg, double aimL)
     {
         var outlook = weigh.With(remedy).Outlook;
-        return Math.Abs(outlook.OriginalGravitySg.P50 - aimSg) / NearSg + Math.Abs(outlook.FermenterL.P50 - aimL) / NearL
+        return Math.Abs(outlook.OriginalGravitySg.P50 - aimSg) / NearSg + Math.Abs(outlook.FermenterL.P50 - aimL) / NearL(aimL)
             + Math.Max(0, remedy.Minutes) / 30;
     }
 }

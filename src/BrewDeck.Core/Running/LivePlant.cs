@@ -8,7 +8,8 @@ namespace BrewDeck.Core.Running;
 /// <param name="Left">As it was at <paramref name="SinceS"/>; a step that ended by its nature but not by the brewer has nothing left to do.</param>
 /// <param name="SinceS">Seconds since the start of the day.</param>
 /// <param name="DueS">When it was expected to end as it was started, seconds since the start of the day; NaN: not a matter of the plant.</param>
-public sealed record Segment(StepSpec Left, double SinceS, double DueS = double.NaN);
+/// <param name="EndedS">When it came to its end by its nature, though the brewer has not ended it; null: it has not yet.</param>
+public sealed record Segment(StepSpec Left, double SinceS, double DueS = double.NaN, double? EndedS = null);
 
 /// <summary>The model's plant following the day: state, running steps, and what the readings have taught.</summary>
 public sealed record LivePlant
@@ -41,9 +42,8 @@ public sealed record LivePlant
         var running = ImmutableArray.CreateBuilder<Segment>(Running.Length);
         foreach (var segment in Running)
         {
-            var (after, left) = Advance.Cut(Setting, segment, plant, nowS);
-            plant = after;
-            running.Add(segment with { Left = left, SinceS = nowS });
+            (plant, var rest) = Advance.Cut(Setting, segment, plant, nowS);
+            running.Add(rest);
         }
         return this with { Plant = PlantModel.WaitUntil(Setting, plant, nowS), Running = running.ToImmutable() };
     }

@@ -20,10 +20,16 @@ internal static class MashRemedies
             return [];
         var index = setting.IndexOf(rest.Spec.Vessel);
         var tun = weigh.Live.Plant.Vessels[index];
-        var off = tun.TempC - target;
-        if (Math.Abs(off) < NearK)
+        if (Math.Abs(OffPlan(weigh, rest, tun.TempC, index, target)) < NearK)
             return [];
-        return off < 0 ? Cold(weigh, rest, tun, index, target) : Warm(weigh, rest, tun, index, target);
+        return tun.TempC < target ? Cold(weigh, rest, tun, index, target) : Warm(weigh, rest, tun, index, target);
+    }
+
+    /// <summary>How far a mash is off, K: one that cools as the plan says it will is not off.</summary>
+    private static double OffPlan(Weigh weigh, RunStep rest, double celsius, int index, double target)
+    {
+        var cooled = weigh.Plan.Steps.FirstOrDefault(s => s.Spec.Id == rest.Spec.Id)?.After.Vessels[index].TempC ?? target;
+        return celsius - Math.Clamp(celsius, Math.Min(cooled, target), Math.Max(cooled, target));
     }
 
     /// <summary>Only what was measured calls for a remedy: the model's own drift does not.</summary>
@@ -35,8 +41,8 @@ internal static class MashRemedies
     private static ImmutableArray<Remedy> Cold(Weigh weigh, RunStep rest, in VesselState tun, int index, double target)
     {
         var found = ImmutableArray.CreateBuilder<Remedy>();
-        if (weigh.Live.Setting.NetHeatW(index, Contents.StandsL(tun), weigh.Live.Plant.PlugAt) > 0)
-            found.Add(Heat(weigh, rest, target));
+        if (Heat(weigh, rest, target) is { } heat)
+            found.Add(heat);
         if (Water(weigh, rest, tun, index, target, weigh.Live.Setting.BoilingC, RemedyKind.AddHotWater) is { } hot)
             found.Add(hot);
         found.Add(weigh.LeaveIt(rest.Spec.Vessel));
@@ -49,7 +55,8 @@ internal static class MashRemedies
         return cold is null ? [weigh.LeaveIt(rest.Spec.Vessel)] : [cold, weigh.LeaveIt(rest.Spec.Vessel)];
     }
 
-    private static Remedy Heat(Weigh weigh, RunStep rest, double target)
+    /// <summary>Null where the elements are not covered or too weak to get there.</summary>
+    private static Remedy? Heat(Weigh weigh, RunStep rest, double target)
     {
         var spec = new StepSpec
         {
@@ -64,6 +71,8 @@ internal static class MashRemedies
         var outcome = PlantModel.Run(
             weigh.Live.Setting, spec, weigh.Live.Plant, weigh.Live.Plant.Vessels[weigh.Live.Setting.IndexOf(spec.Vessel)].AtS,
             double.PositiveInfinity);
+        if (outcome.DurationS >= Planning.Operations.Heating.HopelessS)
+            return null;
         return weigh.Told(new(RemedyKind.HeatMash, spec.Vessel, outcome.DurationS / 60, 0, [spec], rest.Spec.Id, [], []));
     }
 

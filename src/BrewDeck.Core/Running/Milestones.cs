@@ -6,12 +6,14 @@ namespace BrewDeck.Core.Running;
 /// <summary>Keeps the kettle as it was at the ends of lauter and boil, for the outlook and the record.</summary>
 internal static class Milestones
 {
+    /// <param name="ended">A step that was finished or skipped.</param>
+    /// <param name="steps">The run sheet with that step closed.</param>
     public static LivePlant After(LivePlant live, StepSpec ended, ImmutableArray<RunStep> steps)
     {
-        var kettle = live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
-        if (ended.Kind.FillsKettle() && LastOf(steps, s => s.Kind.FillsKettle()) == ended.Id)
+        var kettle = Kettle(live);
+        if (ended.Kind.FillsKettle() && !steps.Any(s => s.Open && s.Spec.Kind.FillsKettle()))
             return live with { PreBoil = kettle };
-        if (ended.Kind == StepKind.Boil && LastOf(steps, s => s.Kind == StepKind.Boil) == ended.Id)
+        if (ended.Kind == StepKind.Boil && !steps.Any(s => s.Open && s.Spec.Kind == StepKind.Boil))
             return live with { PostBoil = kettle };
         return live;
     }
@@ -19,12 +21,12 @@ internal static class Milestones
     /// <summary>A kettle reading between two milestones belongs to the earlier one.</summary>
     public static LivePlant Corrected(LivePlant live, bool boiling)
     {
-        var kettle = live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
+        var kettle = Kettle(live);
         if (live.PostBoil is not null)
             return live.Plant.KnockedOutL > 0 ? live : live with { PostBoil = kettle };
         return live.PreBoil is not null && !boiling ? live with { PreBoil = kettle } : live;
     }
 
-    private static string LastOf(ImmutableArray<RunStep> steps, Func<StepSpec, bool> wanted) =>
-        steps.Where(s => wanted(s.Spec)).Select(s => s.Spec.Id).LastOrDefault("");
+    private static VesselState Kettle(LivePlant live) =>
+        live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
 }

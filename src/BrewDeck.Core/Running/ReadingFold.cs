@@ -12,7 +12,7 @@ internal static class ReadingFold
         var now = state.SecondsAt(e.AtMs);
         var live = DayLearning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
         var takes = DayLearning.Takes(live, e.Reading);
-        var expected = takes ? DayLearning.Expected(live, e.Reading) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var expected = takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
         var after = Runoff.Learned(state.Live!, live, e.Reading, now)
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
@@ -30,17 +30,22 @@ internal static class ReadingFold
         var index = live.Setting.IndexOf(reading.Vessel);
         if (index < 0)
             return live with { Setting = Around(live.Setting, reading) };
+        var inKettle = index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
         var before = live.Plant.Vessels[index];
         var after = reading.Kind switch
         {
             ReadingKind.Temperature => before with { TempC = reading.Value },
-            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: boiling),
+            ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: inKettle && boiling && live.Plant.KnockedOutL == 0),
             ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
             _ => before,
         };
         live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
-        return index == live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id) ? Milestones.Corrected(live, boiling) : live;
+        return inKettle ? Milestones.Corrected(live, boiling) : live;
     }
+
+    /// <summary>From the first bubble until wort is drawn off, litres that are missing in the kettle are steam.</summary>
+    private static bool Evaporates(LivePlant live, bool boiling) =>
+        (boiling || live.PostBoil is not null) && live.Plant.KnockedOutL == 0;
 
     private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
     {
@@ -77,7 +82,8 @@ internal static class Assimilate
     /// <summary>The same litres at another strength; in the mash what has dissolved more is no longer to dissolve.</summary>
     public static VesselState Gravity(in VesselState v, double sg)
     {
-        var plato = SugarSolution.PlatoFromSg(sg);
+        // below water there is no wort, only an instrument that reads a little low
+        var plato = Math.Max(0, SugarSolution.PlatoFromSg(sg));
         if (v.GrainDryKg > 0)
         {
             var extract = v.WaterKg * plato / (100 - plato);
@@ -86,9 +92,7 @@ internal static class Assimilate
             var late = more > 0 ? more : more * v.UndissolvedKg / (v.UndissolvedKg + v.ExtractKg);
             return v with
             {
-                ExtractKg = extract,
-                GrainDryKg = v.GrainDryKg - more,
-                UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
+                ExtractKg = extract, GrainDryKg = Math.Max(0, v.GrainDryKg - more), UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
             };
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;

@@ -20,6 +20,11 @@ public static class Remedies
 /// <summary>Tries a change of the run sheet on the model and says what it gives.</summary>
 internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 {
+    /// <summary>A thousandth of what was off is far below what can be read.</summary>
+    private const double Near = 1e-3;
+
+    private const int MostLooks = 20;
+
     public RunState State => state;
 
     public Forecast Forecast => forecast;
@@ -38,23 +43,31 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
         return remedy with { Minutes = minutes, Gives = Shifts.Between(forecast, after) };
     }
 
-    /// <summary>Amount between 0 and a most at which a figure of the outlook meets its aim, by bisection; null: it cannot.</summary>
+    /// <summary>
+    /// Amount between 0 and a most at which a figure of the outlook meets its aim; null: it cannot. By false position (the Illinois
+    /// form): each look is a forecast of the whole day, and outlooks are nearly straight lines.
+    /// </summary>
     public double? Amount(Func<double, Remedy> of, Func<Outlook, double> figure, double aim, double most)
     {
         double Miss(double amount) => figure(amount == 0 ? forecast.Outlook : With(of(amount)).Outlook) - aim;
         double low = 0, high = most, atLow = Miss(0), atHigh = Miss(most);
         if (atLow * atHigh > 0)
             return null;
-        for (var i = 0; i < 24; i++)
+        var near = Near * Math.Abs(atLow);
+        var found = high;
+        for (var i = 0; i < MostLooks; i++)
         {
-            var middle = 0.5 * (low + high);
-            var at = Miss(middle);
-            if (at * atLow > 0)
-                (low, atLow) = (middle, at);
+            found = (low * atHigh - high * atLow) / (atHigh - atLow);
+            var at = Miss(found);
+            if (Math.Abs(at) <= near)
+                break;
+            if (at * atHigh < 0)
+                (low, atLow) = (high, atHigh);
             else
-                high = middle;
+                atLow *= 0.5;
+            (high, atHigh) = (found, at);
         }
-        return 0.5 * (low + high);
+        return found;
     }
 
     public Remedy LeaveIt(string vessel) => new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], []);

@@ -5,8 +5,15 @@ namespace BrewDeck.Core.Running;
 /// <summary>Puts the steps of a chosen remedy on the run sheet.</summary>
 internal static class RemedyFold
 {
-    public static RunState Chosen(RunState state, RemedyChosen e, int seq) =>
-        Edited(state, e.Remedy) with { Remedies = state.Remedies.Add(new(seq, e.AtMs, e.Remedy)) };
+    public static RunState Chosen(RunState state, RemedyChosen e, int seq) => Fits(state, e.Remedy)
+        ? Edited(state, e.Remedy) with { Remedies = state.Remedies.Add(new(seq, e.AtMs, e.Remedy)) }
+        : state;
+
+    /// <summary>False for an offer that the day has overtaken: its step is over, or it has been taken already.</summary>
+    public static bool Fits(RunState state, Remedy remedy) =>
+        !remedy.Insert.Any(s => state.Step(s.Id) is not null)
+        && remedy.Replace.All(s => state.Step(s.Id) is { Open: true })
+        && (remedy.Insert.IsEmpty || remedy.BeforeStepId.Length == 0 || state.Step(remedy.BeforeStepId) is { Open: true });
 
     /// <summary>The run sheet with the remedy on it, and nothing else changed: also what a remedy is weighed with.</summary>
     public static RunState Edited(RunState state, Remedy remedy)
@@ -23,7 +30,7 @@ internal static class RemedyFold
         if (state.Step(spec.Id) is not { Open: true } step)
             return state;
         var more = (spec.Minutes ?? 0) - (step.Spec.Minutes ?? 0);
-        StepSpec Longer(StepSpec left) => left.Id == spec.Id ? left with { Minutes = Math.Max(0, (left.Minutes ?? 0) + more) } : left;
+        StepSpec Longer(StepSpec left) => left.Id == spec.Id ? left with { Minutes = (left.Minutes ?? 0) + more } : left;
         var live = state.Live!;
         return state with
         {

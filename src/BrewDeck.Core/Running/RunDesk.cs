@@ -102,6 +102,8 @@ public static class RunDesk
 
     private static Decision Choose(RunState state, RunCommand.Choose choose, long nowMs)
     {
+        if (!RemedyFold.Fits(state, choose.Remedy))
+            return new Decision.Refused("remedy_outdated");
         var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy), nowMs));
         return Act(new RemedyChosen(nowMs, choose.Remedy, moved));
     }

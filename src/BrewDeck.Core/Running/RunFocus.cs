@@ -38,7 +38,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
         var now = state.SecondsAt(nowMs);
         return CutIn(state, nowMs)
             ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock)
-            ?? InHand(state, forecast, nowMs)
+            ?? InHand(state, forecast, now, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
             ?? Startable(state, forecast, now, nowMs)
             ?? Waiting(state, forecast, nowMs, background: false)
@@ -59,7 +59,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
         {
             if (!wanted(step.Spec) || step.EndS > now + Near(step.Spec))
                 continue;
-            var due = state.MsAt(step.EndS, nowMs);
+            var due = state.MsAt(DueS(state, step, now), nowMs);
             var next = StepOrder.NextInVessel(state, step.Spec);
             var takesOver = step.Spec.Kind.EndsBy() == EndsBy.Clock && next is not null && !next.Spec.Kind.FollowsOn()
                 && StepOrder.CanStart(state, next);
@@ -71,10 +71,16 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;
 
     /// <summary>Handwork that is going on ends when the hands say so; it is due when such work is usually done.</summary>
-    private static RunFocus? InHand(RunState state, Forecast forecast, long nowMs) =>
+    private static RunFocus? InHand(RunState state, Forecast forecast, double now, long nowMs) =>
         Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
-            ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(step.EndS, nowMs))
+            ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(DueS(state, step, now), nowMs))
             : null;
+
+    /// <summary>When a running step ends; for one over time, when it had come to its end, though a tank may have cooled again since.</summary>
+    private static double DueS(RunState state, PlanStep step, double now) =>
+        step.EndS > now + NearS
+            ? step.EndS
+            : state.Live!.CutAt(now).Running.FirstOrDefault(s => s.Left.Id == step.Spec.Id)?.EndedS ?? step.EndS;
 
     private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs)
     {

@@ -36,13 +36,13 @@ internal static class Runoff
     private static bool StillRuns(LivePlant live) =>
         live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff) is { } segment && segment.Left.VolumeL != 0;
 
-    private static LivePlant With(LivePlant live, double factor) => live with
+    private static LivePlant With(LivePlant live, double factor)
     {
-        Setting = live.Setting with
-        {
-            Habits = live.Setting.Habits with { RunoffLPerMin = factor * live.Setting.Habits.RunoffLPerMin },
-        },
-    };
+        // whatever is read how often, the flow stays within reason of what this bed usually does
+        var (habits, usual) = (live.Setting.Habits, live.Setting.Brewhouse.Habits.RunoffLPerMin);
+        var flow = Math.Clamp(factor * habits.RunoffLPerMin, Slowest * usual, Fastest * usual);
+        return live with { Setting = live.Setting with { Habits = habits with { RunoffLPerMin = flow } } };
+    }
 
     private static double KettleL(LivePlant live) =>
         Contents.StandsL(live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)]);

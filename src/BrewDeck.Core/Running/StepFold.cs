@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Ensemble;
 
@@ -22,14 +23,24 @@ internal static class StepFold
         if (state.Step(e.StepId) is not { Status: RunStatus.Running } step || SegmentOf(state, e.StepId) is not { } segment)
             return state;
         var now = state.SecondsAt(e.AtMs);
-        var live = state.Live!;
-        var over = Overtime(segment, now);
-        live = live with { Plant = Advance.Finish(live.Setting, segment, live.Plant, now), Running = live.Running.Remove(segment) };
-        live = Milestones.After(live, step.Spec, state.Steps);
+        var live = Milestones.After(Ended(state.Live!, segment, now), step.Spec, [.. state.Steps.Where(s => s != step)]);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
         if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
             state = state with { Live = DayLearning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
-        return Completed(Shortened(state, step, over));
+        return Completed(Shortened(state, step, Overtime(segment, now)));
+    }
+
+    /// <summary>The other running steps come up to the same moment first: a tank that heats goes on heating meanwhile.</summary>
+    private static LivePlant Ended(LivePlant live, Segment segment, double now)
+    {
+        var plant = live.Plant;
+        var running = ImmutableArray.CreateBuilder<Segment>();
+        foreach (var other in live.Running.Remove(segment))
+        {
+            (plant, var rest) = Advance.Cut(live.Setting, other, plant, now);
+            running.Add(rest);
+        }
+        return live with { Plant = Advance.Finish(live.Setting, segment, plant, now), Running = running.ToImmutable() };
     }
 
     public static RunState Held(RunState state, StepHeld e)
@@ -65,7 +76,8 @@ internal static class StepFold
             Running = live.Running.RemoveAll(s => s.Left.Id == e.StepId),
             Held = live.Held.RemoveAll(s => s.Id == e.StepId),
         };
-        return Completed(With(state, step, step with { Status = RunStatus.Skipped, EndedMs = e.AtMs }) with { Live = live });
+        state = With(state, step, step with { Status = RunStatus.Skipped, EndedMs = e.AtMs });
+        return Completed(state with { Live = Milestones.After(live, step.Spec, state.Steps) });
     }
 
     public static Segment? SegmentOf(RunState state, string id) => state.Live?.Running.FirstOrDefault(s => s.Left.Id == id);

@@ -10,6 +10,7 @@ public static class LimitWords
     {
         "strike_liquor_in_tank" => "Strike liquor in the tank",
         "sparge_liquor_in_tank" => "Sparge liquor in the tank",
+        "strike_temperature" => "Temperature of the strike liquor",
         "sparge_volume" => "Sparge liquor left to use",
         "mash_in_tun" => "Mash in the tun",
         "mash_in_lauter_tun" => "Mash in the lauter tun",
@@ -28,7 +29,7 @@ public static class LimitWords
         "tun_cannot_heat" => "Second rest in a tun without heat",
         _ when code.StartsWith("circuit_", StringComparison.Ordinal) && code.Split('_') is [_, var circuit, "for", .. var vessel] =>
             $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
-        _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) =>
+        _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) || code.StartsWith("chills_to_target:", StringComparison.Ordinal) =>
             $"Temperature that {Step(code)} reaches",
         _ => Names.Sentence(WaterWords.Limit(code) ?? Names.Plainly(code)),
     };

@@ -53,7 +53,7 @@ public class SessionPickingTests
         Assert.Contains("> Sparge | batch", _brewer.Text, StringComparison.Ordinal);
         _brewer.Enter();
         Assert.Contains("> Sparge | none", _brewer.Text, StringComparison.Ordinal);
-        Assert.Contains("Mash thicker:", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Brew a smaller batch:", _brewer.Text, StringComparison.Ordinal);
 
         _brewer.Key(KeyName.Up).Keys("3").Line("30");
 

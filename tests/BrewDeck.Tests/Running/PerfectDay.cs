@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Tests.Running;
 
@@ -10,7 +12,15 @@ internal sealed class PerfectDay
 
     public PerfectDay(Plan plan) => Add(new BatchOpened(StartMs, plan, "test", Rehearsed: true));
 
+    private PerfectDay(PerfectDay other)
+    {
+        Events = [.. other.Events];
+        (State, NowMs) = (other.State, other.NowMs);
+    }
+
     public List<RunEvent> Events { get; } = [];
+
+    public PerfectDay Copy() => new(this);
 
     public RunState State { get; private set; } = new();
 
@@ -24,9 +34,11 @@ internal sealed class PerfectDay
     public void GoOn()
     {
         var focus = Focus;
-        NowMs = Math.Max(NowMs, focus.Act == FocusAct.Finish ? PlannedEndMs(focus.StepId) : focus.DueMs);
-        if (focus.Act == FocusAct.Wait)
+        while (ActMs(focus) > NowMs)
+        {
+            NowMs = Math.Min(ActMs(focus), NextEndMs());
             focus = Focus;
+        }
         Do(focus.Act switch
         {
             FocusAct.Start => new RunCommand.Start(focus.StepId),
@@ -35,8 +47,16 @@ internal sealed class PerfectDay
         });
     }
 
-    private long PlannedEndMs(string stepId) =>
-        State.MsAt(Forecast.Rest.First(s => s.Spec.Id == stepId).EndS, NowMs);
+    /// <summary>What is reached, not timed, is seen after the moment that it takes anyone to look.</summary>
+    private long ActMs(RunFocus focus) =>
+        focus.Act == FocusAct.Finish && State.Step(focus.StepId)!.Spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
+            ? focus.DueMs + (long)(1000 * UsualPace.MeanNoticeS)
+            : focus.DueMs;
+
+    /// <summary>The next moment at which something that runs comes to its end: it may want the hands sooner.</summary>
+    private long NextEndMs() => Forecast.Rest
+        .Where(s => State.Step(s.Spec.Id)!.Status == RunStatus.Running)
+        .Select(s => State.MsAt(s.EndS, NowMs)).Where(ms => ms > NowMs).Append(long.MaxValue).Min();
 
     public void RunUntil(Func<RunState, bool> reached)
     {
@@ -44,6 +64,12 @@ internal sealed class PerfectDay
             GoOn();
         Assert.True(reached(State), $"never reached; stands at {Focus}");
     }
+
+    /// <summary>Until a step runs.</summary>
+    public void RunUntil(string stepId) => RunUntil(s => s.Step(stepId)!.Status == RunStatus.Running);
+
+    /// <summary>Until a step is over.</summary>
+    public void RunPast(string stepId) => RunUntil(s => !s.Step(stepId)!.Open);
 
     public void RunToEnd() => RunUntil(s => s.Status == RunStatus.Complete);
 
@@ -58,6 +84,32 @@ internal sealed class PerfectDay
                 Add(happened);
         }
         return decision;
+    }
+
+    /// <summary>A command that must be accepted.</summary>
+    public ImmutableArray<RunEvent> Accepted(RunCommand command) =>
+        Assert.IsType<Decision.Accepted>(Do(command)).Events;
+
+    /// <summary>A reading so far off what the model says now.</summary>
+    public ImmutableArray<Shift> ReadOff(ReadingKind kind, string vessel, double by) =>
+        Read(kind, vessel, Expected(kind, vessel) + by);
+
+    public ImmutableArray<Shift> Read(ReadingKind kind, string vessel, double value) =>
+        Assert.IsType<ReadingTaken>(Accepted(new RunCommand.Take(new Reading(kind, vessel, value, ""), Confirmed: true))[0]).Moved;
+
+    public ImmutableArray<Remedy> Offers => Remedies.For(State, NowMs);
+
+    public VesselState Vessel(string id)
+    {
+        var live = State.Live!.CutAt(State.SecondsAt(NowMs));
+        return live.Plant.Vessels[live.Setting.IndexOf(id)];
+    }
+
+    /// <summary>What the deck would hold a reading against.</summary>
+    public double Predicted(ReadingKind kind, string vessel)
+    {
+        var reading = new Reading(kind, vessel, Expected(kind, vessel), "");
+        return RunFold.Then(State, new ReadingTaken(NowMs, reading, [])).Readings[^1].Expected;
     }
 
     public double Expected(ReadingKind kind, string vessel)

@@ -5,9 +5,15 @@ namespace BrewDeck.Core.Planning.Operations;
 
 internal static class Boiling
 {
+    /// <summary>Wort this near the boil counts as boiling: no thermometer of a brewhouse tells them apart; K.</summary>
+    private const double OffBoilK = 0.5;
+
+    /// <summary>Beyond this the wort is syrup and the law of dilute solutions says nothing; degrees Plato.</summary>
+    private const double MostPlato = 60;
+
     /// <summary>Boiling point of what stands in a vessel at this altitude, °C.</summary>
     public static double BoilingC(PlantSetting setting, in VesselState v) =>
-        setting.BoilingC + SugarSolution.BoilingPointRiseK(v.Plato);
+        setting.BoilingC + SugarSolution.BoilingPointRiseK(Math.Clamp(v.Plato, 0, MostPlato));
 
     /// <summary>Water that leaves a boil, kg/s: the habit of this kettle, or what its net heat can raise, if that is less.</summary>
     public static double EvaporationKgPerS(PlantSetting setting, int kettle, in VesselState v, ImmutableArray<int> plugs)
@@ -24,27 +30,33 @@ internal static class Boiling
         return Heating.To(bench, kettle, spec, boiling, limitS, holdAfter: true);
     }
 
-    /// <summary>A rolling boil for the minutes of the step.</summary>
+    /// <summary>A boil for the minutes of the step. Wort that has cooled meanwhile, or got cold water, comes back to the boil first.</summary>
     public static Progress Roll(Workbench bench, StepSpec spec, double limitS)
     {
         var kettle = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
+        var boiling = BoilingC(bench.Setting, bench.Vessels[kettle]);
+        var heatsUpS = bench.Vessels[kettle].TempC < boiling - OffBoilK
+            ? Heating.To(bench, kettle, spec, boiling, progress.ElapsedS, holdAfter: false).ElapsedS
+            : 0;
+        if (progress.ElapsedS > heatsUpS)
+            Roll(bench, kettle, progress.ElapsedS - heatsUpS);
+        return progress with { VolumeL = Contents.CoolL(bench.Vessels[kettle]) };
+    }
+
+    private static void Roll(Workbench bench, int kettle, double seconds)
+    {
         var v = bench.Vessels[kettle];
         var boiling = BoilingC(bench.Setting, v);
-        var gone = Math.Min(v.WaterKg, EvaporationKgPerS(bench.Setting, kettle, v, bench.PlugAt) * progress.ElapsedS);
+        var gone = Math.Min(v.WaterKg, EvaporationKgPerS(bench.Setting, kettle, v, bench.PlugAt) * seconds);
         var half = v with { WaterKg = v.WaterKg - 0.5 * gone };
-        var minutes = progress.ElapsedS / 60;
-        bench.BoilGravityMinutes += SugarSolution.SgFromPlato(half.Plato) * minutes;
-        bench.BoiledMinutes += minutes;
-        bench.Expose(progress.ElapsedS, boiling);
+        bench.BoilGravityMinutes += SugarSolution.SgFromPlato(half.Plato) * seconds / 60;
+        bench.BoiledMinutes += seconds / 60;
+        bench.Expose(seconds, boiling);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - gone,
-            TempC = boiling,
-            AtS = v.AtS + progress.ElapsedS,
-            HoldC = double.NaN,
+            WaterKg = v.WaterKg - gone, TempC = boiling, AtS = v.AtS + seconds, HoldC = double.NaN,
         };
-        return progress with { VolumeL = Contents.CoolL(bench.Vessels[kettle]) };
     }
 
     /// <summary>Hops, sugar, extract and finings into the kettle, at once.</summary>

@@ -13,9 +13,14 @@ internal static class Conversion
         return 0.1 * Math.Exp(-away * away);
     }
 
-    /// <summary>Extract goes into solution at the temperature of the mash: the heat of doing so is in the heat of wetting.</summary>
+    /// <summary>
+    /// Extract goes into solution at the temperature of the mash: the heat of doing so is in the heat of wetting. Dry grist dissolves
+    /// nothing.
+    /// </summary>
     public static VesselState After(in VesselState v, double seconds, double celsius)
     {
+        if (v.WaterKg <= v.UndissolvedKg)
+            return v;
         var left = v.UndissolvedKg * Math.Exp(-RatePerMin(celsius) * seconds / 60);
         var dissolved = v.UndissolvedKg - left;
         return v with

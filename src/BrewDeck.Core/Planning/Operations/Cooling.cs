@@ -6,6 +6,9 @@ internal static class Cooling
 {
     private const double PieceS = 60;
 
+    /// <summary>Wort this near the cooling water hardly changes any more: the rest of the time is one piece; K.</summary>
+    private const double NearSourceK = 0.05;
+
     /// <summary>Heat off, lid off: whirlpool and stand. The hops see the temperature they really stand at.</summary>
     public static Progress Stand(Workbench bench, StepSpec spec, double limitS)
     {
@@ -43,7 +46,9 @@ internal static class Cooling
         double elapsed = 0;
         while (bench.Vessels[kettle].TempC > target + 1e-6 && elapsed < Math.Min(limitS, Heating.HopelessS))
         {
-            var seconds = Math.Min(20, limitS - elapsed);
+            var end = Math.Min(limitS, Heating.HopelessS);
+            var near = bench.Vessels[kettle].TempC - bench.Setting.SourceWaterC < NearSourceK;
+            var seconds = near && double.IsFinite(end) ? end - elapsed : Math.Min(20, limitS - elapsed);
             CoilPiece(bench, kettle, target, ref seconds);
             elapsed += seconds;
         }
@@ -100,27 +105,31 @@ internal static class Cooling
         var (flow, outC) = ChillerFlow.For(bench.Setting, bench.Vessels[kettle], spec.TargetC!.Value);
         var litres = Math.Min(free, flow / 60 * limitS);
         var seconds = 60 * litres / flow;
-        Deliver(bench, kettle, fermenter, litres, outC, fresh: bench.Vessels[fermenter].LiquidKg == 0);
-        Leave(bench, kettle, seconds, litres / Math.Max(free, 1e-9));
+        Deliver(bench, kettle, fermenter, litres, outC);
+        Leave(bench, kettle, seconds, free - 0.5 * litres);
         bench.Vessels[fermenter] = bench.Vessels[fermenter] with { AtS = bench.Vessels[kettle].AtS };
         return new(seconds, free - litres > 1e-9 ? spec : null, outC, Contents.CoolL(bench.Vessels[fermenter]));
     }
 
-    private static void Deliver(Workbench bench, int kettle, int fermenter, double litres, double outC, bool fresh)
+    private static void Deliver(Workbench bench, int kettle, int fermenter, double litres, double outC)
     {
         var v = bench.Vessels[kettle];
-        var arrives = Math.Max(0, litres - (fresh ? bench.Setting.Habits.LineLossL : 0));
+        var fills = Math.Clamp(bench.Setting.Habits.LineLossL - bench.LineFilledL, 0, litres);
+        bench.LineFilledL += fills;
+        var arrives = litres - fills;
         double share = litres / Math.Max(1e-9, Contents.CoolL(v)), kept = arrives / Math.Max(1e-9, Contents.CoolL(v));
         bench.Vessels[fermenter] = Contents.Add(
             bench.Vessels[fermenter], bench.Wall(fermenter), kept * v.WaterKg, kept * v.ExtractKg, outC);
         bench.Vessels[kettle] = v with { WaterKg = (1 - share) * v.WaterKg, ExtractKg = (1 - share) * v.ExtractKg };
     }
 
-    /// <summary>Wort leaves the hot kettle bit by bit: on average it waits half of the time that is still to go.</summary>
-    private static void Leave(Workbench bench, int kettle, double seconds, double shareOfRest)
+    /// <summary>Wort leaves the hot kettle bit by bit: only what still waits goes on taking bitterness from the hops.</summary>
+    /// <param name="waitsL">Wort that waits for the chiller, on the mean of these seconds, litres at 20 °C.</param>
+    private static void Leave(Workbench bench, int kettle, double seconds, double waitsL)
     {
         var v = bench.Vessels[kettle];
-        bench.Expose(seconds * (1 - 0.5 * shareOfRest), v.TempC);
+        var all = bench.KnockedOutL - KeptL(bench, kettle);
+        bench.Expose(all > 0 ? seconds * Math.Clamp(waitsL / all, 0, 1) : 0, v.TempC);
         bench.Vessels[kettle] = v with { AtS = v.AtS + seconds, HoldC = double.NaN };
     }
 }

@@ -7,6 +7,8 @@ internal static class Lautering
 {
     private const double PieceS = 60;
 
+    private const double CoveredByL = 0.001;
+
     /// <summary>Kept below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
 
@@ -26,11 +28,13 @@ internal static class Lautering
         double sparge = HotL(bench, tank, spec.SpargeL ?? 0), elapsed = 0;
         while (elapsed < limitS)
         {
+            // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
+            var running = Running(bench, tun, kettle, spec, sparge);
+            if (running <= 1e-9)
+                return Ended(bench, tun, tank, kettle, spec, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
             var flow = HotPerCool(bench.Vessels[tun]) * bench.Setting.Habits.RunoffLPerMin / 60;
-            var litres = Math.Min(Running(bench, tun, kettle, spec, sparge), flow * seconds);
-            if (litres <= 1e-9)
-                return Ended(bench, tun, tank, kettle, spec, elapsed);
+            var litres = Math.Min(Math.Min(running, flow * seconds), ToCoverL(bench, kettle));
             seconds = litres / flow;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
@@ -115,7 +119,8 @@ internal static class Lautering
     private static double Piece(Workbench bench, int tun, int tank, int kettle, double litres, double liquorL)
     {
         var v = bench.Vessels[tun];
-        var held = Contents.LiquidL(v);
+        // a tun that a reading has left all but dry still takes sparge liquor
+        var held = Math.Max(Contents.LiquidL(v), liquorL);
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
         var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
         var keepsByWashing = BedWashing.Left(stages, after) / before;
@@ -137,6 +142,13 @@ internal static class Lautering
         var extract = Math.Min(extractKg, 0.6 * kg);
         bench.Vessels[kettle] = Contents.Add(bench.Vessels[kettle], bench.Wall(kettle), kg - extract, extract, v.TempC);
         bench.Vessels[tun] = v with { WaterKg = v.WaterKg - (kg - extract), ExtractKg = v.ExtractKg - extract };
+    }
+
+    /// <summary>Litres until the kettle's elements are covered: a piece ends there, so that they go on at that moment. Infinite once they are.</summary>
+    private static double ToCoverL(Workbench bench, int kettle)
+    {
+        var missing = bench.Setting.Brewhouse.Vessels[kettle].CoverL - Contents.LiquidL(bench.Vessels[kettle]);
+        return missing > 0 ? missing + CoveredByL : double.PositiveInfinity;
     }
 
     private static void HeatKettle(Workbench bench, int kettle, double seconds)

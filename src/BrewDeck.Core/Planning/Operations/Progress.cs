@@ -9,7 +9,7 @@ internal readonly record struct Progress(double ElapsedS, StepSpec? Left, double
 {
     public static Progress ByClock(StepSpec spec, double limitS)
     {
-        var seconds = Math.Min(limitS, 60 * (spec.Minutes ?? 0));
+        var seconds = Math.Clamp(60 * (spec.Minutes ?? 0), 0, limitS);
         return new(seconds, AfterMinutes(spec, seconds));
     }
 

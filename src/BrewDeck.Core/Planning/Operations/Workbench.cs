@@ -18,6 +18,7 @@ internal sealed class Workbench
         BoilGravityMinutes = state.BoilGravityMinutes;
         BoiledMinutes = state.BoiledMinutes;
         KnockedOutL = state.KnockedOutL;
+        LineFilledL = state.LineFilledL;
         PlugAt = state.PlugAt;
         Kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
     }
@@ -38,6 +39,8 @@ internal sealed class Workbench
 
     public double KnockedOutL { get; set; }
 
+    public double LineFilledL { get; set; }
+
     public ImmutableArray<int> PlugAt { get; set; }
 
     public PlantState ToState() => _from with
@@ -48,6 +51,7 @@ internal sealed class Workbench
         BoilGravityMinutes = BoilGravityMinutes,
         BoiledMinutes = BoiledMinutes,
         KnockedOutL = KnockedOutL,
+        LineFilledL = LineFilledL,
         PlugAt = PlugAt,
     };
 

@@ -45,6 +45,14 @@ internal sealed class Belief
         return new(_plan, Members.After(values, off, errorSd));
     }
 
+    /// <summary>How far the members on average would have shown more than the mean member does: where a quantity bends, they are not the same.</summary>
+    public double Beside(Row shown)
+    {
+        var values = new float[Members.Count];
+        Away(shown, values);
+        return Members.Spread(values).Mean;
+    }
+
     /// <summary>As <see cref="After"/>, but a surprise widens the stated spreads that it tells of (adaptive inflation, Anderson 2007, Tellus 59A).</summary>
     public Belief AfterWidened(Row shown, double off, double errorSd)
     {

@@ -30,6 +30,14 @@ internal static class DayLearning
         return shows;
     }
 
+    /// <summary>The prediction that a reading is held against: one that shows just this moves nothing.</summary>
+    /// <param name="live">Cut at <paramref name="nowS"/>.</param>
+    public static double Predicted(RunState state, LivePlant live, Reading reading, double nowS)
+    {
+        var expected = Expected(live, reading);
+        return expected + live.Belief.Beside(RowOf(new DayPlace(state, live, nowS), live, reading, expected));
+    }
+
     /// <summary>Whether a reading tells something about the sources; others are taken as they are.</summary>
     public static bool Takes(LivePlant live, Reading reading) => live.Setting.IndexOf(reading.Vessel) is >= 0 and var vessel
         && live.Plant.Vessels[vessel].LiquidKg > 0
@@ -41,12 +49,14 @@ internal static class DayLearning
     public static LivePlant? From(RunState state, LivePlant live, Reading reading, double nowS)
     {
         var place = new DayPlace(state, live, nowS);
-        var vessel = live.Setting.IndexOf(reading.Vessel);
         var expected = Expected(live, reading);
-        var row = WithInstrument(live.Belief, reading, expected, place.Of(vessel, v => Shown(reading, v)));
+        var row = RowOf(place, live, reading, expected);
         var error = ReadingErrors.SdOf(reading.Kind, reading.Vessel, expected);
         return live.Belief.After(row, reading.Value - expected, error) is { } after ? Moved(state, live, after, nowS, place) : null;
     }
+
+    private static Row RowOf(DayPlace place, LivePlant live, Reading reading, double expected) => WithInstrument(
+        live.Belief, reading, expected, place.Of(live.Setting.IndexOf(reading.Vessel), v => Shown(reading, v)));
 
     /// <summary>What the time teaches that a heat-up, a run-off or a cast-out took.</summary>
     /// <param name="lateS">Seconds by which it ended later than expected.</param>
@@ -111,7 +121,9 @@ internal static class DayLearning
         if (was is not { } v)
             return null;
         var kettle = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
-        return MovedVessel(v, live.Belief, after, of => after.Response.Row(day => of(day.Last(s => wanted(s.Spec)).After.Vessels[kettle])));
+        // a kit whose kettle fills by mashing in it has no such step ahead of it: nothing tells of it then
+        return MovedVessel(v, live.Belief, after, of => after.Response.Row(
+            day => day.LastOrDefault(s => wanted(s.Spec)) is { } step ? of(step.After.Vessels[kettle]) : of(v)));
     }
 
     private static VesselState MovedVessel(in VesselState v, Belief before, Belief after, Func<Func<VesselState, double>, Row> row)

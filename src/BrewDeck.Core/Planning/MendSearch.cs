@@ -1,0 +1,89 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Recipes;
+
+namespace BrewDeck.Core.Planning;
+
+/// <summary>
+/// Finds how far a choice must move for a limit to hold, by planning the day again with it: a rule of three would forget what does
+/// not grow with the batch (trub, dead spaces, evaporation), and its advice would be refused again.
+/// </summary>
+internal sealed class MendSearch(Brewhouse house, Recipe recipe, DayChoices choices)
+{
+    /// <summary>A mash of common practice lies between these, L/kg.</summary>
+    private const double Thickest = 1.8, Thinnest = 6;
+
+    /// <summary>Batches are told to this many litres, thicknesses to so many L/kg, temperatures to so many °C.</summary>
+    private const double LitreStep = 0.1, ThicknessStep = 0.05, TempStep = 0.5;
+
+    private const int Rounds = 8;
+
+    public Mend? SmallerBatch(Limit limit, Batch batch) => Batch("smaller_batch", limit, batch.Recipe.BatchL, 0.5, 0.9);
+
+    public Mend? LargerBatch(Limit limit, Batch batch) => Batch("larger_batch", limit, batch.Recipe.BatchL, batch.Recipe.BatchL * 4, 1.1);
+
+    public Mend? ThickerMash(Limit limit) => Thickness("thicker_mash", limit, Thickest);
+
+    public Mend? ThinnerMash(Limit limit) => Thickness("thinner_mash", limit, Thinnest);
+
+    /// <summary>Tap water no colder than it comes out of the ground.</summary>
+    public Mend? ColderWater(Limit limit, double sourceC) => Told(
+        "colder_water", "°C", Nearest(c => Margin(limit, house, choices with { SourceWaterC = c }), limit.Margin, sourceC, 2, 0.8, TempStep));
+
+    /// <summary>Where all the liquor goes into the mash, a sparge takes some of it out again.</summary>
+    public Mend? Sparge(Limit limit) =>
+        choices.Sparge == SpargeMethod.None && house.CanSparge && Margin(limit, house, choices with { Sparge = SpargeMethod.Fly }) >= 0
+            ? new("fly_sparge", 0, "")
+            : null;
+
+    private Mend? Batch(string code, Limit limit, double batchL, double bound, double guess) =>
+        Told(code, "L", Nearest(l => Margin(limit, house, choices with { BatchL = l }), limit.Margin, batchL, bound, guess, LitreStep));
+
+    private Mend? Thickness(string code, Limit limit, double bound)
+    {
+        if (choices.Sparge == SpargeMethod.None)
+            return null;
+        var habits = house.Habits;
+        double At(double thickness) =>
+            Margin(limit, house with { Habits = habits with { MashThicknessLPerKg = thickness } }, choices);
+        var guess = bound < habits.MashThicknessLPerKg ? 0.9 : 1.1;
+        return Told(code, "L/kg", Nearest(At, limit.Margin, habits.MashThicknessLPerKg, bound, guess, ThicknessStep));
+    }
+
+    private static Mend? Told(string code, string unit, double? value) => value is { } found ? new(code, found, unit) : null;
+
+    /// <summary>What is left of a limit when the day is planned otherwise; a limit that no longer applies holds.</summary>
+    private double Margin(Limit limit, Brewhouse otherHouse, DayChoices otherChoices) =>
+        Planner.LimitsOf(otherHouse, recipe, otherChoices).FirstOrDefault(l => l.Name == limit.Name)?.Margin ?? 0;
+
+    /// <summary>The value next to where it stands at which the margin is no longer negative: secants, then steps that people can set.</summary>
+    private static double? Nearest(Func<double, double> margin, double marginAtFrom, double from, double bound, double guess, double step)
+    {
+        var away = Math.Sign(bound - from);
+        if (away == 0)
+            return null;
+        double last = from, atLast = marginAtFrom, x = Within(from * guess, from, bound);
+        for (var i = 0; i < Rounds && Math.Abs(x - last) > 0.2 * step; i++)
+        {
+            var at = margin(x);
+            var next = at == atLast ? bound : x - at * (x - last) / (at - atLast);
+            (last, atLast, x) = (x, at, Within(next, from, bound));
+        }
+        return Stepped(margin, x, bound, away * step);
+    }
+
+    private static double? Stepped(Func<double, double> margin, double x, double bound, double step)
+    {
+        var n = Math.Ceiling(x / step - 1e-6);
+        for (var i = 0; i < 4; i++)
+        {
+            var value = Math.Round((n + i) * step, 2);
+            if ((value - bound) * Math.Sign(step) > 0)
+                return null;
+            if (margin(value) >= 0)
+                return value;
+        }
+        return null;
+    }
+
+    private static double Within(double x, double a, double b) => Math.Clamp(x, Math.Min(a, b), Math.Max(a, b));
+}

@@ -1,0 +1,63 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+
+namespace BrewDeck.Tests.Planning;
+
+/// <summary>What is refused before anything is worked out.</summary>
+public class RefusalTests
+{
+    private static Refusal Only(string code, Recipe? recipe = null, DayChoices? choices = null, Brewhouse? house = null)
+    {
+        var result = Planner.Draw(house ?? Demo.House, recipe ?? Demo.Amber, choices ?? new DayChoices());
+        var refusal = Assert.Single(Assert.IsType<PlanResult.Refused>(result).Refusals);
+        Assert.Equal(code, refusal.Code);
+        return refusal;
+    }
+
+    [Fact]
+    public void A_recipe_without_rests_is_no_mash() => Only("no_mash", Demo.Amber with { Rests = [] });
+
+    [Fact]
+    public void A_recipe_of_sugar_alone_is_no_mash() =>
+        Only("no_mash", Demo.Amber with { Grist = [new GristLine("sugar", 5, 1, 0, 0, GristUse.Kettle)] });
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(4)]
+    public void Sockets_that_the_brewhouse_does_not_have(int circuits)
+    {
+        var refusal = Only("circuits", choices: new DayChoices { Circuits = circuits });
+        Assert.Equal((circuits, 3), (refusal.Value, refusal.Bound));
+        Assert.Equal(new Mend("circuits_in_use", 3, ""), refusal.Mends[0]);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-5)]
+    [InlineData(double.NaN)]
+    public void A_batch_of_nothing(double litres) => Only("batch_volume", choices: new DayChoices { BatchL = litres });
+
+    [Fact]
+    public void A_recipe_for_nothing() => Only("batch_volume", Demo.Amber with { BatchL = 0 });
+
+    [Fact]
+    public void A_rest_below_the_last() =>
+        Only("rest_below_the_last", Demo.Amber with { Rests = [new MashRest("one", 66, 30), new MashRest("two", 60, 30)] });
+
+    [Fact]
+    public void Two_rests_in_a_tun_that_cannot_heat()
+    {
+        var house = Demo.House with { Vessels = [.. Demo.House.Vessels.Select(v => v.Id == "tun" ? v with { Elements = [] } : v)] };
+        Only("tun_cannot_heat", house: house);
+        Demo.Plan(Demo.Amber with { Rests = [Demo.Amber.Rests[0]] }, house: house);
+    }
+
+    [Fact]
+    public void A_wort_that_is_only_brought_to_the_boil_can_be_planned()
+    {
+        var plan = Demo.Plan(Demo.Amber with { BoilMin = 0, BitternessIbu = null });
+        Assert.DoesNotContain(plan.Steps, s => s.Spec.Kind == StepKind.Boil);
+        Assert.InRange(plan.Totals.BitternessIbu, 0.1, 25);
+    }
+}

@@ -1,0 +1,139 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Tests.Laws;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Running;
+
+/// <summary>What a reading means depends on where and when it is taken.</summary>
+public class ReadingTests
+{
+    private readonly PerfectDay _day = new(Demo.Plan());
+
+    [Theory]
+    [InlineData(ReadingKind.Temperature, "cellar", 20, "no_such_place")]
+    [InlineData(ReadingKind.Gravity, "grain", 1.05, "no_such_place")]
+    [InlineData(ReadingKind.Temperature, "tun", 140, "reading_impossible")]
+    [InlineData(ReadingKind.Volume, "kettle", -1, "reading_impossible")]
+    [InlineData(ReadingKind.Gravity, "kettle", double.NaN, "reading_impossible")]
+    public void What_cannot_be_is_refused(ReadingKind kind, string place, double value, string code) =>
+        Assert.Equal(new Decision.Refused(code), _day.Do(new RunCommand.Take(new Reading(kind, place, value, ""), Confirmed: true)));
+
+    [Fact]
+    public void The_implausible_is_asked_again_and_taken_when_confirmed()
+    {
+        _day.RunUntil("mash.rest-1");
+        var reading = new Reading(ReadingKind.Temperature, "tun", 45, "45");
+        var asked = Assert.IsType<Decision.AskAgain>(_day.Do(new RunCommand.Take(reading)));
+        Assert.InRange(_day.Expected(ReadingKind.Temperature, "tun"), asked.Low, asked.High);
+        _day.Accepted(new RunCommand.Take(reading, Confirmed: true));
+        Assert.Equal(45, _day.Vessel("tun").TempC, 1);
+    }
+
+    [Fact]
+    public void A_kettle_volume_during_the_run_off_is_about_the_flow_and_keeps_every_litre()
+    {
+        _day.RunUntil("lauter.run");
+        _day.Wait(20);
+        var mass = Ledger.MassKg(_day.State.Live!.CutAt(_day.State.SecondsAt(_day.NowMs)).Plant);
+        var before = _day.Forecast.Outlook;
+        _day.ReadOff(ReadingKind.Volume, "kettle", 3);
+        Assert.Equal(mass, Ledger.MassKg(_day.State.Live!.Plant), 4);
+        var after = _day.Forecast.Outlook;
+        Assert.Equal(before.FermenterL.P50, after.FermenterL.P50, 0.15);
+        Assert.Equal(before.OriginalGravitySg.P50, after.OriginalGravitySg.P50, 0.0005);
+        Assert.True(after.FinishMs.P50 < before.FinishMs.P50);
+    }
+
+    /// <summary>Twenty minutes at 1.2 L/min gave 24 L; 21 L means 1.05 L/min, and the rest will take longer too.</summary>
+    [Fact]
+    public void A_slow_run_off_moves_the_finish()
+    {
+        _day.RunUntil("lauter.run");
+        _day.Wait(20);
+        var left = _day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run").DurationS;
+        _day.ReadOff(ReadingKind.Volume, "kettle", -3);
+        Assert.InRange(_day.State.Live!.Setting.Habits.RunoffLPerMin, 1.0, 1.1);
+        Assert.InRange(_day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run").DurationS, left + 300, left + 900);
+    }
+
+    /// <summary>Beyond belief for any stated spread, so it is simply believed: half a kettle of wort is spilt, not boiled away.</summary>
+    [Fact]
+    public void A_fermenter_volume_far_off_is_wort_of_the_same_gravity()
+    {
+        _day.RunPast("cool.cast-out");
+        var gravity = _day.Expected(ReadingKind.Gravity, "fermenter");
+        _day.ReadOff(ReadingKind.Volume, "fermenter", -20);
+        Assert.Equal(gravity, _day.Expected(ReadingKind.Gravity, "fermenter"), 9);
+    }
+
+    [Fact]
+    public void A_volume_low_in_the_boil_is_mostly_steam_and_teaches_the_evaporation()
+    {
+        _day.RunUntil("boil.boil-1");
+        _day.Wait(40);
+        var (evaporation, gravity) = (EvaporationKgPerH, _day.Expected(ReadingKind.Gravity, "kettle"));
+        var moved = _day.ReadOff(ReadingKind.Volume, "kettle", -1.5);
+        Assert.InRange(EvaporationKgPerH, 1.02 * evaporation, 1.5 * evaporation);
+        Assert.InRange(_day.Expected(ReadingKind.Gravity, "kettle"), gravity + 0.0002, gravity + 0.003);
+        Assert.Contains(moved, s => s.Figure == "fermenter_l" && s.After < s.Before - 0.5);
+    }
+
+    private double EvaporationKgPerH => _day.State.Live!.Setting.Habits.EvaporationKgPerH;
+
+    [Theory]
+    [InlineData("tun")]
+    [InlineData("liquor")]
+    public void A_volume_of_another_vessel_during_the_boil_says_nothing_about_evaporation(string vessel)
+    {
+        _day.RunUntil("boil.boil-1");
+        _day.Wait(30);
+        var before = EvaporationKgPerH;
+        _day.ReadOff(ReadingKind.Volume, vessel, 1);
+        Assert.Equal(before, EvaporationKgPerH, 0.02 * before);
+    }
+
+    [Fact]
+    public void Water_put_into_the_boil_is_not_taken_for_a_lazy_boil()
+    {
+        _day.RunPast("lauter.run");
+        _day.ReadOff(ReadingKind.Gravity, "kettle", 0.005);
+        var dilute = _day.Offers.First(r => r.Kind == RemedyKind.Dilute);
+        _day.RunUntil("boil.boil-1");
+        _day.Wait(10);
+        _day.ReadOff(ReadingKind.Gravity, "kettle", 0);
+        _day.Accepted(new RunCommand.Choose(dilute with { BeforeStepId = "boil.boil-1" }));
+        _day.GoOn();
+        _day.Wait(25);
+        var before = EvaporationKgPerH;
+        _day.ReadOff(ReadingKind.Volume, "kettle", 0);
+        Assert.Equal(before, EvaporationKgPerH, 0.02 * before);
+    }
+
+    [Fact]
+    public void A_tank_that_reads_low_while_it_holds_is_heated_up_again()
+    {
+        _day.RunPast("liquor.heat-sparge");
+        _day.ReadOff(ReadingKind.Temperature, "liquor", -4);
+        Assert.Equal(73, _day.Vessel("liquor").TempC, 1);
+        _day.Wait(10);
+        Assert.Equal(77, _day.Vessel("liquor").TempC, 1);
+    }
+
+    [Fact]
+    public void Warmer_source_water_heats_sooner_and_chills_slower()
+    {
+        double Lasts(string id) => _day.Forecast.Rest.Single(s => s.Spec.Id == id).DurationS;
+        var (heats, chills) = (Lasts("liquor.heat-strike"), Lasts("cool.cast-out"));
+        _day.Read(ReadingKind.Temperature, "source", 18);
+        Assert.InRange(Lasts("liquor.heat-strike"), 0.85 * heats, 0.95 * heats);
+        Assert.InRange(Lasts("cool.cast-out"), 1.1 * chills, 10 * chills);
+    }
+
+    [Fact]
+    public void A_grain_temperature_moves_the_strike_temperature()
+    {
+        var moved = Assert.Single(_day.Read(ReadingKind.Temperature, "grain", 8), s => s.Figure == "target_c:liquor.heat-strike");
+        Assert.InRange(moved.After - moved.Before, 0.5, 2.5);
+    }
+}

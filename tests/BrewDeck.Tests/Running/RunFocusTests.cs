@@ -1,0 +1,78 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Running;
+
+public class RunFocusTests
+{
+    private readonly PerfectDay _day = new(Demo.Plan());
+
+    [Fact]
+    public void The_day_begins_with_its_first_step() =>
+        Assert.Equal(new RunFocus(FocusAct.Start, "setup.check", _day.NowMs), _day.Focus);
+
+    [Fact]
+    public void Handwork_may_be_finished_at_any_time_and_is_planned_for_so_long()
+    {
+        _day.GoOn();
+        _day.Wait(4);
+        Assert.Equal(new RunFocus(FocusAct.Finish, "setup.check", _day.NowMs + 360_000), _day.Focus);
+        _day.Wait(10);
+        Assert.Equal(new RunFocus(FocusAct.Finish, "setup.check", _day.NowMs - 240_000), _day.Focus);
+    }
+
+    [Fact]
+    public void A_rest_runs_by_itself_until_its_time_is_up_then_the_ramp_takes_over()
+    {
+        _day.RunPast("liquor.heat-sparge");
+        var ends = _day.State.Step("mash.rest-1")!.StartedMs!.Value + 3_600_000;
+        Assert.Equal(new RunFocus(FocusAct.Wait, "mash.rest-1", ends), _day.Focus);
+        _day.Wait((ends - _day.NowMs) / 60_000.0);
+        Assert.Equal(new RunFocus(FocusAct.Start, "mash.ramp-2", ends), _day.Focus);
+        _day.Wait(5);
+        Assert.Equal(new RunFocus(FocusAct.Start, "mash.ramp-2", ends), _day.Focus);
+    }
+
+    /// <summary>Over time is counted from the moment it was due, whatever was read meanwhile.</summary>
+    [Fact]
+    public void A_heat_up_over_time_stays_due_since_it_was_reached()
+    {
+        _day.RunUntil("mash.ramp-2");
+        var due = _day.Focus.DueMs;
+        _day.Wait((due - _day.NowMs) / 60_000.0 + 6);
+        _day.ReadOff(ReadingKind.Temperature, "liquor", 0);
+        _day.Wait(1);
+        var focus = _day.Focus;
+        Assert.Equal((FocusAct.Finish, "mash.ramp-2"), (focus.Act, focus.StepId));
+        Assert.Equal(due, focus.DueMs, 1500.0);
+    }
+
+    [Fact]
+    public void A_held_step_is_resumed_when_nothing_else_is_to_do()
+    {
+        _day.RunPast("liquor.heat-sparge");
+        _day.Accepted(new RunCommand.Hold("mash.rest-1", "telephone"));
+        _day.Wait(10);
+        Assert.Equal(new RunFocus(FocusAct.Resume, "mash.rest-1", _day.NowMs), _day.Focus);
+    }
+
+    [Fact]
+    public void A_chosen_remedy_comes_first()
+    {
+        _day.RunPast("liquor.heat-sparge");
+        _day.ReadOff(ReadingKind.Temperature, "tun", -2);
+        _day.Accepted(new RunCommand.Choose(_day.Offers.First(r => r.Kind == RemedyKind.AddHotWater)));
+        Assert.Equal(new RunFocus(FocusAct.Start, "remedy.water-1", _day.NowMs), _day.Focus);
+        _day.GoOn();
+        Assert.Equal((FocusAct.Wait, "mash.rest-1"), (_day.Focus.Act, _day.Focus.StepId));
+    }
+
+    [Fact]
+    public void When_the_day_is_over_there_is_nothing_to_do()
+    {
+        _day.RunToEnd();
+        Assert.Equal(new RunFocus(FocusAct.None, "", _day.NowMs), _day.Focus);
+        Assert.Null(_day.Forecast.HandsNeededS);
+    }
+}
