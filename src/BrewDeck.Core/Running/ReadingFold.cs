@@ -1,5 +1,6 @@
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running;
 
