@@ -10,8 +10,17 @@ internal enum LiquorOrder
     /// <summary>Drawn and heated while the mash rests.</summary>
     WhileMashing,
 
+    /// <summary>Drawn as soon as the strike liquor is out of the tank: the dough-in waits for the hose.</summary>
+    BeforeDoughIn,
+
     /// <summary>Drawn and heated with the strike liquor: nothing but the last degrees is left for later.</summary>
     AllFirst,
+
+    /// <summary>Drawn with the strike liquor, and brought to the sparge's temperature in the longest rest.</summary>
+    AllFirstThenLongestRest,
+
+    /// <summary>Drawn and heated in the longest rest.</summary>
+    LongestRest,
 
     /// <summary>Drawn and heated when the mash needs no more heat.</summary>
     AfterLastRamp,
@@ -24,8 +33,11 @@ internal enum LiquorOrder
 internal sealed record Batch(
     Recipe Recipe, double StrikeL, double SpargeL, double PreBoilL, LiquorOrder Liquor = LiquorOrder.WhileMashing)
 {
+    /// <summary>Strike and sparge liquor are drawn together.</summary>
+    public bool FillsOnce => Liquor is LiquorOrder.AllFirst or LiquorOrder.AllFirstThenLongestRest;
+
     /// <summary>Liquor that the first fill of the tank must give.</summary>
-    public double FirstFillL => Liquor == LiquorOrder.AllFirst ? StrikeL + SpargeL : StrikeL;
+    public double FirstFillL => FillsOnce ? StrikeL + SpargeL : StrikeL;
 }
 
 /// <summary>The day's substitutions and the solver's scaling, applied to a recipe.</summary>

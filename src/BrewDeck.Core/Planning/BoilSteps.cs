@@ -21,28 +21,36 @@ internal static class BoilSteps
             Step("boil.hot-break", StepKind.HotBreak, kettle) with { Minutes = 5, HandsS = 300, Cautions = Boiling | Cautions.BoilOver },
         };
         var marks = Marks(recipe);
-        var sanitise = SanitiseMinute(recipe, marks);
-        var cuts = marks.Select(m => m.Minutes).Append(sanitise).Append(recipe.BoilMin).Append(0).Distinct()
-            .Where(m => m <= recipe.BoilMin).OrderDescending().ToList();
-        var longest = cuts.Zip(cuts.Skip(1), (from, to) => from - to).DefaultIfEmpty().Max();
-        var dugOut = false;
+        var (digOutAt, sanitiseAt) = Windows(recipe, marks);
+        var cuts = marks.Select(m => m.Minutes).Append(sanitiseAt).Append(recipe.BoilMin).Append(digOutAt).Append(0).Distinct()
+            .Where(m => m >= 0 && m <= recipe.BoilMin).OrderDescending().ToList();
         for (var i = 0; i < cuts.Count; i++)
         {
             steps.AddRange(AdditionsAt(marks, cuts[i], kettle));
-            if (cuts[i] == sanitise)
+            if (cuts[i] == sanitiseAt)
                 steps.Add(Sanitise(steps.Last(s => s.Vessel == kettle).Id));
             if (i + 1 == cuts.Count)
                 break;
             steps.Add(Step($"boil.boil-{i + 1}", StepKind.Boil, kettle) with { Minutes = cuts[i] - cuts[i + 1], Cautions = Boiling });
-            if (!dugOut && cuts[i] - cuts[i + 1] == longest && longest >= DigOutMin)
-            {
+            if (cuts[i] == digOutAt)
                 steps.Add(digOut);
-                dugOut = true;
-            }
         }
-        if (!dugOut)
-            steps.Add(digOut);
         return steps;
+    }
+
+    /// <summary>Minutes before knock-out at which the tun is dug out and the chiller sanitised, so that neither keeps an addition waiting; -1: no time for it in the boil.</summary>
+    private static (double DigOut, double Sanitise) Windows(Recipe recipe, List<(double Minutes, Charge Charge)> marks)
+    {
+        var sanitise = SanitiseMinute(recipe, marks);
+        var edges = marks.Select(m => m.Minutes).Append(recipe.BoilMin).Append(0).Distinct().OrderDescending().ToList();
+        var gaps = edges.Zip(edges.Skip(1), (from, to) => (From: from, Length: from - to)).ToList();
+        bool Free((double From, double Length) gap) => gap.From <= sanitise || gap.From - sanitise >= DigOutMin + 1 || gap.From - gap.Length >= sanitise;
+        var best = gaps.Where(g => g.Length >= DigOutMin + 1 && Free(g)).OrderByDescending(g => g.Length).FirstOrDefault();
+        if (best.Length > 0)
+            return (best.From, sanitise);
+        // the chiller is sanitised right after the tun where both fit into one gap
+        var both = gaps.Where(g => g.Length >= DigOutMin + 6 && g.From - DigOutMin - 1 <= 35).OrderByDescending(g => g.Length).FirstOrDefault();
+        return both.Length > 0 ? (both.From, both.From - DigOutMin - 1) : (-1, sanitise);
     }
 
     private static List<(double Minutes, Charge Charge)> Marks(Recipe recipe) =>
@@ -60,7 +68,10 @@ internal static class BoilSteps
         var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
         yield return Step(id, StepKind.AddToBoil, kettle) with
         {
-            Charges = [.. charges], Minutes = minute, HandsS = 60, Cautions = Boiling | Cautions.BoilOver,
+            Charges = [.. charges],
+            Minutes = minute,
+            HandsS = 60,
+            Cautions = Boiling | Cautions.BoilOver,
         };
     }
 
@@ -72,7 +83,12 @@ internal static class BoilSteps
 
     private static StepSpec Sanitise(string after) => new()
     {
-        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
+        Id = "boil.sanitise",
+        AfterStepId = after,
+        Kind = StepKind.SanitiseChiller,
+        Unit = UnitProcedure.Boil,
+        Minutes = 4,
+        HandsS = 240,
         Cautions = Cautions.Scald | Cautions.Pressure,
     };
 

@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Recipes;
 
@@ -15,31 +14,7 @@ internal static class PlanSolver
     /// <summary>A litre in a million and a gravity in ten million: far below what can be read, so plans do not depend on the way there.</summary>
     private const double Close = 1e-7;
 
-    /// <summary>With each order in which the liquor may be heated, where that makes a difference.</summary>
-    public static IEnumerable<Batch> Candidates(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices)
-    {
-        var usual = Solve(setting, recipe, written, choices, LiquorOrder.WhileMashing);
-        yield return usual;
-        var coil = setting.Habits.MashHeating == MashHeating.Coil;
-        if (usual.SpargeL <= 0 || recipe.Rests.Length < 2 || setting.Habits.MashHeating == MashHeating.HotWater || !(coil || SharesWithTank(setting)))
-            yield break;
-        var all = Solve(setting, recipe, written, choices, LiquorOrder.AllFirst);
-        if (RunSheet.TankFillL(setting, all.FirstFillL) <= setting.Brewhouse.HotLiquorTank.WorkingL
-            && !(coil && all.SpargeL < setting.Brewhouse.Coil?.CoverL))
-            yield return all;
-        if (!coil)
-            yield return Solve(setting, recipe, written, choices, LiquorOrder.AfterLastRamp);
-    }
-
-    /// <summary>Tank and tun cannot heat at the same time.</summary>
-    private static bool SharesWithTank(PlantSetting setting)
-    {
-        int tank = setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id), tun = setting.IndexOf(setting.Brewhouse.MashTun.Id);
-        return tank != tun && setting.Wiring.Leads[tun].Any(l =>
-            setting.Wiring.IsShared(l.Circuit) && setting.Wiring.LoadW(tank, l.Circuit) > 0);
-    }
-
-    private static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor)
+    public static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor)
     {
         var scale = recipe.BatchL / written.BatchL;
         double grist = scale, hops = scale;

@@ -21,9 +21,7 @@ public static class Planner
             return new PlanResult.Refused(early);
         var setting = PlantSetting.Of(brewhouse, choices);
         var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
-        var (batch, water, steps) = PlanSolver.Candidates(setting, fitted, recipe, choices)
-            .Select(b => Drawn(setting, b, choices))
-            .MinBy(c => Cost(setting, c.Steps));
+        var (batch, (steps, water)) = Shortest(setting, fitted, recipe, choices);
         var limits = LimitChecks.Of(setting, batch, steps);
         if (water is not null)
             limits = limits.AddRange(WaterLimits.Of(water, batch.Recipe.BatchL));
@@ -44,11 +42,20 @@ public static class Planner
             : new PlanResult.Refused(refusals);
     }
 
-    private static (Batch Batch, WaterTreatment? Water, ImmutableArray<PlanStep> Steps) Drawn(
-        PlantSetting setting, Batch batch, DayChoices choices)
+    private static (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) Shortest(
+        PlantSetting setting, Recipe fitted, Recipe written, DayChoices choices)
     {
-        var water = WaterDay.Of(batch, RunSheet.Write(setting, batch, choices), choices);
-        return (batch, water, Fold(setting, batch, choices, water));
+        var usual = PlanSolver.Solve(setting, fitted, written, choices, LiquorOrder.WhileMashing);
+        var day = Fold(setting, usual, choices);
+        var orders = LiquorOrders.WorthTrying(setting, usual, day.Steps).ToArray();
+        if (orders.Length == 0)
+            return (usual, day);
+        // the waters hardly depend on the order: only the best one is worked out again
+        var (cost, best) = orders.Select(o => (Cost(setting, Fold(setting, usual with { Liquor = o }, choices).Steps), o)).MinBy(x => x.Item1);
+        if (cost >= Cost(setting, day.Steps))
+            return (usual, day);
+        var batch = PlanSolver.Solve(setting, fitted, written, choices, best);
+        return (batch, Fold(setting, batch, choices));
     }
 
     /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
@@ -60,11 +67,18 @@ public static class Planner
     }
 
     /// <summary>The lauter ends at the pre-boil volume that the fold gives: from then on it is a target, whatever the day brings.</summary>
-    private static ImmutableArray<PlanStep> Fold(PlantSetting setting, Batch batch, DayChoices choices, WaterTreatment? water)
+    private static (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Fold(PlantSetting setting, Batch batch, DayChoices choices)
     {
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
-        var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter).VolumeL ?? 0;
+        var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter && s.Spec.Kind.FillsKettle()).VolumeL ?? 0;
         var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
-        return DayFold.Over(setting, WaterDay.OnSheet(sheet, water), PlantModel.Empty(setting));
+        var water = WaterDay.Of(batch, sheet, choices);
+        sheet = [.. WaterDay.OnSheet(sheet, water)];
+        var first = DayFold.Over(setting, sheet, PlantModel.Empty(setting));
+        var shortest = PlugMoves.Later(sheet)
+            .Select(s => DayFold.Over(setting, s, PlantModel.Empty(setting)))
+            .Append(first)
+            .MinBy(s => s.Max(x => x.EndS))!;
+        return (shortest, water);
     }
 }

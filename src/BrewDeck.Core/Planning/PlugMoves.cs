@@ -37,6 +37,19 @@ internal static class PlugMoves
         return steps;
     }
 
+    /// <summary>The same sheet with the moves after the vorlauf: better when the liquor is hot later than the mash is ready.</summary>
+    public static IEnumerable<List<StepSpec>> Later(List<StepSpec> sheet)
+    {
+        var at = sheet.FindIndex(s => s.Kind == StepKind.Vorlauf);
+        if (at < 1 || sheet[at - 1].Kind != StepKind.MovePlug)
+            yield break;
+        var first = at;
+        while (first > 0 && sheet[first - 1].Kind == StepKind.MovePlug)
+            first--;
+        var moves = sheet.GetRange(first, at - first).Select(m => m with { AfterStepId = "", LeadS = 0 });
+        yield return [.. sheet.Take(first), sheet[at], .. moves, .. sheet.Skip(at + 1)];
+    }
+
     /// <summary>Circuits whose plug must come to the vessel of a heating step. A kettle that has other heat can wait for more until the tun has run off.</summary>
     private static ImmutableArray<int> Wanted(PlantSetting setting, StepSpec spec, ImmutableArray<int> plugs)
     {
@@ -57,9 +70,16 @@ internal static class PlugMoves
         var minutes = setting.Wiring.Leads.Sum(l => l.Count(x => x.Circuit == circuit)) > setting.Circuits[circuit].Sockets ? PlugMin : SwitchMin;
         var move = new StepSpec
         {
-            Id = Id(setting, steps, circuit), Kind = StepKind.MovePlug, Unit = steps[heats].Unit, To = Heated(steps[heats]),
-            Label = setting.Circuits[circuit].Id, Minutes = minutes, HandsS = 60 * minutes, AfterStepId = gate < 0 ? "" : steps[gate].Id,
-            LeadS = gate < 0 ? 0 : 60 * minutes + SpareS, Cautions = Cautions.MainsNearWater | Cautions.DryFire,
+            Id = Id(setting, steps, circuit),
+            Kind = StepKind.MovePlug,
+            Unit = steps[heats].Unit,
+            To = Heated(steps[heats]),
+            Label = setting.Circuits[circuit].Id,
+            Minutes = minutes,
+            HandsS = 60 * minutes,
+            AfterStepId = gate < 0 ? "" : steps[gate].Id,
+            LeadS = gate < 0 ? 0 : 60 * minutes + SpareS,
+            Cautions = Cautions.MainsNearWater | Cautions.DryFire,
         };
         return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
     }

@@ -95,7 +95,9 @@ internal static class KettleRemedies
         var setting = weigh.Live.Setting;
         var spec = Into(weigh, "water", StepKind.AddWater) with
         {
-            VolumeL = litres, TargetC = setting.SourceWaterC, Cautions = Cautions.Scald | Cautions.Steam,
+            VolumeL = litres,
+            TargetC = setting.SourceWaterC,
+            Cautions = Cautions.Scald | Cautions.Steam,
         };
         return new(RemedyKind.Dilute, spec.Vessel, litres, 0, [spec], Before(weigh), [], []);
     }
@@ -110,7 +112,11 @@ internal static class KettleRemedies
 
     private static StepSpec Into(Weigh weigh, string stem, StepKind kind) => new()
     {
-        Id = weigh.FreshId(stem), Kind = kind, Unit = UnitProcedure.Boil, Vessel = weigh.Live.Setting.Brewhouse.Kettle.Id, HandsS = 120,
+        Id = weigh.FreshId(stem),
+        Kind = kind,
+        Unit = UnitProcedure.Boil,
+        Vessel = weigh.Live.Setting.Brewhouse.Kettle.Id,
+        HandsS = 120,
     };
 
     /// <summary>Now: before whatever is running in the kettle or comes next there.</summary>

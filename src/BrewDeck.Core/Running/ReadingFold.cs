@@ -82,9 +82,13 @@ internal static class Assimilate
         {
             var extract = v.WaterKg * plato / (100 - plato);
             var more = extract - v.ExtractKg;
+            // what is missing is late while much is still to dissolve, and will not come once nearly all should have
+            var late = more > 0 ? more : more * v.UndissolvedKg / (v.UndissolvedKg + v.ExtractKg);
             return v with
             {
-                ExtractKg = extract, GrainDryKg = v.GrainDryKg - more, UndissolvedKg = Math.Max(0, v.UndissolvedKg - more),
+                ExtractKg = extract,
+                GrainDryKg = v.GrainDryKg - more,
+                UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
             };
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;

@@ -10,12 +10,16 @@ internal static class CommandTable
 {
     private static readonly Option<string?> Logbook = new("--logbook")
     {
-        Description = "Folder of the logbook and of your own profiles; without it your data folder.", Recursive = true, HelpName = "PATH",
+        Description = "Folder of the logbook and of your own profiles; without it your data folder.",
+        Recursive = true,
+        HelpName = "PATH",
     };
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck and in the reckoner.", DefaultValueFactory = _ => UnitSystem.Metric, Recursive = true,
+        Description = "Units on the deck and in the reckoner.",
+        DefaultValueFactory = _ => UnitSystem.Metric,
+        Recursive = true,
     };
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)

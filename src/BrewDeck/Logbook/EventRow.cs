@@ -34,17 +34,25 @@ internal sealed record EventRow(
             StepSkipped e => row with { StepId = e.StepId, Text = e.Reason },
             ReadingTaken e => row with
             {
-                Vessel = e.Reading.Vessel, Quantity = QuantityOf(e.Reading.Kind), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+                Vessel = e.Reading.Vessel,
+                Quantity = QuantityOf(e.Reading.Kind),
+                Value = e.Reading.Value,
+                Text = e.Reading.AsTyped,
             },
             RemedyChosen e => row with
             {
-                Vessel = e.Remedy.Vessel, Quantity = QuantityOf(e.Remedy.Kind), Value = e.Remedy.Amount,
+                Vessel = e.Remedy.Vessel,
+                Quantity = QuantityOf(e.Remedy.Kind),
+                Value = e.Remedy.Amount,
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
             FermenterRead e => row with
             {
-                Vessel = "fermenter", Quantity = QuantityOf(e.Reading.Figure), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+                Vessel = "fermenter",
+                Quantity = QuantityOf(e.Reading.Figure),
+                Value = e.Reading.Value,
+                Text = e.Reading.AsTyped,
             },
             AdditionMade e => row with { Vessel = "fermenter", Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
             DateSet e => row with { Quantity = "due_utc", Text = $"{IsoUtc(e.Item.DueMs)} {e.Item.Kind} {e.Item.Name}" },

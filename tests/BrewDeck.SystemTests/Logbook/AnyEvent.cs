@@ -82,7 +82,9 @@ internal static class AnyEvent
 
     private static WaterSupply Supply(string text, double number) => new()
     {
-        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25), Salts = [BrewingSalt.EpsomSalt], Acid = new(AcidKind.Phosphoric, 0.1),
+        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25),
+        Salts = [BrewingSalt.EpsomSalt],
+        Acid = new(AcidKind.Phosphoric, 0.1),
     };
 
     private static WaterTreatment Treatment(string text, double number) => new(

@@ -2,7 +2,6 @@ using System.Text;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Paint;
 using Terminal.Gui.Drawing;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

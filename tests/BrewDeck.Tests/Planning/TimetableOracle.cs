@@ -5,8 +5,8 @@ namespace BrewDeck.Tests.Planning;
 
 /// <summary>
 /// The shortest day that the steps of a plan allow, each as long as it was planned: an exact solver is free in what the recipe leaves
-/// open, the order in which the hands and the circuits serve the vessels. Moves of plugs are left to the hands alone, so the bound is
-/// no longer than any real day.
+/// open, the order in which the hands and the circuits serve the vessels. A plug takes its time between two vessels, but what it costs
+/// the hands is counted for the planned moves only, so the bound is no longer than any real day.
 /// </summary>
 internal sealed class TimetableOracle
 {
@@ -33,6 +33,7 @@ internal sealed class TimetableOracle
     private double? Solve()
     {
         Vessels();
+        Rests();
         Gates();
         Hands();
         Circuits();
@@ -41,10 +42,7 @@ internal sealed class TimetableOracle
             _model.Add(end >= _starts[i] + _lengths[i]);
         _model.Minimize(end);
         var solver = new CpSolver { StringParameters = "num_workers:1,max_time_in_seconds:20" };
-        var st = solver.Solve(_model);
-        if (Environment.GetEnvironmentVariable("DUMP") is not null) foreach (var (s, i) in _plan.Steps.Select((s, i) => (s, i)))
-            Console.WriteLine($"{s.Spec.Id,-22} {s.StartS / 60,8:F1} {s.DurationS / 60,6:F1} {s.HandsS/60,6:F1} oracle {solver.Value(_starts[i]) / 60.0,8:F1} {s.Circuit}");
-        return st == CpSolverStatus.Optimal ? solver.ObjectiveValue : null;
+        return solver.Solve(_model) == CpSolverStatus.Optimal ? solver.ObjectiveValue : null;
     }
 
     /// <summary>What happens in a vessel keeps its order: it is the recipe's.</summary>
@@ -57,6 +55,19 @@ internal sealed class TimetableOracle
                 if (PlantModel.VesselsOf(_setting, _plan.Steps[i].Spec).Intersect(PlantModel.VesselsOf(_setting, _plan.Steps[j].Spec)).Any())
                     _model.Add(_starts[j] >= _starts[i] + _lengths[i]);
             }
+        }
+    }
+
+    /// <summary>No rest is stretched more than in the plan: a shorter day bought with a longer rest is another beer.</summary>
+    private void Rests()
+    {
+        for (var i = 0; i < _starts.Length; i++)
+        {
+            if (_plan.Steps[i].Spec.Kind != StepKind.Rest)
+                continue;
+            var next = _plan.Steps.ToList().FindIndex(i + 1, s => s.Spec.Vessel == _plan.Steps[i].Spec.Vessel);
+            var waits = (long)Math.Ceiling(_plan.Steps[next].StartS - _plan.Steps[i].EndS) + 1;
+            _model.Add(_starts[next] <= _starts[i] + _lengths[i] + Math.Max(waits, 0));
         }
     }
 
@@ -80,16 +91,26 @@ internal sealed class TimetableOracle
     private void Hands() => _model.AddNoOverlap(_plan.Steps.Select((s, i) => (s, i)).Where(x => x.s.Spec.HandsS > 0)
         .Select(x => _model.NewFixedSizeIntervalVar(_starts[x.i], (long)Math.Floor(x.s.HandsS), $"hands {x.i}")));
 
+    /// <summary>One vessel at a time heats from a shared circuit, and between two vessels lies the move of its plug, whatever the order; with one circuit the water is heated first, as the brewer wants it.</summary>
     private void Circuits()
     {
-        for (var c = 0; c < _setting.Circuits.Length; c++)
+        foreach (var circuit in _setting.Circuits.Where((_, c) => _setting.Wiring.IsShared(c)))
         {
-            if (!_setting.Wiring.IsShared(c))
-                continue;
-            var loads = _plan.Steps.Select((s, i) => (s, i))
-                .Where(x => x.s.Circuit?.Split(", ").Contains(_setting.Circuits[c].Id) == true)
-                .Select(x => _model.NewFixedSizeIntervalVar(_starts[x.i], _lengths[x.i], $"circuit {c} {x.i}"));
-            _model.AddNoOverlap(loads);
+            var moves = (long)_plan.Steps.Where(s => s.Spec.Kind == StepKind.MovePlug && s.Spec.Label == circuit.Id)
+                .Select(s => s.DurationS).DefaultIfEmpty(0).Min();
+            var heats = Enumerable.Range(0, _starts.Length)
+                .Where(i => _plan.Steps[i].Circuit?.Split(", ").Contains(circuit.Id) == true).ToList();
+            foreach (var (i, j) in heats.SelectMany(i => heats.Where(j => j > i), (i, j) => (i, j)))
+            {
+                var gap = Heated(i) == Heated(j) ? 0 : moves;
+                var first = _model.NewBoolVar($"{i} before {j}");
+                if (_setting.Circuits.Length == 1 && Heated(i) == 0)
+                    _model.Add(first == 1);
+                _model.Add(_starts[j] >= _starts[i] + _lengths[i] + gap).OnlyEnforceIf(first);
+                _model.Add(_starts[i] >= _starts[j] + _lengths[j] + gap).OnlyEnforceIf(first.Not());
+            }
         }
     }
+
+    private int Heated(int step) => PlantModel.HeatedVessel(_setting, _plan.Steps[step].Spec);
 }

@@ -11,7 +11,7 @@ public sealed class TimetableTests(ITestOutputHelper output)
     public void The_day_ends_as_early_as_an_exact_solver_says_it_can()
     {
         var over = new List<(int Seed, double Share)>();
-        for (var seed = int.Parse(Environment.GetEnvironmentVariable("SEED") ?? "1"); over.Count < (Environment.GetEnvironmentVariable("SEED") is null ? Days : 1); seed++)
+        for (var seed = 1; over.Count < Days; seed++)
         {
             var (house, recipe, choices) = AnyDay.Of(seed);
             if (Planner.Draw(house, recipe, choices) is not PlanResult.Drawn { Plan: var plan })

@@ -1,5 +1,3 @@
-using BrewDeck.Core.Planning;
-using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;
@@ -15,7 +13,7 @@ public class RunningDayTests
         var outlook = day.Forecast.Outlook;
         // nothing was read: the middle allows for the tun that may have run dry before the mark, but never after it
         Assert.InRange(outlook.OriginalGravitySg.P50 - plan.Totals.OriginalGravitySg, 0, 0.0005);
-        Assert.InRange(outlook.FermenterL.P50 - plan.Totals.FermenterL, -0.3, 0.1);
+        Assert.InRange(outlook.FermenterL.P50 - plan.Totals.FermenterL, -0.4, 0.1);
         Assert.Equal(plan.Totals.BitternessIbu, outlook.BitternessIbu.P50, 0);
         Assert.Equal(plan.Totals.DayS / 60, (outlook.FinishMs.P50 - day.State.DayStartMs!.Value) / 60_000, 0);
     }

@@ -39,7 +39,10 @@ internal static class Boiling
         bench.Expose(progress.ElapsedS, boiling);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - gone, TempC = boiling, AtS = v.AtS + progress.ElapsedS, HoldC = double.NaN,
+            WaterKg = v.WaterKg - gone,
+            TempC = boiling,
+            AtS = v.AtS + progress.ElapsedS,
+            HoldC = double.NaN,
         };
         return progress with { VolumeL = Contents.CoolL(bench.Vessels[kettle]) };
     }

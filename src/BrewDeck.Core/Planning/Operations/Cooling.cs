@@ -28,7 +28,10 @@ internal static class Cooling
         bench.Expose(seconds, mean);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam), TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN,
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam),
+            TempC = end,
+            AtS = v.AtS + seconds,
+            HoldC = double.NaN,
         };
     }
 

@@ -18,8 +18,8 @@ internal static class Heating
             bench.Vessels[vessel] = v with { HoldC = holdAfter ? targetC : double.NaN };
             return new(0, null, targetC);
         }
-        var needed = Math.Min(HopelessS, SecondsTo(bench, vessel, targetC));
-        var seconds = Math.Min(needed, limitS);
+        var needed = SecondsTo(bench, vessel, targetC);
+        var seconds = Math.Min(Math.Min(needed, HopelessS), limitS);
         Pass(bench, vessel, targetC, seconds, seconds >= needed);
         var hold = holdAfter && seconds >= needed ? targetC : double.NaN;
         bench.Vessels[vessel] = bench.Vessels[vessel] with { HoldC = hold };

@@ -35,7 +35,7 @@ internal static class Lautering
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
-            if (tank != kettle && tank != tun)
+            if (spec.SpargeL > 0)
                 bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
@@ -80,7 +80,12 @@ internal static class Lautering
         var kept = Math.Min(1, bench.Setting.Habits.AbsorptionLPerKg * v.GrainKg / Math.Max(1e-9, Contents.LiquidL(v)));
         return v with
         {
-            WaterKg = (1 - kept) * v.WaterKg, ExtractKg = (1 - kept) * v.ExtractKg, GrainKg = 0, GrainDryKg = 0, UndissolvedKg = 0, Washed = 0,
+            WaterKg = (1 - kept) * v.WaterKg,
+            ExtractKg = (1 - kept) * v.ExtractKg,
+            GrainKg = 0,
+            GrainDryKg = 0,
+            UndissolvedKg = 0,
+            Washed = 0,
         };
     }
 
@@ -100,7 +105,8 @@ internal static class Lautering
     private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
     {
         bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
-        bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
+        if (spec.SpargeL > 0)
+            bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
         bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = double.NaN };
         return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
     }
@@ -113,7 +119,7 @@ internal static class Lautering
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
         var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
         var keepsByWashing = BedWashing.Left(stages, after) / before;
-        var strength = BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
+        var strength = bench.Setting.DrainStrength * BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
         var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
         var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
         RunOff(bench, tun, kettle, litres, extract);

@@ -12,6 +12,9 @@ internal sealed class Belief
     /// <summary>A reading farther off than so many standard deviations was not foreseen by any stated spread.</summary>
     public const double SurpriseSds = 4;
 
+    /// <summary>From so many on, a time widens the spreads that it tells of.</summary>
+    private const double WideningSds = 3;
+
     private readonly Plan _plan;
     private readonly Members? _moved;
     private (string Step, Bands Bands)? _bands;
@@ -32,25 +35,26 @@ internal sealed class Belief
     /// <param name="shown">What a reading shows, as it depends on the sources.</param>
     /// <param name="off">Reading less what the mean member would have shown.</param>
     /// <param name="errorSd">Chance error.</param>
-    public Belief? After(Row shown, double off, double errorSd)
+    public Belief? After(Row shown, double off, double errorSd, double surpriseSds = SurpriseSds)
     {
         var values = new float[Members.Count];
         Away(shown, values);
         var (mean, sd) = Members.Spread(values);
-        if (Math.Abs(off - mean) > SurpriseSds * Math.Sqrt(sd * sd + errorSd * errorSd))
+        if (Math.Abs(off - mean) > surpriseSds * Math.Sqrt(sd * sd + errorSd * errorSd))
             return null;
         return new(_plan, Members.After(values, off, errorSd));
     }
 
-    /// <summary>
-    /// As <see cref="After"/>, but a surprise shows that the stated spread was too small for once: the members are spread wider along
-    /// what was read, until it is no surprise (adaptive inflation, Anderson 2007, Tellus 59A).
-    /// </summary>
+    /// <summary>As <see cref="After"/>, but a surprise widens the stated spreads that it tells of (adaptive inflation, Anderson 2007, Tellus 59A).</summary>
     public Belief AfterWidened(Row shown, double off, double errorSd)
     {
+        if (After(shown, off, errorSd, WideningSds) is { } foreseen)
+            return foreseen;
         var values = new float[Members.Count];
         Away(shown, values);
-        return new(_plan, Members.Widened(values, off, errorSd, SurpriseSds - 1).After(values, off, errorSd));
+        var wide = new Belief(_plan, Members.Widened(values, off, errorSd));
+        wide.Away(shown, values);
+        return new(_plan, wide.Members.After(values, off, errorSd));
     }
 
     /// <summary>What the mean member of this belief gives more than that of another.</summary>

@@ -15,6 +15,9 @@ internal static class DayLearning
     /// <summary>How far the time of a heat-up or a flow is off beside all stated spreads; share of its length, common practice, no source.</summary>
     private const double TimeModel = 0.02;
 
+    /// <summary>How well the moment is known from which a heat-up or a flow starts; s, common practice, no source.</summary>
+    private const double TimeStartS = 20;
+
     /// <summary>What a reading would show for the mean member.</summary>
     public static double Expected(LivePlant live, Reading reading)
     {
@@ -57,7 +60,7 @@ internal static class DayLearning
         var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
         if (Math.Abs(off) > Away * step.DurationS)
             return live;
-        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeModel * lastedS * TimeModel * lastedS);
+        var error = Math.Sqrt(Pace.AfterVariance(readings) + TimeStartS * TimeStartS + TimeModel * lastedS * TimeModel * lastedS);
         var after = live.Belief.AfterWidened(live.Belief.Response.Row(day => day[index].DurationS), off, error);
         return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
     }
@@ -98,7 +101,7 @@ internal static class DayLearning
             Belief = after,
             Setting = MovedSetting(live.Setting, live.Belief, after),
             Plant = live.Plant with { Vessels = vessels.ToImmutable() },
-            PreBoil = Milestone(live.PreBoil, live, after, s => s.Kind is StepKind.Lauter or StepKind.RunOff),
+            PreBoil = Milestone(live.PreBoil, live, after, s => s.Kind.FillsKettle()),
             PostBoil = Milestone(live.PostBoil, live, after, s => s.Kind == StepKind.Boil),
         };
     }

@@ -80,24 +80,37 @@ internal sealed class Members
         return new(z, Sources);
     }
 
-    /// <summary>Spread wider along a quantity until a reading of it lies within so many standard deviations, at most tenfold.</summary>
-    /// <param name="shown">Scaled along with the members.</param>
-    public Members Widened(Span<float> shown, double off, double errorSd, double within)
+    /// <summary>
+    /// The members when a surprise has shown that stated spreads were too small: the sources that a reading tells of, each in the measure
+    /// in which it does, are spread as wide as makes what was read the most likely (its own deviation then is one standard deviation).
+    /// </summary>
+    public Members Widened(ReadOnlySpan<float> shown, double off, double errorSd)
     {
         var (mean, own) = Spread(shown);
-        var wanted = Math.Sqrt(Math.Max(0, (off - mean) * (off - mean) / (within * within) - errorSd * errorSd));
+        var wanted = Math.Sqrt(Math.Max(0, (off - mean) * (off - mean) - errorSd * errorSd));
         if (wanted <= own || own == 0)
             return this;
         var more = Math.Min(10, wanted / own) - 1;
-        var away = new float[Count];
-        for (var i = 0; i < Count; i++)
-            away[i] = shown[i] - (float)mean;
+        var told = new double[Sources];
+        for (var j = 0; j < Sources; j++)
+            told[j] = Math.Abs(Correlation(Of(j), shown, mean, own));
         var z = new float[_z.Length];
         for (var j = 0; j < Sources; j++)
-            Move(Of(j), away, 0, (float)(more * Dot(Of(j), away) / (Count - 1) / (own * own)), z.AsSpan(j * Count, Count));
-        for (var i = 0; i < Count; i++)
-            shown[i] += (float)more * away[i];
+        {
+            var factor = (float)(1 + more * told[j] / told.Max());
+            for (var i = 0; i < Count; i++)
+                z[j * Count + i] = (float)Mean[j] + factor * (Of(j)[i] - (float)Mean[j]);
+        }
         return new(z, Sources);
+    }
+
+    private static double Correlation(ReadOnlySpan<float> source, ReadOnlySpan<float> shown, double mean, double sd)
+    {
+        var (centre, own) = Spread(source);
+        double sum = 0;
+        for (var i = 0; i < Count; i++)
+            sum += (source[i] - centre) * (shown[i] - mean);
+        return own * sd > 0 ? sum / (Count - 1) / (own * sd) : 0;
     }
 
     /// <summary>Mean and standard deviation.</summary>

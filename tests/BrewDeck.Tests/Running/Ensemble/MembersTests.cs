@@ -52,15 +52,25 @@ public class MembersTests
     }
 
     [Fact]
-    public void Widened_a_surprise_lies_within_the_wanted_deviations()
+    public void A_surprise_widens_the_sources_that_it_tells_of_and_no_other()
     {
         var shown = new float[Members.Count];
         var prior = Members.Prior(Sources);
         prior.Give(_reading, shown);
-        var wide = prior.Widened(shown, 9, 0.5, 3);
-        Assert.Equal(3, Math.Sqrt(Members.Spread(shown).Sd * Members.Spread(shown).Sd + 0.25), 3);
-        Assert.True(Covariance(wide, 0, 0) > 2);
-        Assert.Equal(1, Covariance(wide, 3, 3), 3);
+        var wide = prior.Widened(shown, 9, 0.5);
+        var more = Math.Sqrt((81 - 0.25) / 1.25);
+        Assert.Equal(more, Math.Sqrt(Covariance(wide, 0, 0)), 0.01);
+        Assert.Equal(1 + 0.5 * (more - 1), Math.Sqrt(Covariance(wide, 1, 1)), 0.1);
+        Assert.Equal(1, Covariance(wide, 3, 3), 0.05);
+    }
+
+    [Fact]
+    public void What_was_foreseen_widens_nothing()
+    {
+        var shown = new float[Members.Count];
+        var prior = Members.Prior(Sources);
+        prior.Give(_reading, shown);
+        Assert.Same(prior, prior.Widened(shown, 1, 0.5));
     }
 
     // the reading is given against the mean member, as the belief does
