@@ -57,8 +57,9 @@ public sealed class ProfileKeeperTests : IDisposable
         keeper.Accept(entry, Learned("runoff"), Now);
 
         Assert.Equal(["mine.2026-06-01-2.toml", "mine.2026-06-01.toml", "mine.toml"], Directory.GetFiles(Path.Combine(_folder.Path, "brewhouses")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
-        var listed = new ProfileFolder(Path.Combine(_folder.Path, "none"), _folder.Path).Brewhouses().Select(b => Path.GetFileName(b.Path));
-        Assert.Equal(["mine.toml", "quayside-65.toml"], listed.Select(l => l[(l.LastIndexOf('/') + 1)..]).Order(StringComparer.Ordinal));
+        var listed = new ProfileFolder(Path.Combine(_folder.Path, "none"), _folder.Path).Brewhouses().Select(b => Path.GetFileName(b.Path)).ToList();
+        Assert.Contains("mine.toml", listed);
+        Assert.DoesNotContain(listed, l => l.Contains("2026-06-01", StringComparison.Ordinal));
     }
 
     [Fact]

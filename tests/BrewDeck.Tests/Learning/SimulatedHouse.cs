@@ -57,8 +57,7 @@ internal sealed class SimulatedHouse(int house, bool calibrated)
     public double? Of(string parameter) => parameter switch
     {
         LessonParameters.ConversionYield => Truth.ConversionYield,
-        // the plant keeps cold litres, the profile litres as hot as the mash
-        LessonParameters.Absorption => Truth.Bed.AbsorptionLPerKg * HotPerCold + Profile.MashTun.DeadSpaceL * (HotPerCold - 1) / GristKg,
+        LessonParameters.Absorption => Truth.Bed.AbsorptionLPerKg,
         LessonParameters.Evaporation => EvaporationKgPerH(),
         // the plant counts its flow in cold litres
         LessonParameters.Runoff => Truth.RunoffLPerMin * HotPerCold,
@@ -72,8 +71,6 @@ internal sealed class SimulatedHouse(int house, bool calibrated)
     };
 
     private static double HotPerCold => Water.DensityKgPerM3(20) / Water.DensityKgPerM3(75);
-
-    private static double GristKg { get; } = Demo.Plan().Recipe.MashKg;
 
     private static double HopsKg { get; } = Demo.Plan().Recipe.Hops.Where(h => h.Use != HopUse.DryHop).Sum(h => h.MassG) / 1000;
 
