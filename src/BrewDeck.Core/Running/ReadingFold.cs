@@ -92,7 +92,9 @@ internal static class Assimilate
             var late = more > 0 ? more : more * v.UndissolvedKg / (v.UndissolvedKg + v.ExtractKg);
             return v with
             {
-                ExtractKg = extract, GrainDryKg = Math.Max(0, v.GrainDryKg - more), UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
+                ExtractKg = extract,
+                GrainDryKg = Math.Max(0, v.GrainDryKg - more),
+                UndissolvedKg = Math.Max(0, v.UndissolvedKg - late),
             };
         }
         var kg = Contents.LiquidL(v) * SugarSolution.DensityKgPerM3(plato, v.TempC) / 1000;

@@ -25,12 +25,14 @@ internal static class CommandTable
 
     private static readonly Option<Theme> Colours = new("--theme")
     {
-        Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.", DefaultValueFactory = _ => Theme.Dark,
+        Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.",
+        DefaultValueFactory = _ => Theme.Dark,
     };
 
     private static readonly Option<string?> Bell = new("--bell-command")
     {
-        Description = "Command for a louder sound, run each time that the bell rings; BREWDECK_BELL says what is wanted.", HelpName = "COMMAND",
+        Description = "Command for a louder sound, run each time that the bell rings; BREWDECK_BELL says what is wanted.",
+        HelpName = "COMMAND",
     };
 
     private static DeckOptions Deck(ParseResult p) => new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell));

@@ -46,9 +46,13 @@ internal static class AnyRecipe
         from wanted in Gen.Bool
         select new Recipe
         {
-            Name = "any", BatchL = 24, OriginalGravitySg = wanted ? gravity : null, BitternessIbu = wanted ? bitterness : null,
+            Name = "any",
+            BatchL = 24,
+            OriginalGravitySg = wanted ? gravity : null,
+            BitternessIbu = wanted ? bitterness : null,
             Grist = sugarKg > 0.3 ? [.. malts, new GristLine("sugar", sugarKg, 1, 0, 0, GristUse.Kettle)] : [.. malts],
-            Rests = [.. mash], BoilMin = boilMin,
+            Rests = [.. mash],
+            BoilMin = boilMin,
             // the first addition is one that any wanted bitterness can be had from
             Hops = [hops[0] with { Use = HopUse.Boil, Minutes = 60 }, .. hops[1..]],
             Others = [new OtherAddition("finings", 5, "g", AdditionUse.Boil, 10)],

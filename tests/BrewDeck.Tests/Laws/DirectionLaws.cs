@@ -41,7 +41,8 @@ public class DirectionLaws
         static Day By(Day d, SpargeMethod sparge) => d with
         {
             House = d.House with { Habits = d.House.Habits with { SpargeStages = 3 } },
-            Recipe = AsWritten(d.Recipe), Choices = d.Choices with { Sparge = sparge },
+            Recipe = AsWritten(d.Recipe),
+            Choices = d.Choices with { Sparge = sparge },
         };
         Changed(d => By(d, SpargeMethod.Fly), d => By(d, SpargeMethod.Batch),
             (fly, batch) =>

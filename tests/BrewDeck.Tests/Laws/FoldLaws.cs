@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
-using BrewDeck.Tests.Planning;
 using BrewDeck.Tests.Running;
 using CsCheck;
 

@@ -1,5 +1,3 @@
-using BrewDeck.Core.Physics;
-using BrewDeck.Core.Planning;
 using CsCheck;
 
 namespace BrewDeck.Tests.Laws;

@@ -1,5 +1,4 @@
 using BrewDeck.Core.Running;
-using BrewDeck.Tests.Planning;
 using CsCheck;
 
 namespace BrewDeck.Tests.Laws;

@@ -31,7 +31,8 @@ public class TradeFacts
         var tank = Demo.House.HotLiquorTank with { CapacityL = 90 };
         var house = Demo.House with
         {
-            Vessels = [tank, Demo.House.MashTun, kettle], Fermenter = new Fermenter("steel 95", 95, 10),
+            Vessels = [tank, Demo.House.MashTun, kettle],
+            Fermenter = new Fermenter("steel 95", 95, 10),
         };
         var plan = Demo.Plan(Demo.Amber with { OriginalGravitySg = 1.045 }, new DayChoices { BatchL = batchL }, house);
         Assert.Equal(batchL, plan.Totals.FermenterL, 0.01);
