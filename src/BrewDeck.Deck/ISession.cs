@@ -17,6 +17,9 @@ public interface ISession
     /// <summary>The brewer has left the program.</summary>
     bool Ended { get; }
 
+    /// <summary>For the terminal's window: what is wanted of the brewer.</summary>
+    string Title => "";
+
     /// <summary>True once for each time that the bell should ring.</summary>
     bool TakeBell();
 }

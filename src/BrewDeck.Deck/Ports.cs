@@ -21,6 +21,9 @@ public interface IBatchStore
     /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
     void Append(int batch, RunEvent happened);
 
+    /// <summary>What the brewer should know about the store, each one line, oldest first; it grows while the program runs.</summary>
+    IReadOnlyList<string> Notices => [];
+
     /// <summary>All events of a batch in order.</summary>
     /// <exception cref="LogbookException">There is no such batch, or its record is damaged.</exception>
     IReadOnlyList<RunEvent> Read(int batch);

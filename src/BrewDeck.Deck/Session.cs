@@ -1,9 +1,11 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck;
 
@@ -12,6 +14,7 @@ public sealed class Session : ISession
 {
     private readonly Shell _shell;
     private readonly HandsBell _bell = new();
+    private readonly AlarmBell _alarmBell = new();
     private DateTimeOffset _now;
 
     /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
@@ -21,6 +24,7 @@ public sealed class Session : ISession
         _shell.Push(new OpeningPage(_shell));
         _now = now;
         _shell.Recover(now);
+        _shell.SayNotices();
         Screen = Compose();
     }
 
@@ -42,7 +46,9 @@ public sealed class Session : ISession
 
     public DateTimeOffset? NextTick => Ended ? null : _shell.Top.NextTick(_now);
 
-    public bool TakeBell() => _bell.Take();
+    public bool TakeBell() => _bell.Take() | _alarmBell.Take();
+
+    public string Title { get; private set; } = TitleWords.Plain;
 
     public void Receive(Input input, DateTimeOffset now)
     {
@@ -62,8 +68,21 @@ public sealed class Session : ISession
                 (_shell.Columns, _shell.Rows) = (Math.Max(20, size.Columns), Math.Max(6, size.Rows));
                 break;
         }
-        _bell.Listen(_shell.Day, now, rings: input is Input.Tick);
+        _shell.SayNotices();
+        if (_shell.Day?.WatchAlarms(now) is { } trouble)
+            _shell.Say($"Alarms cannot be written: {trouble}", Tone.Alarm);
+        Listen(input, now);
         Screen = Compose();
+    }
+
+    private void Listen(Input input, DateTimeOffset now)
+    {
+        _bell.Listen(_shell.Day, now, rings: input is Input.Tick);
+        var moment = _shell.Day is { Over: false } day ? day.Moment(now, _shell.Notation) : null;
+        _alarmBell.Listen(moment is null ? [] : AlarmLines.Unheard(moment), now, _shell.Pace);
+        Title = TitleWords.Of(moment);
+        if (_bell.TakeWarning() is { } soon)
+            _shell.Say($"In {Durations.Words(soon.InS)}: {moment?.Title(soon.StepId)}.", Tone.Due);
     }
 
     /// <summary>Does what the stand-in brewer wants, in the same way as a key would.</summary>

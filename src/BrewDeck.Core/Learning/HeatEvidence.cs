@@ -53,7 +53,9 @@ internal static class HeatEvidence
         var weight = same.Sum(e => 1 / Squared(e.Sd));
         return same.First() with
         {
-            Value = same.Sum(e => e.Value / Squared(e.Sd)) / weight, Sd = 1 / Math.Sqrt(weight), Readings = [.. same.SelectMany(e => e.Readings)],
+            Value = same.Sum(e => e.Value / Squared(e.Sd)) / weight,
+            Sd = 1 / Math.Sqrt(weight),
+            Readings = [.. same.SelectMany(e => e.Readings)],
         };
     }
 

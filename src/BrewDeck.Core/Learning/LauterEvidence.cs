@@ -37,7 +37,8 @@ internal static class LauterEvidence
         yield return batch.Says(
             LessonParameters.Absorption, value, noise, shared,
             new DrivingReading("kettle_volume_l", read.Reading.Value), new DrivingReading("drained_would_be_l", Contents.CoolL(drained)), new DrivingReading("grist_kg", grain))
-            with { IsUpperLimit = full };
+            with
+        { IsUpperLimit = full };
     }
 
     /// <summary>Stages that would have brought as much extract into the kettle, along the slope of the model at the profile's own number.</summary>

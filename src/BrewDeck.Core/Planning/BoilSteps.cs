@@ -68,7 +68,10 @@ internal static class BoilSteps
         var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
         yield return Step(id, StepKind.AddToBoil, kettle) with
         {
-            Charges = [.. charges], Minutes = minute, HandsS = 60, Cautions = Boiling | Cautions.BoilOver,
+            Charges = [.. charges],
+            Minutes = minute,
+            HandsS = 60,
+            Cautions = Boiling | Cautions.BoilOver,
         };
     }
 
@@ -80,7 +83,12 @@ internal static class BoilSteps
 
     private static StepSpec Sanitise(string after) => new()
     {
-        Id = "boil.sanitise", AfterStepId = after, Kind = StepKind.SanitiseChiller, Unit = UnitProcedure.Boil, Minutes = 4, HandsS = 240,
+        Id = "boil.sanitise",
+        AfterStepId = after,
+        Kind = StepKind.SanitiseChiller,
+        Unit = UnitProcedure.Boil,
+        Minutes = 4,
+        HandsS = 240,
         Cautions = Cautions.Scald | Cautions.Pressure,
     };
 

@@ -40,6 +40,9 @@ public sealed record PlantSetting
     /// </summary>
     public double OpenKettle { get; init; } = 4;
 
+    /// <summary>How much stronger what drains after the sparge is than a bed that keeps its course would give: 1 unless it is known better.</summary>
+    public double DrainStrength { get; init; } = 1;
+
     public int FermenterIndex => Brewhouse.Vessels.Length;
 
     public static PlantSetting Of(Brewhouse brewhouse, DayChoices choices) =>

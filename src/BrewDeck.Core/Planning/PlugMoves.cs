@@ -70,9 +70,16 @@ internal static class PlugMoves
         var minutes = setting.Wiring.Leads.Sum(l => l.Count(x => x.Circuit == circuit)) > setting.Circuits[circuit].Sockets ? PlugMin : SwitchMin;
         var move = new StepSpec
         {
-            Id = Id(setting, steps, circuit), Kind = StepKind.MovePlug, Unit = steps[heats].Unit, To = Heated(steps[heats]),
-            Label = setting.Circuits[circuit].Id, Minutes = minutes, HandsS = 60 * minutes, AfterStepId = gate < 0 ? "" : steps[gate].Id,
-            LeadS = gate < 0 ? 0 : 60 * minutes + SpareS, Cautions = Cautions.MainsNearWater | Cautions.DryFire,
+            Id = Id(setting, steps, circuit),
+            Kind = StepKind.MovePlug,
+            Unit = steps[heats].Unit,
+            To = Heated(steps[heats]),
+            Label = setting.Circuits[circuit].Id,
+            Minutes = minutes,
+            HandsS = 60 * minutes,
+            AfterStepId = gate < 0 ? "" : steps[gate].Id,
+            LeadS = gate < 0 ? 0 : 60 * minutes + SpareS,
+            Cautions = Cautions.MainsNearWater | Cautions.DryFire,
         };
         return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
     }

@@ -19,14 +19,21 @@ internal sealed partial class RunSheet
         {
             Add("mash.to-lauter", StepKind.TransferMash, UnitProcedure.Mash, s => s with
             {
-                Vessel = _tun, To = _lauterTun, HandsS = 600, Cautions = Cautions.Scald | Cautions.Pressure,
+                Vessel = _tun,
+                To = _lauterTun,
+                HandsS = 600,
+                Cautions = Cautions.Scald | Cautions.Pressure,
             });
         }
         if (_setting.Brewhouse.LiftsGrain)
             return;
         Add("lauter.vorlauf", StepKind.Vorlauf, UnitProcedure.Lauter, s => s with
         {
-            Vessel = _lauterTun, TargetC = Recipe.Rests[^1].TempC, Minutes = 10, HandsS = 600, Cautions = Cautions.Scald,
+            Vessel = _lauterTun,
+            TargetC = Recipe.Rests[^1].TempC,
+            Minutes = 10,
+            HandsS = 600,
+            Cautions = Cautions.Scald,
         });
     }
 
@@ -34,19 +41,31 @@ internal sealed partial class RunSheet
     {
         Add("mash.prime", StepKind.PrimePump, UnitProcedure.Mash, s => s with
         {
-            Vessel = _tank, Minutes = 3, HandsS = 180, Cautions = HotWork,
+            Vessel = _tank,
+            Minutes = 3,
+            HandsS = 180,
+            Cautions = HotWork,
         });
         Add("mash.transfer", StepKind.TransferStrike, UnitProcedure.Mash, s => s with
         {
-            Vessel = _tank, To = _tun, VolumeL = _batch.StrikeL, HandsS = 3600, Cautions = Cautions.Scald,
+            Vessel = _tank,
+            To = _tun,
+            VolumeL = _batch.StrikeL,
+            HandsS = 3600,
+            Cautions = Cautions.Scald,
         });
     }
 
     private void DoughIn() =>
         Add("mash.dough-in", StepKind.DoughIn, UnitProcedure.Mash, s => s with
         {
-            Vessel = _tun, TargetC = Recipe.Rests[0].TempC, Minutes = DoughInMin, Charges = RecipeFit.MashCharges(Recipe),
-            HandsS = 60 * DoughInMin, AfterStepId = "setup.weigh-in", Cautions = Cautions.Scald | Cautions.Lifting,
+            Vessel = _tun,
+            TargetC = Recipe.Rests[0].TempC,
+            Minutes = DoughInMin,
+            Charges = RecipeFit.MashCharges(Recipe),
+            HandsS = 60 * DoughInMin,
+            AfterStepId = "setup.weigh-in",
+            Cautions = Cautions.Scald | Cautions.Lifting,
         });
 
     private void Rest(int i)
@@ -56,7 +75,10 @@ internal sealed partial class RunSheet
             Raise(i, rest);
         Add($"mash.rest-{i + 1}", StepKind.Rest, UnitProcedure.Mash, s => s with
         {
-            Vessel = _tun, TargetC = rest.TempC, Minutes = rest.Minutes, Label = rest.Name,
+            Vessel = _tun,
+            TargetC = rest.TempC,
+            Minutes = rest.Minutes,
+            Label = rest.Name,
         });
         if (i == 0)
             InfusionLiquor();
@@ -78,13 +100,22 @@ internal sealed partial class RunSheet
         {
             Add($"mash.infuse-{i + 1}", StepKind.Infuse, UnitProcedure.Mash, s => s with
             {
-                Vessel = _tank, To = _tun, TargetC = rest.TempC, Label = rest.Name, HandsS = 600, Cautions = Cautions.Scald,
+                Vessel = _tank,
+                To = _tun,
+                TargetC = rest.TempC,
+                Label = rest.Name,
+                HandsS = 600,
+                Cautions = Cautions.Scald,
             });
             return;
         }
         Add($"mash.ramp-{i + 1}", StepKind.Ramp, UnitProcedure.Mash, s => s with
         {
-            Vessel = _tun, TargetC = rest.TempC, Label = rest.Name, HandsS = 120, Cautions = HotWork | Cautions.DryFire,
+            Vessel = _tun,
+            TargetC = rest.TempC,
+            Label = rest.Name,
+            HandsS = 120,
+            Cautions = HotWork | Cautions.DryFire,
         });
     }
 
@@ -97,12 +128,18 @@ internal sealed partial class RunSheet
             return;
         Add("liquor.fill-infusion", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, VolumeL = TankFillL(_setting, InfusionNeed.Litres(_setting, _batch)) - LeftInTankL, HandsS = 120,
+            Vessel = _tank,
+            VolumeL = TankFillL(_setting, InfusionNeed.Litres(_setting, _batch)) - LeftInTankL,
+            HandsS = 120,
             Cautions = Cautions.Scald | Cautions.MainsNearWater,
         });
         Add("liquor.heat-infusion", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, TargetC = InfusionNeed.LiquorC(_setting), Label = "infusion", HandsS = 60, Background = true,
+            Vessel = _tank,
+            TargetC = InfusionNeed.LiquorC(_setting),
+            Label = "infusion",
+            HandsS = 60,
+            Background = true,
             Cautions = HotWork | Cautions.DryFire | Cautions.Steam,
         });
     }
@@ -123,14 +160,21 @@ internal sealed partial class RunSheet
         {
             Add("liquor.fill-sparge", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
             {
-                Vessel = _tank, VolumeL = TankNeedL - left, HandsS = 120, Cautions = Cautions.Scald | Cautions.MainsNearWater,
+                Vessel = _tank,
+                VolumeL = TankNeedL - left,
+                HandsS = 120,
+                Cautions = Cautions.Scald | Cautions.MainsNearWater,
             });
             if (_choices.Water is not null)
                 Hands("liquor.treat-sparge", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.Scald, vessel: _tank, label: "sparge liquor");
         }
         Add("liquor.heat-sparge", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, TargetC = _setting.Habits.SpargeC, HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
+            Vessel = _tank,
+            TargetC = _setting.Habits.SpargeC,
+            HandsS = 60,
+            Background = true,
+            Cautions = HotWork | Cautions.DryFire,
         });
     }
 }

@@ -55,13 +55,23 @@ internal sealed partial class RunSheet
         Hands("setup.check", StepKind.CheckFittings, UnitProcedure.SetUp, 10, Cautions.MainsNearWater);
         Add("liquor.fill", StepKind.Fill, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, VolumeL = TankFillL(_setting, _batch.FirstFillL), HandsS = 120, Cautions = Cautions.MainsNearWater,
+            Vessel = _tank,
+            VolumeL = TankFillL(_setting, _batch.FirstFillL),
+            HandsS = 120,
+            Cautions = Cautions.MainsNearWater,
         });
         Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.None, vessel: _tank);
         Add("liquor.heat-strike", StepKind.HeatStrike, UnitProcedure.HotLiquor, s => s with
         {
-            Vessel = _tank, To = _tun, TargetC = Recipe.Rests[0].TempC, VolumeL = _batch.StrikeL, Minutes = DoughInMin,
-            Charges = RecipeFit.MashCharges(Recipe), HandsS = 60, Background = true, Cautions = HotWork | Cautions.DryFire,
+            Vessel = _tank,
+            To = _tun,
+            TargetC = Recipe.Rests[0].TempC,
+            VolumeL = _batch.StrikeL,
+            Minutes = DoughInMin,
+            Charges = RecipeFit.MashCharges(Recipe),
+            HandsS = 60,
+            Background = true,
+            Cautions = HotWork | Cautions.DryFire,
         });
         Hands("setup.weigh-in", StepKind.WeighIn, UnitProcedure.SetUp, Math.Min(60, 10 + Recipe.MashKg), Cautions.Lifting, WeighInCharges());
     }
@@ -72,7 +82,10 @@ internal sealed partial class RunSheet
         {
             Add("lauter.lift", StepKind.LiftBasket, UnitProcedure.Lauter, s => s with
             {
-                Vessel = _kettle, Minutes = 15, HandsS = 900, Cautions = Cautions.Scald | Cautions.Lifting,
+                Vessel = _kettle,
+                Minutes = 15,
+                HandsS = 900,
+                Cautions = Cautions.Scald | Cautions.Lifting,
             });
         }
         FirstWortHops();
@@ -87,7 +100,9 @@ internal sealed partial class RunSheet
         {
             Add("boil.first-wort", StepKind.AddFirstWortHops, UnitProcedure.Lauter, s => s with
             {
-                Vessel = _kettle, Charges = [.. firstWort], HandsS = 60,
+                Vessel = _kettle,
+                Charges = [.. firstWort],
+                HandsS = 60,
             });
         }
     }
@@ -102,7 +117,11 @@ internal sealed partial class RunSheet
         RunOff("lauter.first", double.PositiveInfinity, 0);
         Add("lauter.sparge-1", StepKind.BatchSparge, UnitProcedure.Lauter, s => s with
         {
-            Vessel = _lauterTun, SpargeL = _batch.SpargeL, Minutes = 15, HandsS = 600, Cautions = Cautions.Scald,
+            Vessel = _lauterTun,
+            SpargeL = _batch.SpargeL,
+            Minutes = 15,
+            HandsS = 600,
+            Cautions = Cautions.Scald,
         });
         RunOff("lauter.second", _batch.PreBoilL, 0);
     }
@@ -110,15 +129,22 @@ internal sealed partial class RunSheet
     private void RunOff(string id, double untilL, double spargeL) =>
         Add(id, spargeL > 0 || id == "lauter.run" ? StepKind.Lauter : StepKind.RunOff, UnitProcedure.Lauter, s => s with
         {
-            Vessel = _lauterTun, To = _kettle, SpargeL = spargeL, VolumeL = double.IsFinite(untilL) ? untilL : null,
-            HandsS = 300, Cautions = HotWork | Cautions.DryFire,
+            Vessel = _lauterTun,
+            To = _kettle,
+            SpargeL = spargeL,
+            VolumeL = double.IsFinite(untilL) ? untilL : null,
+            HandsS = 300,
+            Cautions = HotWork | Cautions.DryFire,
         });
 
     private void Cool()
     {
         Add("cool.knock-out", StepKind.KnockOut, UnitProcedure.Cool, s => s with
         {
-            Vessel = _kettle, Minutes = 1, HandsS = 60, Cautions = Cautions.Scald | Cautions.Steam,
+            Vessel = _kettle,
+            Minutes = 1,
+            HandsS = 60,
+            Cautions = Cautions.Scald | Cautions.Steam,
         });
         Settle();
         Stand();
@@ -127,12 +153,18 @@ internal sealed partial class RunSheet
         {
             Add("cool.chill", StepKind.ChillInKettle, UnitProcedure.Cool, s => s with
             {
-                Vessel = _whirlpool, TargetC = Recipe.Yeast.PitchC, HandsS = 300, Cautions = Cautions.Scald,
+                Vessel = _whirlpool,
+                TargetC = Recipe.Yeast.PitchC,
+                HandsS = 300,
+                Cautions = Cautions.Scald,
             });
         }
         Add("cool.cast-out", StepKind.CastOut, UnitProcedure.Cool, s => s with
         {
-            Vessel = _whirlpool, To = PlantSetting.FermenterId, TargetC = Recipe.Yeast.PitchC, HandsS = 300,
+            Vessel = _whirlpool,
+            To = PlantSetting.FermenterId,
+            TargetC = Recipe.Yeast.PitchC,
+            HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
         Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.None, vessel: PlantSetting.FermenterId);
@@ -146,13 +178,19 @@ internal sealed partial class RunSheet
         {
             Add("cool.whirlpool", StepKind.Whirlpool, UnitProcedure.Cool, s => s with
             {
-                Vessel = _kettle, Minutes = 5, HandsS = 120, Cautions = Cautions.Scald,
+                Vessel = _kettle,
+                Minutes = 5,
+                HandsS = 120,
+                Cautions = Cautions.Scald,
             });
             return;
         }
         Add("cool.to-whirlpool", StepKind.TransferWort, UnitProcedure.Cool, s => s with
         {
-            Vessel = _kettle, To = _whirlpool, HandsS = 300, Cautions = Cautions.Scald | Cautions.Pressure,
+            Vessel = _kettle,
+            To = _whirlpool,
+            HandsS = 300,
+            Cautions = Cautions.Scald | Cautions.Pressure,
         });
     }
 
@@ -167,7 +205,11 @@ internal sealed partial class RunSheet
             left = hops[i].Key;
             Add($"cool.add-{i + 1}", StepKind.AddToWhirlpool, UnitProcedure.Cool, s => s with
             {
-                Vessel = _whirlpool, Charges = [.. hops[i].Select(RecipeFit.Charge)], Minutes = hops[i].Key, HandsS = 60, Cautions = Cautions.Scald,
+                Vessel = _whirlpool,
+                Charges = [.. hops[i].Select(RecipeFit.Charge)],
+                Minutes = hops[i].Key,
+                HandsS = 60,
+                Cautions = Cautions.Scald,
             });
         }
         StandFor(hops.Count, left);
@@ -179,7 +221,9 @@ internal sealed partial class RunSheet
             return;
         Add($"cool.stand-{i + 1}", StepKind.Stand, UnitProcedure.Cool, s => s with
         {
-            Vessel = _whirlpool, Minutes = minutes, Cautions = Cautions.Scald,
+            Vessel = _whirlpool,
+            Minutes = minutes,
+            Cautions = Cautions.Scald,
         });
     }
 
@@ -201,8 +245,13 @@ internal sealed partial class RunSheet
     /// <summary>While the boil needs no hands.</summary>
     private StepSpec DigOut() => new()
     {
-        Id = "clean.tun", Kind = StepKind.Clean, Unit = UnitProcedure.CleanDown, Vessel = _setting.Brewhouse.LiftsGrain ? "" : _lauterTun,
-        Label = _setting.Brewhouse.LiftsGrain ? "basket" : "", Minutes = BoilSteps.DigOutMin, HandsS = 60 * BoilSteps.DigOutMin,
+        Id = "clean.tun",
+        Kind = StepKind.Clean,
+        Unit = UnitProcedure.CleanDown,
+        Vessel = _setting.Brewhouse.LiftsGrain ? "" : _lauterTun,
+        Label = _setting.Brewhouse.LiftsGrain ? "basket" : "",
+        Minutes = BoilSteps.DigOutMin,
+        HandsS = 60 * BoilSteps.DigOutMin,
         Cautions = Cautions.Scald | Cautions.Lifting,
     };
 
@@ -222,7 +271,12 @@ internal sealed partial class RunSheet
         string vessel = "", string label = "") =>
         Add(id, kind, unit, s => s with
         {
-            Vessel = vessel, Minutes = minutes, HandsS = 60 * minutes, Cautions = cautions, Charges = [.. charges ?? []], Label = label,
+            Vessel = vessel,
+            Minutes = minutes,
+            HandsS = 60 * minutes,
+            Cautions = cautions,
+            Charges = [.. charges ?? []],
+            Label = label,
         });
 
     private void Add(string id, StepKind kind, UnitProcedure unit, Func<StepSpec, StepSpec> with) =>

@@ -60,8 +60,13 @@ internal static class MashRemedies
     {
         var spec = new StepSpec
         {
-            Id = weigh.FreshId("heat"), Kind = StepKind.HeatMash, Unit = UnitProcedure.Mash, Vessel = rest.Spec.Vessel,
-            TargetC = target, HandsS = 60, Cautions = Cautions.Scald | Cautions.DryFire | Cautions.MainsNearWater,
+            Id = weigh.FreshId("heat"),
+            Kind = StepKind.HeatMash,
+            Unit = UnitProcedure.Mash,
+            Vessel = rest.Spec.Vessel,
+            TargetC = target,
+            HandsS = 60,
+            Cautions = Cautions.Scald | Cautions.DryFire | Cautions.MainsNearWater,
         };
         var outcome = PlantModel.Run(
             weigh.Live.Setting, spec, weigh.Live.Plant, weigh.Live.Plant.Vessels[weigh.Live.Setting.IndexOf(spec.Vessel)].AtS,
@@ -83,8 +88,14 @@ internal static class MashRemedies
             return null;
         var spec = new StepSpec
         {
-            Id = weigh.FreshId("water"), Kind = StepKind.AddWater, Unit = UnitProcedure.Mash, Vessel = rest.Spec.Vessel,
-            VolumeL = litres, TargetC = waterC, HandsS = 120, Cautions = waterC > 50 ? Cautions.Scald : Cautions.None,
+            Id = weigh.FreshId("water"),
+            Kind = StepKind.AddWater,
+            Unit = UnitProcedure.Mash,
+            Vessel = rest.Spec.Vessel,
+            VolumeL = litres,
+            TargetC = waterC,
+            HandsS = 120,
+            Cautions = waterC > 50 ? Cautions.Scald : Cautions.None,
         };
         return weigh.Told(new(kind, spec.Vessel, litres, 0, [spec], rest.Spec.Id, [], []));
     }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -28,6 +29,12 @@ public abstract record RunCommand
     public sealed record Write(string Text) : RunCommand;
 
     public sealed record Abort(string Reason) : RunCommand;
+
+    /// <summary>Every alarm that shows has been heard.</summary>
+    public sealed record Acknowledge : RunCommand;
+
+    /// <summary>Out of sight for so many minutes, above 0 and up to <see cref="AlarmDesk.MostShelvedMin"/>.</summary>
+    public sealed record Shelve(AlarmKey Alarm, double Minutes) : RunCommand;
 
     /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
     public abstract record After : RunCommand

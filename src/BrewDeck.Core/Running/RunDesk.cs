@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -20,6 +21,8 @@ public static class RunDesk
             RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
             RunCommand.After after => FermentDesk.Decide(state, after, nowMs),
             _ when over => new Decision.Refused("day_is_over"),
+            RunCommand.Acknowledge => AlarmDesk.Acknowledge(state, nowMs),
+            RunCommand.Shelve shelve => AlarmDesk.Shelve(state, shelve, nowMs),
             RunCommand.Start start => Start(state, start, nowMs),
             RunCommand.Finish finish => Finish(state, finish, nowMs),
             RunCommand.Hold hold => OnStep(state, hold.StepId, RunStatus.Running, new StepHeld(nowMs, hold.StepId, hold.Reason)),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -26,6 +27,10 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(BeerPackaged), "beer_packaged")]
 [JsonDerivedType(typeof(BeerTasted), "beer_tasted")]
 [JsonDerivedType(typeof(Undone), "undone")]
+[JsonDerivedType(typeof(AlarmRaised), "alarm_raised")]
+[JsonDerivedType(typeof(AlarmCleared), "alarm_cleared")]
+[JsonDerivedType(typeof(AlarmAcknowledged), "alarm_acknowledged")]
+[JsonDerivedType(typeof(AlarmShelved), "alarm_shelved")]
 public abstract record RunEvent(long AtMs)
 {
     /// <summary>0 for the first event of an act; those that follow from it in the same act count up. Undo takes back whole acts.</summary>
@@ -70,6 +75,18 @@ public sealed record BeerTasted(long AtMs, string Text, int? Rating) : RunEvent(
 
 /// <summary>Takes back the act that begins with that sequence number; the original stays in the log.</summary>
 public sealed record Undone(long AtMs, int Seq) : RunEvent(AtMs);
+
+/// <summary>Something is abnormal, as it was found. Alarm events are no acts: undo neither takes them back nor meets them.</summary>
+public sealed record AlarmRaised(long AtMs, Alarm Alarm) : RunEvent(AtMs);
+
+/// <summary>It is over.</summary>
+public sealed record AlarmCleared(long AtMs, AlarmKind Alarm, string About) : RunEvent(AtMs);
+
+/// <summary>The brewer has heard it.</summary>
+public sealed record AlarmAcknowledged(long AtMs, AlarmKind Alarm, string About) : RunEvent(AtMs);
+
+/// <summary>Silent and out of sight until then, Unix ms.</summary>
+public sealed record AlarmShelved(long AtMs, AlarmKind Alarm, string About, long UntilMs) : RunEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
 /// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -44,6 +45,8 @@ public static class RunFold
         var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
         if (state.Plan is null || (over && happened is not (NoteWritten or ReadingTaken) && !FermentFold.Belongs(happened)))
             return state;
+        if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
+            return AlarmFold.Then(state, happened);
         var next = happened switch
         {
             StepStarted e => StepFold.Started(state, e),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Core.Running;
 
@@ -55,6 +56,9 @@ public sealed record RunState
     public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
 
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
+
+    /// <summary>What is abnormal and not yet over, oldest first.</summary>
+    public ImmutableArray<StandingAlarm> Alarms { get; init; } = [];
 
     /// <summary>The batch from pitching on.</summary>
     public FermentState Ferment { get; init; } = new();

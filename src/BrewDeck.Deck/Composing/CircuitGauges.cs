@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -12,20 +13,14 @@ public static class CircuitGauges
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
         var setting = moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices);
-        var watts = new double[setting.Circuits.Length];
-        foreach (var step in moment.Rest.Where(moment.IsRunning))
-        {
-            foreach (var (load, i) in PlantModel.LoadsW(setting, step.Spec, moment.Forecast.Now).Select((w, i) => (w, i)))
-                watts[i] += load;
-        }
-        return [.. setting.Circuits.Zip(watts, One)];
+        return [.. setting.Circuits.Zip(CircuitLoads.OfW(moment.State, moment.Forecast, setting), One)];
     }
 
     private static Gauge One(Circuit circuit, double watts)
     {
         var amps = watts / circuit.Volts;
         return new Gauge(
-            circuit.Id,
+            "circuit " + circuit.Id,
             Math.Clamp(amps / circuit.Amps, 0, 1),
             $"{Notation.Number(amps, "0.0")} of {Notation.Number(circuit.Amps, "0.#")} A",
             amps > circuit.Amps ? Tone.Alarm : Tone.Normal);

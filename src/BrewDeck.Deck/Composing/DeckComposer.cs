@@ -9,8 +9,8 @@ namespace BrewDeck.Deck.Composing;
 /// <summary>Puts the running brew day together as a screen.</summary>
 public static class DeckComposer
 {
-    private const int NextShown = 4;
-    private const int LogShown = 8;
+    private const int NextShown = 9;
+    private const int LogShown = 24;
 
     /// <param name="aside">Said in the corner beside batch and clock, such as a rehearsal's speed; empty: nothing.</param>
     public static DeckScreen Of(DeckMoment moment, ImmutableArray<KeyHint> keys, string aside = "")

@@ -25,7 +25,7 @@ public static class VesselGauges
     private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
     {
         var litres = Contents.StandsL(state);
-        var heat = Heat(vessel, state, moment);
+        var heat = Heat(vessel, state, litres, moment);
         return new Gauge(vessel.Id, Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
     }
 
@@ -45,16 +45,19 @@ public static class VesselGauges
         return string.Join("  ", heat.Length == 0 || (litres < EmptyL && heat == HeatOff) ? parts : [.. parts, heat]);
     }
 
-    private static string Heat(Vessel vessel, VesselState state, DeckMoment moment)
+    private static string Heat(Vessel vessel, VesselState state, double litres, DeckMoment moment)
     {
         if (vessel.Elements.IsEmpty)
             return "";
+        // no heat on elements that stand dry: the model waits for them to be covered, and so do the hands
+        if (litres < vessel.CoverL)
+            return HeatOff;
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
             return "heat on";
         return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : HeatOff;
     }
 
-    internal static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
+    private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
         moment.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
 
     // a lauter draws from the tun and heats the kettle that it fills

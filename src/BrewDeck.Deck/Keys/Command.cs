@@ -6,6 +6,8 @@ public enum Command
     GoOn,
     Reading,
     OtherReading,
+    Acknowledge,
+    Alarms,
     Undo,
     Note,
     Hold,

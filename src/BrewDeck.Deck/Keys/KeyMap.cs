@@ -23,6 +23,7 @@ public static class KeyMap
     [
         new(KeyContext.Deck, Command.GoOn, "space", SpaceOrEnter, "go on", "Start or finish what the deck shows (enter does the same). Asks before it ends a step early."),
         new(KeyContext.Deck, Command.Reading, "0-9", Digits, "reading", "Enter the reading that this step expects."),
+        new(KeyContext.Deck, Command.Acknowledge, "a", [KeyStroke.Of('a'), KeyStroke.Of('*')], "", "Heard: the alarms that show fall silent (the keypad's star does the same)."),
         new(KeyContext.Deck, Command.Undo, "u", Key('u'), "undo", "Take back the last act; the log keeps both."),
         new(KeyContext.Deck, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck, Command.OtherReading, "t", Key('t'), "other reading", "Take another reading: choose what and where."),
@@ -30,6 +31,7 @@ public static class KeyMap
         new(KeyContext.Deck, Command.Note, "n", Key('n'), "note", "Write a note into the log."),
         new(KeyContext.Deck, Command.Hold, "h", Key('h'), "hold", "Hold the step, or go on with a held one."),
         new(KeyContext.Deck, Command.RunSheet, "p", Key('p'), "run sheet", "The whole day with its times."),
+        new(KeyContext.Deck, Command.Alarms, "l", Key('l'), "alarms", "The alarms that stand and the log of them; enter there shelves one for some minutes."),
         new(KeyContext.Deck, Command.WipeLock, "w", Key('w'), "wipe lock", "Lock the keys to wipe them; typing dry unlocks."),
         new(KeyContext.Deck, Command.Skip, "s", Key('s'), "", "Skip the step: asks for the word skip."),
         new(KeyContext.Deck, Command.Abort, "x", Key('x'), "", "Give up the batch: asks for the word abort."),
@@ -53,7 +55,7 @@ public static class KeyMap
         new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
         new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),
         new(Rows, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
-        new(Rows, Command.Down, "down", Named(KeyName.Down), "", "The row below."),
+        new(Rows, Command.Down, "down", Named(KeyName.Down), "next row", "The row below."),
         new(Scrolled, Command.Up, "up", Named(KeyName.Up), "", "One line up."),
         new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
@@ -62,7 +64,7 @@ public static class KeyMap
         new(KeyContext.Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
 
         new(Choice, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
-        new(Choice, Command.PickRow, "1-9", Digits, "", "Move to that row."),
+        new(Choice | KeyContext.List, Command.PickRow, "1-9", Digits, "", "Move to that row."),
         new(Choice, Command.Back, "esc", Escape, "back", "Leave it as it was."),
         new(Entry, Command.Choose, "enter", Enter, "take it", "Take what is typed."),
         new(Kinds, Command.NextKind, "tab", [new(KeyName.Tab), new(KeyName.Down)], "other kind", "Another kind of reading or another vessel."),

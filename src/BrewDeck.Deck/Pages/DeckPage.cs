@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
@@ -32,7 +33,16 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
     public DeckMoment Moment(DateTimeOffset now) => day.Moment(now, Shell.Notation);
 
     protected override Screen Compose(DateTimeOffset now) =>
-        DeckComposer.Of(Moment(now), [.. KeyMap.Hints(Context).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal));
+        Compose(Moment(now));
+
+    private DeckScreen Compose(DeckMoment moment)
+    {
+        ImmutableArray<KeyHint> heard = AlarmLines.Unheard(moment).Count > 0 ? [new KeyHint("a", "heard")] : [];
+        return DeckComposer.Of(moment, [.. heard, .. KeyMap.Hints(Context).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal)) with
+        {
+            Alarms = AlarmLines.Of(moment, Shell.Pace),
+        };
+    }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
@@ -52,6 +62,12 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
                 break;
             case Command.Undo:
                 _acts.Do(new RunCommand.Undo(), now);
+                break;
+            case Command.Acknowledge:
+                _acts.Do(new RunCommand.Acknowledge(), now);
+                break;
+            case Command.Alarms:
+                Shell.Push(new AlarmsPage(Shell, day));
                 break;
             case Command.Hold:
                 Hold(now);
@@ -76,7 +92,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
 
     private void Hold(DateTimeOffset now)
     {
-        var step = day.Focus(now).StepId;
+        var step = OnHold()?.Spec.Id ?? day.Focus(now).StepId;
         switch (Moment(now).Run(step)?.Status)
         {
             case RunStatus.Held:
@@ -90,6 +106,10 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
                 break;
         }
     }
+
+    // what is held comes first, wherever the focus has moved meanwhile; a rest that waits for its own heating is not the brewer's to resume
+    private RunStep? OnHold() => day.State.Steps.LastOrDefault(held => held.Status == RunStatus.Held
+        && !day.State.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Vessel == held.Spec.Vessel));
 
     // undo says what it would take back
     private KeyHint Precise(KeyHint hint) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count

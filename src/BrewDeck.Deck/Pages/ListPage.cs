@@ -23,6 +23,9 @@ internal abstract class ListPage(Shell shell) : Page(shell)
             case Command.Down:
                 Select(Selected + 1);
                 break;
+            case Command.PickRow when stroke.Character - '1' is var row && row >= 0 && row < Count:
+                Select(row);
+                break;
             case Command.First:
                 Select(0);
                 break;

@@ -12,6 +12,7 @@ namespace BrewDeck.Deck.Pages;
 internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 {
     private readonly Stack<Page> _pages = new();
+    private int _noticesSaid;
 
     public SessionPorts Ports => ports;
 
@@ -54,6 +55,16 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     }
 
     public void Say(string text, Tone tone = Tone.Normal) => Notice = Line.Of(text, tone);
+
+    /// <summary>Passes on what the store has to say since the last time.</summary>
+    public void SayNotices()
+    {
+        var fresh = ports.Store.Notices.Skip(_noticesSaid).ToList();
+        if (fresh.Count == 0)
+            return;
+        _noticesSaid += fresh.Count;
+        Say("Logbook: " + string.Join("; ", fresh) + ".", Tone.Warning);
+    }
 
     /// <summary>Runs what may meet trouble with the store or a file, and says so.</summary>
     public bool Try(Action act)

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Screens;
@@ -37,8 +38,15 @@ internal sealed class Acts(Shell shell, BrewDay day)
         }
         var words = Words(now);
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
-        shell.Say(Names.Sentence(string.Join("; ", told)) + ".");
+        var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
+        shell.Say(
+            Names.Sentence(string.Join("; ", told)) + (off ? ". The mash is off: r shows ways back." : "."),
+            off ? Tone.Warning : Tone.Normal);
     }
+
+    // read while doughing in, a mash can be mended only once it rests
+    private bool BeginsRest(IReadOnlyList<RunEvent> happened) =>
+        happened.OfType<StepStarted>().Any(e => day.State.Step(e.StepId)?.Spec.Kind == StepKind.Rest);
 
     private void TellReading(ReadingTaken taken, DateTimeOffset now)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Wording;
 
@@ -15,6 +16,7 @@ internal sealed class BrewDay
 {
     private readonly IBatchStore _store;
     private readonly List<RunEvent> _events;
+    private readonly DueSince _due;
     private Forecast? _forecast;
     private long _forecastMs;
 
@@ -24,6 +26,7 @@ internal sealed class BrewDay
         Number = number;
         _events = [.. events];
         State = RunFold.Of(_events);
+        _due = new DueSince(_events);
     }
 
     public int Number { get; }
@@ -56,7 +59,7 @@ internal sealed class BrewDay
         return _forecast;
     }
 
-    public RunFocus Focus(DateTimeOffset now) => RunFocus.Of(State, Forecast(now), Ms(now));
+    public RunFocus Focus(DateTimeOffset now) => _due.Of(RunFocus.Of(State, Forecast(now), Ms(now)), Ms(now));
 
     public DeckMoment Moment(DateTimeOffset now, Notation notation) =>
         new(State, Forecast(now), Focus(now), Events, Ms(now), notation);
@@ -67,20 +70,28 @@ internal sealed class BrewDay
     public ActOutcome Do(RunCommand command, DateTimeOffset now)
     {
         var decision = RunDesk.Decide(State, command, Ms(now));
-        if (decision is not Decision.Accepted accepted)
-            return new ActOutcome(decision);
+        return decision is Decision.Accepted accepted ? new ActOutcome(decision, Keep(accepted.Events)) : new ActOutcome(decision);
+    }
+
+    /// <summary>Brings the record of alarms up to now.</summary>
+    /// <returns>Why that could not be written; null: no trouble.</returns>
+    public string? WatchAlarms(DateTimeOffset now) =>
+        Over ? null : Keep(AlarmDesk.Watch(State, Forecast(now), Focus(now), Ms(now)));
+
+    private string? Keep(ImmutableArray<RunEvent> events)
+    {
         try
         {
-            foreach (var happened in accepted.Events)
+            foreach (var happened in events)
             {
                 _store.Append(Number, happened);
                 Happened(happened);
             }
-            return new ActOutcome(decision);
+            return null;
         }
         catch (LogbookException trouble)
         {
-            return new ActOutcome(decision, trouble.Message);
+            return trouble.Message;
         }
     }
 
@@ -88,6 +99,7 @@ internal sealed class BrewDay
     {
         _events.Add(happened);
         State = happened is Undone ? RunFold.Of(_events) : RunFold.Then(State, happened);
+        _due.Happened(happened, State);
         _forecast = null;
     }
 }

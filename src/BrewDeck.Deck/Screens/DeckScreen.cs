@@ -31,7 +31,11 @@ public sealed record DeckScreen(
     ImmutableArray<Line> Log,
     ImmutableArray<KeyHint> Keys,
     Line? Notice = null,
-    Overlay? Overlay = null) : Screen(Title, Corner, Keys, Notice, Overlay);
+    Overlay? Overlay = null) : Screen(Title, Corner, Keys, Notice, Overlay)
+{
+    /// <summary>Alarms that stand and are not shelved: how soon, what is wrong, what comes of it, what to do. The most urgent first.</summary>
+    public ImmutableArray<Line> Alarms { get; init; } = [];
+}
 
 /// <param name="Clock">Local time of day at which it begins.</param>
 public sealed record NextStep(string Clock, string Text, string Length);

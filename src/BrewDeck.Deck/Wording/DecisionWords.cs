@@ -14,6 +14,8 @@ public static class DecisionWords
         "remedy_outdated" => "The day has gone on since that was offered: r shows what helps now.",
         "step_not_running" => "That step is not running.",
         "step_not_held" => "That step is not held.",
+        "no_alarm" => "No alarm waits to be heard.",
+        "shelved_too_long" => "An alarm is shelved for an hour at most.",
         "reason_missing" => "Say why.",
         "reading_impossible" => "No instrument can show that.",
         "no_such_place" => "There is nothing of that kind to read there.",

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -27,6 +28,10 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
         NoteWritten e => $"note: {e.Text}",
         RunAborted e => With("aborted", e.Reason),
+        AlarmRaised e => $"alarm: {Alarms.Cause(e.Alarm)}".TrimEnd('.'),
+        AlarmCleared e => $"alarm over: {AlarmName(e.Alarm, e.About)}",
+        AlarmAcknowledged e => $"alarm heard: {AlarmName(e.Alarm, e.About)}",
+        AlarmShelved e => $"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}",
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
         AdditionMade e => FermentWords.Of(e.Addition),
         DateSet e => $"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? "packaging" : "gravity"))}",
@@ -59,6 +64,12 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         BeerTasted => "tasting",
         _ => "",
     };
+
+    public static bool IsOfAlarms(RunEvent happened) => happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved;
+
+    private AlarmWords Alarms => new(Brewhouse, Notation, TitleOf);
+
+    private static string AlarmName(AlarmKind kind, string about) => $"{Names.Alarm(kind)}{(about.Contains('.', StringComparison.Ordinal) ? "" : $", {about}")}";
 
     private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
         seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Plain(all[seq], all)}" : "taken back";

@@ -27,7 +27,7 @@ public static class HandsWords
     private static ImmutableArray<string>? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => ["Open the inlet, let the pump fill by itself, bleed it at the outlet.", "Start it only when no more air comes."],
-        StepKind.TransferStrike => ["Outlet under the surface. Shut the valve, then read the temperature."],
+        StepKind.TransferStrike => ["Tank heat off first. Outlet under the surface. Shut the valve, then read the temperature."],
         StepKind.DoughIn => ["Stir it in slowly; break every clump.", .. Beside(step, notation), "Wait two minutes, stir, read the temperature."],
         StepKind.Rest => step.Spec.Minutes is >= 20
             ? ["Keep the lid on and the wort moving.", "Stir at half time and read the temperature in the middle."]
@@ -49,7 +49,7 @@ public static class HandsWords
         StepKind.AddFirstWortHops => [.. Listed(step, notation), "Into the kettle before the wort covers its bottom."],
         StepKind.HeatToBoil => ["Heat full on, lid off before it boils. Skim if foam gathers."],
         StepKind.HotBreak => ["Stand by the kettle. When foam climbs, turn the heat down or spray cold water.", "Go on when the foam falls back."],
-        StepKind.Boil => ["Keep a rolling boil, lid off. Nothing to do until the next addition."],
+        StepKind.Boil => ["Keep a rolling boil, lid off. Nothing to do until the time is up."],
         StepKind.AddToBoil => [.. Listed(step, notation), "A little at a time: it foams."],
         StepKind.AddExtract => ["Heat off. Stir until nothing sticks to the bottom, then heat on."],
         StepKind.AddWater => ["Measure it first. Stir it in slowly."],
@@ -94,7 +94,7 @@ public static class HandsWords
         step.Spec.SpargeL is > 0
             ? $"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed."
             : "Slowly. No sparge today.",
-        "Kettle heat on once its elements are covered.",
+        "Kettle heat on once its elements are covered; tank heat off before they show.",
         "Then read volume and gravity.",
     ];
 

@@ -30,6 +30,7 @@ public static class HelpText
     [
         "One knuckle is enough: no two keys at once, no key held, small or large letters.",
         "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
+        "Levels and temperatures in the vessels are reckoned from what you have read and done: a reading puts them right.",
         "Every act can be taken back; nothing is given up without a typed word.",
     ];
 

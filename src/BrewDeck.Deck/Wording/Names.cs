@@ -1,6 +1,7 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -56,6 +57,19 @@ public static class Names
         SpargeMethod.Batch => "batch",
         SpargeMethod.None => "none",
         _ => Plainly(method.ToString()),
+    };
+
+    public static string Alarm(AlarmKind kind) => kind switch
+    {
+        AlarmKind.CircuitOverloaded => "circuit overloaded",
+        AlarmKind.VesselTooFull => "vessel too full",
+        AlarmKind.ElementsDry => "elements dry",
+        AlarmKind.BoilUnattended => "boil unattended",
+        AlarmKind.HeatRunsOn => "heat runs on",
+        AlarmKind.AdditionLate => "addition late",
+        AlarmKind.MashOff => "mash off",
+        AlarmKind.HandsLate => "hands late",
+        _ => "on hold for long",
     };
 
     public static string Formula(BitternessFormula formula) => formula switch

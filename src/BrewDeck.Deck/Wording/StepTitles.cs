@@ -87,7 +87,7 @@ public static class StepTitles
         step.Spec.Label.Length == 0 ? title : $"{title}: {step.Spec.Label}";
 
     private static string Reaching(PlanStep step, Notation notation) =>
-        Litres.Shown(step) is { } l ? $" until the kettle shows {notation.Volume(l)}" : "";
+        Litres.Shown(step) is { } l ? $" to {notation.Volume(l)} in the kettle" : "";
 
     private static string Filled(PlanStep step) => step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
 

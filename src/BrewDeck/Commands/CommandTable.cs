@@ -2,6 +2,7 @@ using System.CommandLine;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
+using BrewDeck.Terminal.Paint;
 
 namespace BrewDeck.Commands;
 
@@ -10,19 +11,35 @@ internal static class CommandTable
 {
     private static readonly Option<string?> Logbook = new("--logbook")
     {
-        Description = "Folder of the logbook and of your own profiles; without it your data folder.", Recursive = true, HelpName = "PATH",
+        Description = "Folder of the logbook and of your own profiles; without it your data folder.",
+        Recursive = true,
+        HelpName = "PATH",
     };
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck and in the reckoner.", DefaultValueFactory = _ => UnitSystem.Metric, Recursive = true,
+        Description = "Units on the deck and in the reckoner.",
+        DefaultValueFactory = _ => UnitSystem.Metric,
+        Recursive = true,
     };
+
+    private static readonly Option<Theme> Colours = new("--theme")
+    {
+        Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.", DefaultValueFactory = _ => Theme.Dark,
+    };
+
+    private static readonly Option<string?> Bell = new("--bell-command")
+    {
+        Description = "Command for a louder sound, run each time that the bell rings; BREWDECK_BELL says what is wanted.", HelpName = "COMMAND",
+    };
+
+    private static DeckOptions Deck(ParseResult p) => new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell));
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
     {
         Workplace Place(ParseResult parsed) => new(parsed.GetValue(Logbook), time, output, errors);
-        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units };
-        root.SetAction(p => DeckCommand.Brew(Place(p), p.GetValue(Units)));
+        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Colours, Bell };
+        root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
@@ -67,11 +84,11 @@ internal static class CommandTable
         var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
         var house = new Option<int?>("--house") { Description = "Headless: the same hidden brewhouse on each of the days, drawn from this number." };
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, Colours, Bell };
         day.AddTo(command);
         command.SetAction(p => p.GetValue(headless)
             ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log), p.GetValue(house))
-            : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), p.GetValue(Units)));
+            : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), Deck(p)));
         return command;
     }
 

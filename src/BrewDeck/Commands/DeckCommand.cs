@@ -7,21 +7,22 @@ namespace BrewDeck.Commands;
 /// <summary><c>brewdeck</c> alone: the deck on this terminal.</summary>
 internal static class DeckCommand
 {
-    public static int Brew(Workplace place, UnitSystem units) => place.Guard(() =>
+    public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
     {
         using var journal = place.OpenJournal();
         var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper());
-        return Show(place, NewSession(place, ports, units, place.Time.GetLocalNow()));
+        return Show(place, NewSession(place, ports, options.Units, place.Time.GetLocalNow()), options);
     });
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
         new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version }, now);
 
-    public static int Show(Workplace place, ISession session)
+    public static int Show(Workplace place, ISession session, DeckOptions options)
     {
         if (!TerminalHost.HasTerminal)
             throw new UsageException("the deck needs a terminal; for output to a file or a pipe use plan, rehearse --headless or log");
-        var ending = TerminalHost.Run(session, place.Time);
+        using var bell = options.BellCommand is { Length: > 0 } command ? new BellCommand(command) : null;
+        var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring);
         if (ending != Ending.SessionEnded)
             place.Errors.WriteLine("brewdeck: stopped; everything up to the last act is in the logbook, start brewdeck again to go on");
         return ExitCode.Done;

@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
-using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
@@ -48,7 +47,7 @@ internal static class RehearseCommand
     }
 
     /// <summary>On the deck, at a chosen speed. A rehearsal that was broken off is taken up again.</summary>
-    public static int OnDeck(Workplace place, DayOptions day, int seed, double speed, UnitSystem units) => place.Guard(() =>
+    public static int OnDeck(Workplace place, DayOptions day, int seed, double speed, DeckOptions options) => place.Guard(() =>
     {
         if (!(speed is >= 1 and <= 3600))
             throw new UsageException($"--speed: {speed} is out of range; write 1 to 3600");
@@ -60,14 +59,14 @@ internal static class RehearseCommand
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
         var clock = new RehearsalClock(wall, begins, speed);
         var ports = new SessionPorts(store, place.Profiles(), clock);
-        var session = DeckCommand.NewSession(place, ports, units, begins);
+        var session = DeckCommand.NewSession(place, ports, options.Units, begins);
         if (session.State is null)
         {
             if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
                 return PlanCommand.Run(place, day, PlanFormat.Text);
             session.Begin(plan, begins);
         }
-        return DeckCommand.Show(place, new RehearsalSession(session, store, clock, seed, events));
+        return DeckCommand.Show(place, new RehearsalSession(session, store, clock, seed, events), options);
     });
 
     /// <summary>A headless day has no clock to steer; what it writes is marked as rehearsed all the same.</summary>

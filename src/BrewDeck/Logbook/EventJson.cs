@@ -6,6 +6,7 @@ using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
@@ -44,6 +45,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ChargeKind>),
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
+        typeof(SnakeCase<AlarmKind>),
         typeof(SnakeCase<FermenterFigure>),
         typeof(SnakeCase<PackageKind>),
         typeof(SnakeCase<PrimingSugar>),

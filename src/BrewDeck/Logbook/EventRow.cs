@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text.Json;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Logbook;
 
@@ -34,17 +36,29 @@ internal sealed record EventRow(
             StepSkipped e => row with { StepId = e.StepId, Text = e.Reason },
             ReadingTaken e => row with
             {
-                Vessel = e.Reading.Vessel, Quantity = QuantityOf(e.Reading.Kind), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+                Vessel = e.Reading.Vessel,
+                Quantity = QuantityOf(e.Reading.Kind),
+                Value = e.Reading.Value,
+                Text = e.Reading.AsTyped,
             },
             RemedyChosen e => row with
             {
-                Vessel = e.Remedy.Vessel, Quantity = QuantityOf(e.Remedy.Kind), Value = e.Remedy.Amount,
+                Vessel = e.Remedy.Vessel,
+                Quantity = QuantityOf(e.Remedy.Kind),
+                Value = e.Remedy.Amount,
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
+            AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
+            AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
+            AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
             FermenterRead e => row with
             {
-                Vessel = "fermenter", Quantity = QuantityOf(e.Reading.Figure), Value = e.Reading.Value, Text = e.Reading.AsTyped,
+                Vessel = "fermenter",
+                Quantity = QuantityOf(e.Reading.Figure),
+                Value = e.Reading.Value,
+                Text = e.Reading.AsTyped,
             },
             AdditionMade e => row with { Vessel = "fermenter", Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
             DateSet e => row with { Quantity = "due_utc", Text = $"{IsoUtc(e.Item.DueMs)} {e.Item.Kind} {e.Item.Name}" },
@@ -92,6 +106,8 @@ internal sealed record EventRow(
         RemedyKind.Dilute => "dilute_l",
         _ => "add_extract_kg",
     };
+
+    private static string NameOf(AlarmKind kind) => JsonNamingPolicy.SnakeCaseLower.ConvertName(kind.ToString());
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,6 +1,6 @@
 using BrewDeck.Core.Recipes;
-using Extracts = BrewDeck.Core.Physics.Extract;
 using BrewDeck.Deck;
+using Extracts = BrewDeck.Core.Physics.Extract;
 
 namespace BrewDeck.Profiles;
 

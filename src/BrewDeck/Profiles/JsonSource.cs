@@ -41,7 +41,8 @@ internal sealed class JsonSource(byte[] json, string file)
         JsonTokenType.String => new(parent, name, LineOf(ref reader), Text(ref reader)),
         JsonTokenType.Null => new(parent, name, LineOf(ref reader), ""),
         _ => new(parent, name, LineOf(ref reader),
-            Encoding.UTF8.GetString(reader.ValueSpan)) { IsNumber = reader.TokenType == JsonTokenType.Number },
+            Encoding.UTF8.GetString(reader.ValueSpan))
+        { IsNumber = reader.TokenType == JsonTokenType.Number },
     };
 
     private SourceNode Members(ref Utf8JsonReader reader, SourceNode node)

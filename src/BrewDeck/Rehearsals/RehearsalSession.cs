@@ -21,6 +21,8 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
 
     public bool Ended => session.Ended;
 
+    public string Title => session.Title;
+
     public bool TakeBell() => session.TakeBell();
 
     public void Receive(Input input, DateTimeOffset now)

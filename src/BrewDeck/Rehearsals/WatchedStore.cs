@@ -10,6 +10,8 @@ internal sealed class WatchedStore(IBatchStore store) : IBatchStore
 
     public IReadOnlyList<BatchHead> List() => store.List();
 
+    public IReadOnlyList<string> Notices => store.Notices;
+
     public int Open(BatchOpened opened)
     {
         var number = store.Open(opened);

@@ -28,7 +28,8 @@ internal sealed class HostLoop : IDisposable
     /// <param name="session">Called from this thread only.</param>
     /// <param name="time">Wall clock and monotonic clock.</param>
     /// <param name="look">Colours.</param>
-    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look)
+    /// <param name="bell">Told the title each time that the bell rings.</param>
+    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look, Action<string>? bell)
     {
         _terminal = terminal;
         // in this order: with its first signal handler the runtime notes the line modes, and sets them again at its end
@@ -39,6 +40,8 @@ internal sealed class HostLoop : IDisposable
             ColourDepths.From(Environment.GetEnvironmentVariable), GlyphSets.From(Environment.GetEnvironmentVariable));
         _pump = new SessionPump(session, time, look);
         _pump.Ring += _terminal.Ring;
+        _pump.Ring += () => bell?.Invoke(session.Title);
+        _pump.Titled += _terminal.Name;
         var keyboard = new Keyboard(_toolkit.App, _pump.Window, _pump.Receive);
         keyboard.StopAsked += () => _doorbell.Say(News.StopAsked);
         keyboard.SuspendAsked += () => _doorbell.Say(News.SuspendAsked);

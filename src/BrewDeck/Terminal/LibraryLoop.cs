@@ -9,7 +9,7 @@ namespace BrewDeck.Terminal;
 /// The toolkit's own driver and loop, where ours does not run (Windows, macOS). Compiled everywhere, untested there: slower
 /// keys, and colours as the toolkit sends them.
 /// </summary>
-internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look)
+internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look, Action<string>? bell)
 {
     public Ending Run()
     {
@@ -23,6 +23,7 @@ internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look
             stopped = true;
             application.RequestStop();
         };
+        pump.Ring += () => bell?.Invoke(session.Title);
         pump.Ring += () => Console.OpenStandardOutput().Write("\a"u8);
         application.ScreenChanged += (_, e) => pump.Resize(e.Value.Size);
         application.Iteration += (_, _) => Turn(application, pump);

@@ -21,6 +21,7 @@ internal sealed class SessionPump
     private readonly ISession _session;
     private readonly TimeProvider _time;
     private readonly KeyFault _fault = new();
+    private string _title = "";
     private long _asked;
     private TimeSpan? _tickAfter;
 
@@ -40,6 +41,9 @@ internal sealed class SessionPump
     /// <summary>The session wants the bell.</summary>
     public event Action? Ring;
 
+    /// <summary>The window's title has changed to this.</summary>
+    public event Action<string>? Titled;
+
     /// <summary>Null: the session waits for keys only.</summary>
     public TimeSpan? UntilTick() => _tickAfter - _time.GetElapsedTime(_asked);
 
@@ -55,6 +59,7 @@ internal sealed class SessionPump
         _session.Receive(input, now);
         Rearm(now);
         if (_session.TakeBell()) Ring?.Invoke();
+        if (_session.Title != _title) Titled?.Invoke(_title = _session.Title);
         Window.Show(_session.Screen, Size);
     });
 

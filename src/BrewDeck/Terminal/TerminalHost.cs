@@ -17,11 +17,13 @@ public static class TerminalHost
     /// <param name="session">Called from this thread only.</param>
     /// <param name="time">Wall clock for the session, monotonic clock for waiting.</param>
     /// <exception cref="Exception">What the session threw; the terminal has been given back by then.</exception>
-    public static Ending Run(ISession session, TimeProvider time)
+    /// <param name="theme">Colours.</param>
+    /// <param name="bell">Told what is wanted of the brewer each time that the bell rings; for a louder sound.</param>
+    public static Ending Run(ISession session, TimeProvider time, Theme theme = Theme.Dark, Action<string>? bell = null)
     {
-        if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Dark).Run();
+        if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Of(theme), bell).Run();
         using var terminal = new LiveTerminal();
-        using var loop = new HostLoop(terminal, session, time, Look.Dark);
+        using var loop = new HostLoop(terminal, session, time, Look.Of(theme), bell);
         return loop.Run();
     }
 }

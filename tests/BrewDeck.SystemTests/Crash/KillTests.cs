@@ -1,7 +1,6 @@
 using System.Globalization;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Logbook;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Crash;
 

@@ -3,6 +3,7 @@ using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Waters;
 using CsCheck;
 
@@ -20,6 +21,9 @@ internal static class AnyEvent
     private static readonly Gen<Reading> Readings = Gen.Select(
         Gen.Enum<ReadingKind>(), Text, Gen.Double, Text, Gen.Double.Nullable(),
         (kind, vessel, value, typed, atC) => new Reading(kind, vessel, value, typed) { AtC = atC });
+
+    private static readonly Gen<Alarm> Alarms = Gen.Select(
+        Gen.Enum<AlarmKind>(), Text, Gen.Double, Gen.Double, (kind, about, value, bound) => new Alarm(kind, about, value, bound));
 
     private static readonly Gen<StepSpec> Specs = Gen.Select(
         Text, Gen.Enum<StepKind>(), Gen.Enum<UnitProcedure>(), Gen.Double.Nullable(), Gen.Int[0, 255], Gen.Bool,
@@ -56,6 +60,10 @@ internal static class AnyEvent
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmRaised(at, alarm)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
+        Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
+        Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
         Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
             (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
         Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),
@@ -82,7 +90,9 @@ internal static class AnyEvent
 
     private static WaterSupply Supply(string text, double number) => new()
     {
-        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25), Salts = [BrewingSalt.EpsomSalt], Acid = new(AcidKind.Phosphoric, 0.1),
+        Source = new(text, new(number, 1, 2, 3, 4, 5), 7.25),
+        Salts = [BrewingSalt.EpsomSalt],
+        Acid = new(AcidKind.Phosphoric, 0.1),
     };
 
     private static WaterTreatment Treatment(string text, double number) => new(

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using BrewDeck.Core.Running;
 using BrewDeck.Logbook;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

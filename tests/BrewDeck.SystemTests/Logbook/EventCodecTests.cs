@@ -2,7 +2,6 @@ using System.Text;
 using BrewDeck.Core.Running;
 using BrewDeck.Logbook;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

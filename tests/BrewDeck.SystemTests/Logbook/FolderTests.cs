@@ -1,7 +1,6 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

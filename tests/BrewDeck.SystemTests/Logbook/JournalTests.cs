@@ -2,7 +2,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Crash;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

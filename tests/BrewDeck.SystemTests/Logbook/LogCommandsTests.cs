@@ -3,7 +3,6 @@ using System.Text.Json;
 using BrewDeck.Core.Running;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Crash;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

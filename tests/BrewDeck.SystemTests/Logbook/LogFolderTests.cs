@@ -1,6 +1,5 @@
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

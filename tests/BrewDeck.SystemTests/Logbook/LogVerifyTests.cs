@@ -1,7 +1,6 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Crash;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

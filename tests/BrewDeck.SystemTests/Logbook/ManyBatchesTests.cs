@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Crash;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Logbook;
 

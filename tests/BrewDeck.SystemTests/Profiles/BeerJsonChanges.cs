@@ -25,7 +25,12 @@ internal static class BeerJsonChanges
         var boil = recipe["boil"]!.AsObject();
         var parts = new Dictionary<string, JsonObject>
         {
-            ["recipe"] = recipe, ["fermentable_addition"] = fermentable, ["hop_addition"] = hop, ["mash"] = mash, ["mash_step"] = mashStep, ["boil"] = boil,
+            ["recipe"] = recipe,
+            ["fermentable_addition"] = fermentable,
+            ["hop_addition"] = hop,
+            ["mash"] = mash,
+            ["mash_step"] = mashStep,
+            ["boil"] = boil,
         };
 
         switch (change)

@@ -3,7 +3,6 @@ using BrewDeck.Core.Learning;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
 using BrewDeck.SystemTests.Logbook;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 

@@ -4,7 +4,6 @@ using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Profiles;
 
@@ -142,7 +141,8 @@ public sealed class WaterFileTests
     {
         var choices = new DayChoices
         {
-            Water = Bundled.Water(Bundled.FindWater(water)), WaterTarget = Bundled.WaterTarget(Bundled.FindWaterTarget(target)),
+            Water = Bundled.Water(Bundled.FindWater(water)),
+            WaterTarget = Bundled.WaterTarget(Bundled.FindWaterTarget(target)),
         };
         var recipe = Bundled.Recipe(Bundled.FindRecipe(target == "Dark and full" ? "breakwater-strong" : "quayside-amber"));
         var drawn = Assert.IsType<PlanResult.Drawn>(Planner.Draw(Bundled.Brewhouse(Bundled.FindBrewhouse("quayside-65")), recipe, choices));

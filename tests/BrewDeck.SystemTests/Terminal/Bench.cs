@@ -14,9 +14,11 @@ internal sealed class Bench : IDisposable
     private readonly HeadlessToolkit _toolkit;
     private readonly SessionPump _pump;
 
-    public Bench(RecordingSession session, TimeProvider time, int columns = 80, int rows = 24)
+    private readonly ISession _session;
+
+    public Bench(ISession session, TimeProvider time, int columns = 80, int rows = 24)
     {
-        Session = session;
+        _session = session;
         _toolkit = new HeadlessToolkit(new Size(columns, rows), time);
         _pump = new SessionPump(session, time, Look.Dark);
         var keyboard = new Keyboard(_toolkit.App, _pump.Window, _pump.Receive);
@@ -25,10 +27,11 @@ internal sealed class Bench : IDisposable
         _toolkit.Show(_pump.Window);
         _pump.Resize(_toolkit.Size);
         Step();
-        session.Received.Clear();
+        (session as RecordingSession)?.Received.Clear();
     }
 
-    public RecordingSession Session { get; }
+    /// <summary>For tests of what the session is told.</summary>
+    public RecordingSession Session => (RecordingSession)_session;
 
     public SessionPump Pump => _pump;
 
@@ -46,6 +49,13 @@ internal sealed class Bench : IDisposable
         _toolkit.Type(keys);
         Step();
         return this;
+    }
+
+    public void Resize(int columns, int rows)
+    {
+        _toolkit.Resize(new Size(columns, rows));
+        _pump.Resize(_toolkit.Size);
+        Step();
     }
 
     public void Step()

@@ -2,7 +2,6 @@ using System.Text;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Paint;
 using Terminal.Gui.Drawing;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 
@@ -73,20 +72,20 @@ public sealed class ColourTests
         }
     }
 
-    public static TheoryData<bool, string, string> Inks() => new(
-        from light in new[] { false, true }
+    public static TheoryData<string, string, string> Inks() => new(
+        from theme in Enum.GetNames<Theme>()
         from tone in Enum.GetNames<Tone>()
         from surface in Enum.GetNames<Surface>()
-        select new TheoryDataRow<bool, string, string>(light, tone, surface));
+        select new TheoryDataRow<string, string, string>(theme, tone, surface));
 
     [Theory]
     [MemberData(nameof(Inks))]
-    public void Text_stands_out_from_what_it_lies_on(bool light, string tone, string surface)
+    public void Text_stands_out_from_what_it_lies_on(string theme, string tone, string surface)
     {
-        var ink = (light ? Look.Light : Look.Dark).Ink(Enum.Parse<Tone>(tone), Enum.Parse<Surface>(surface));
+        var ink = Look.Of(Enum.Parse<Theme>(theme)).Ink(Enum.Parse<Tone>(tone), Enum.Parse<Surface>(surface));
         var (one, other) = (Luminance(ink.Foreground), Luminance(ink.Background));
         var contrast = (Math.Max(one, other) + 0.05) / (Math.Min(one, other) + 0.05);
-        Assert.True(contrast >= 4.5, $"{contrast:0.00}");
+        Assert.True(contrast >= (theme == nameof(Theme.Contrast) ? 7 : 4.5), $"{contrast:0.00}");
     }
 
     /// <summary>Relative luminance, WCAG 2.</summary>

@@ -1,6 +1,5 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

@@ -4,7 +4,6 @@ using BrewDeck.Terminal.Paint;
 using CsCheck;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

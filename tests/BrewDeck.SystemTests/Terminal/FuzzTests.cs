@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Text;
 using BrewDeck.Deck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

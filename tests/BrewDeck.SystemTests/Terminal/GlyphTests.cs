@@ -1,5 +1,4 @@
 using BrewDeck.Terminal.Paint;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

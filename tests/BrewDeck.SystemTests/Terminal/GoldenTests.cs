@@ -1,7 +1,5 @@
 using System.Runtime.CompilerServices;
-using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Stills;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BrewDeck.SystemTests.Terminal;
 
 /// <summary>

@@ -12,6 +12,7 @@ internal sealed class MiniTerminal
     private static readonly SortedSet<int> ModesFound = [7, 25];
 
     private readonly StringBuilder _held = new();
+    private string _titleAside = "";
     private (string Text, string Ink)[,] _cells;
     private ((string Text, string Ink)[,] Cells, int Column, int Row)? _aside;
     private string _ink = "0";
@@ -64,7 +65,9 @@ internal sealed class MiniTerminal
         if (_held.Length > 0 || one == "\e")
         {
             _held.Append(one);
-            if (_held.Length > 2 && one[0] is >= '@' and <= '~') Obey();
+            if (_held.Length > 1 && _held[1] == ']')
+                Name(one);
+            else if (_held.Length > 2 && one[0] is >= '@' and <= '~') Obey();
         }
         else if (one == "\a")
         {
@@ -84,10 +87,21 @@ internal sealed class MiniTerminal
         }
     }
 
+    /// <summary>Of the window.</summary>
+    public string Title { get; private set; } = "";
+
     private void Put(string text)
     {
         if (_row < _cells.GetLength(0) && _column < _cells.GetLength(1)) _cells[_row, _column] = (text, _ink);
         _column++;
+    }
+
+    /// <summary>A window's title ends with the bell's character.</summary>
+    private void Name(string one)
+    {
+        if (one != "\a") return;
+        Title = _held.ToString()[4..^1];
+        _held.Clear();
     }
 
     private void Obey()
@@ -107,6 +121,12 @@ internal sealed class MiniTerminal
                 break;
             case 'J' when parameters == "2":
                 Clear();
+                break;
+            case 't' when parameters == "22;2":
+                _titleAside = Title;
+                break;
+            case 't' when parameters == "23;2":
+                Title = _titleAside;
                 break;
             case 'h' or 'l' when parameters.StartsWith('?'):
                 SetMode(int.Parse(parameters[1..], CultureInfo.InvariantCulture), sequence[^1] == 'h');

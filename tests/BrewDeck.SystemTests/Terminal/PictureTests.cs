@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BrewDeck.Terminal.Stills;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

@@ -40,10 +40,10 @@ internal static class SampleScreens
         [new("set up", 0, 0.06), new("heat", 0.06, 0.2), new("mash", 0.2, 0.42), new("lauter", 0.42, 0.58), new("boil", 0.58, 0.8), new("cool", 0.8, 0.92), new("pitch", 0.92, 0.95), new("clean", 0.95, 1)],
         0.34,
         [
-            Line.Of("13:52  grist in, 9.4 kg", Tone.Muted),
-            Line.Of("13:58  rest 1 begun at 52.1 °C", Tone.Muted),
-            Line.Of("14:10  tun 65.4 °C, 0.6 under: 4 min of heat chosen", Tone.Muted),
             Line.Of("14:14  rest 2 begun at 66.0 °C", Tone.Muted),
+            Line.Of("14:10  tun 65.4 °C, 0.6 under: 4 min of heat chosen", Tone.Muted),
+            Line.Of("13:58  rest 1 begun at 52.1 °C", Tone.Muted),
+            Line.Of("13:52  grist in, 9.4 kg", Tone.Muted),
         ],
         DeckKeys);
 

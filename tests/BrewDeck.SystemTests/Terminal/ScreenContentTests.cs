@@ -3,7 +3,6 @@ using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Panes.Layouts;
 using BrewDeck.Terminal.Stills;
 using CsCheck;
-using Xunit;
 using Size = System.Drawing.Size;
 
 namespace BrewDeck.SystemTests.Terminal;

@@ -1,9 +1,9 @@
 namespace BrewDeck.SystemTests.Terminal;
 
 /// <summary>A wall clock and a monotonic clock that a test moves, also apart from each other.</summary>
-internal sealed class SteppedTime : TimeProvider
+internal sealed class SteppedTime(DateTimeOffset? start = null) : TimeProvider
 {
-    private DateTimeOffset _wall = new(2026, 3, 14, 14, 32, 7, TimeSpan.Zero);
+    private DateTimeOffset _wall = start ?? new(2026, 3, 14, 14, 32, 7, TimeSpan.Zero);
     private TimeSpan _run;
 
     public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;

@@ -1,5 +1,4 @@
 using BrewDeck.Deck;
-using Xunit;
 
 namespace BrewDeck.SystemTests.Terminal;
 

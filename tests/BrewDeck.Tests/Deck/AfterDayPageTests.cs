@@ -3,7 +3,6 @@ using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Tests.Planning;
 using BrewDeck.Tests.Running;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

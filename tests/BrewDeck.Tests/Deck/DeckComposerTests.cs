@@ -24,7 +24,7 @@ public class DeckComposerTests
     {
         var screen = Of(Moments.Resting(60));
 
-        Assert.Equal(["Vorlauf till clear", "Lauter and sparge until the kettle shows 47.5 L", "Boil"], screen.Next.Select(n => n.Text));
+        Assert.Equal(["Vorlauf till clear", "Lauter and sparge to 47.5 L in the kettle", "Boil"], screen.Next.Select(n => n.Text));
         Assert.Equal("Heat the sparge liquor to 77 °C: 1 h 9 min left", screen.Background[0].ToString());
     }
 
@@ -59,7 +59,7 @@ public class DeckComposerTests
         Assert.Equal("heat off", screen.Vessels[1].Text[^8..]);
         Assert.Equal("empty", screen.Vessels[2].Text);
         Assert.Equal(3, screen.Vessels.Length);
-        Assert.Equal(("A", "15.0 of 15 A"), (screen.Circuits[0].Name, screen.Circuits[0].Text));
+        Assert.Equal(("circuit A", "15.0 of 15 A"), (screen.Circuits[0].Name, screen.Circuits[0].Text));
         Assert.Equal(0, screen.Circuits[1].Fraction);
     }
 

@@ -6,7 +6,6 @@ using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Tests.Learning;
 using BrewDeck.Tests.Planning;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Wording;

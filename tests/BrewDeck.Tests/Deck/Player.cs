@@ -1,4 +1,3 @@
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
@@ -25,8 +24,16 @@ internal static class Quayside
         Fermenter = new Fermenter("Fermenter", 60, 8),
         Habits = new Habits
         {
-            MashThicknessLPerKg = 3, ConversionYield = 0.97, AbsorptionLPerKg = 0.9, SpargeStages = 3, RunoffLPerMin = 1.2,
-            EvaporationKgPerH = 4, TrubL = 2, HopAbsorptionLPerKg = 6, LineLossL = 1, SpargeC = 77,
+            MashThicknessLPerKg = 3,
+            ConversionYield = 0.97,
+            AbsorptionLPerKg = 0.9,
+            SpargeStages = 3,
+            RunoffLPerMin = 1.2,
+            EvaporationKgPerH = 4,
+            TrubL = 2,
+            HopAbsorptionLPerKg = 6,
+            LineLossL = 1,
+            SpargeC = 77,
         },
     };
 
@@ -108,7 +115,15 @@ internal static class Quayside
 
     private static Vessel Vessel(string id, string name, VesselRoles role, double watts, string circuit) => new()
     {
-        Id = id, Name = name, Roles = role, CapacityL = 65, HeadroomL = 4, DeadSpaceL = 1, DiameterM = 0.4, HeatCapacityJPerK = 9000,
-        LossWPerK = 8, Elements = [new Element(watts, 0.95, 8, circuit)],
+        Id = id,
+        Name = name,
+        Roles = role,
+        CapacityL = 65,
+        HeadroomL = 4,
+        DeadSpaceL = 1,
+        DiameterM = 0.4,
+        HeatCapacityJPerK = 9000,
+        LossWPerK = 8,
+        Elements = [new Element(watts, 0.95, 8, circuit)],
     };
 }

@@ -29,7 +29,7 @@ public class ReadingTypingTests
     [InlineData("11.8bx")]
     [InlineData("11.8 Bx")]
     [InlineData("11,8brix")]
-    public void A_refractometer_is_corrected(string text) => 
+    public void A_refractometer_is_corrected(string text) =>
         Assert.Equal(SugarSolution.SgFromPlato(Refractometer.WortPlato(11.8)), Read(ReadingKind.Gravity, "kettle", text)!.Value, 9);
 
     [Fact]

@@ -1,8 +1,6 @@
 using System.Text.RegularExpressions;
-using BrewDeck.Deck;
 using BrewDeck.Deck.Reckoning;
 using BrewDeck.Deck.Wording;
-using Xunit;
 
 namespace BrewDeck.Tests.Deck;
 

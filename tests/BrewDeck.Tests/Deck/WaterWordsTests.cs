@@ -47,7 +47,8 @@ public class WaterWordsTests
     {
         var text = PlanText.Plain(Demo.Plan(choices: new DayChoices
         {
-            Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic), WaterTarget = Given.Pale with { SodiumMgPerL = new(0, 10) },
+            Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic),
+            WaterTarget = Given.Pale with { SodiumMgPerL = new(0, 10) },
         }));
         Assert.Matches(@"mash pH +5\.\d\d predicted, give or take 0\.15", text);
         Assert.Contains("Predicted mash pH", text, StringComparison.Ordinal);

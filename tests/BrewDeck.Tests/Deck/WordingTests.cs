@@ -39,7 +39,7 @@ public class WordingTests
         Assert.Equal("Dough in 8.420 kg grist", Title(Quayside.DoughIn));
         Assert.Equal("Rest at 66 °C: saccharification", Title(Quayside.Rest));
         Assert.Equal("Heat the sparge liquor to 77 °C", Title(Quayside.HeatSparge));
-        Assert.Equal("Lauter and sparge until the kettle shows 47.5 L", Title(Quayside.Lauter));
+        Assert.Equal("Lauter and sparge to 47.5 L in the kettle", Title(Quayside.Lauter));
     }
 
     [Fact]

@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
 using BrewDeck.Tests.Running;
-using Xunit;
 
 namespace BrewDeck.Tests.Fermenting;
 

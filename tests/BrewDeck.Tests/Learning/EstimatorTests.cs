@@ -1,6 +1,5 @@
 using BrewDeck.Core.Learning;
 using BrewDeck.Simulator.Truth;
-using Xunit;
 
 namespace BrewDeck.Tests.Learning;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BrewDeck.Core.Learning;
-using Xunit;
 
 namespace BrewDeck.Tests.Learning;
 

@@ -1,7 +1,4 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
-using BrewDeck.Core.Running;
-using Xunit;
 
 namespace BrewDeck.Tests.Learning;
 

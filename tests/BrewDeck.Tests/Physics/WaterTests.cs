@@ -1,6 +1,5 @@
 using BrewDeck.Core.Physics;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.Tests.Physics;
 

@@ -25,7 +25,9 @@ internal static class AnyDay
             Circuits = [.. "ABC".Select(c => new Circuit(c.ToString(), 240, random.Next(2) == 0 ? 30 : 32, 0.8, random.Next(1, 3)))],
             Habits = Demo.House.Habits with
             {
-                MashThicknessLPerKg = Between(2.5, 3.5), RunoffLPerMin = Between(0.8, 3), EvaporationKgPerH = Between(1.5, 3.5),
+                MashThicknessLPerKg = Between(2.5, 3.5),
+                RunoffLPerMin = Between(0.8, 3),
+                EvaporationKgPerH = Between(1.5, 3.5),
                 SpargeStages = Between(1, 4),
             },
         };
@@ -38,7 +40,9 @@ internal static class AnyDay
         };
         return (house, recipe, new DayChoices
         {
-            Circuits = circuits, BatchL = Between(22, 42), Sparge = random.Next(3) == 0 ? SpargeMethod.Batch : SpargeMethod.Fly,
+            Circuits = circuits,
+            BatchL = Between(22, 42),
+            Sparge = random.Next(3) == 0 ? SpargeMethod.Batch : SpargeMethod.Fly,
             SourceWaterC = Between(5, 15),
         });
     }

@@ -36,8 +36,16 @@ internal static class Demo
         Fermenter = new Fermenter("steel 60", 60, 8),
         Habits = new Habits
         {
-            MashThicknessLPerKg = 3, ConversionYield = 0.96, AbsorptionLPerKg = 1, SpargeStages = 1.5, RunoffLPerMin = 1.2,
-            EvaporationKgPerH = 5, TrubL = 1.5, HopAbsorptionLPerKg = 7, LineLossL = 1, SpargeC = 77,
+            MashThicknessLPerKg = 3,
+            ConversionYield = 0.96,
+            AbsorptionLPerKg = 1,
+            SpargeStages = 1.5,
+            RunoffLPerMin = 1.2,
+            EvaporationKgPerH = 5,
+            TrubL = 1.5,
+            HopAbsorptionLPerKg = 7,
+            LineLossL = 1,
+            SpargeC = 77,
         },
     };
 

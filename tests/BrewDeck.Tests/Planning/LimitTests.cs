@@ -1,7 +1,6 @@
 using System.Globalization;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
-using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Tests.Planning;
 

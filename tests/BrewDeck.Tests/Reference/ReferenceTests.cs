@@ -1,5 +1,4 @@
 using System.Globalization;
-using Xunit;
 
 [assembly: AssemblyFixture(typeof(BrewDeck.Tests.Reference.ReferenceTally))]
 

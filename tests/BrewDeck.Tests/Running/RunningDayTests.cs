@@ -1,5 +1,3 @@
-using BrewDeck.Core.Planning;
-using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;

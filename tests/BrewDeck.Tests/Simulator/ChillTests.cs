@@ -1,5 +1,4 @@
 using BrewDeck.Core.Planning;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

@@ -3,7 +3,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Simulator.Truth;
 using BrewDeck.Tests.Planning;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BrewDeck.Tests.Simulator;
 
 public sealed class ConservationTests

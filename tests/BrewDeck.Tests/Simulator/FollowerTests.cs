@@ -1,5 +1,4 @@
 using BrewDeck.Core.Planning;
-using Xunit;
 using static BrewDeck.Tests.Simulator.HandMadeDay;
 
 namespace BrewDeck.Tests.Simulator;
@@ -120,7 +119,11 @@ public sealed class FollowerTests
             day.DoAll(UntilRest());
             var spec = Step("any", kind, VesselOf(kind), Quayside.Boil) with
             {
-                TargetC = kind == StepKind.ChillInKettle ? 90 : 70, VolumeL = 5, SpargeL = 2, Minutes = 3, HandsS = 60,
+                TargetC = kind == StepKind.ChillInKettle ? 90 : 70,
+                VolumeL = 5,
+                SpargeL = 2,
+                Minutes = 3,
+                HandsS = 60,
             };
             day.Plant.AddWater(Quayside.Boil, 20, 98);
             day.Plant.FillFromTap(Quayside.Liquor, 20, 10);

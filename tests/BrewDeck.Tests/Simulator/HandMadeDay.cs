@@ -1,4 +1,3 @@
-using Xunit;
 using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Hands;
 using BrewDeck.Simulator.Plant;

@@ -1,8 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Plant;
-using BrewDeck.Simulator.Truth;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

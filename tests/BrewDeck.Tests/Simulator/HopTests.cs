@@ -1,7 +1,5 @@
-using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Plant;
 using CsCheck;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

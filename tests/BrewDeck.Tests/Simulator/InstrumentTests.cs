@@ -1,10 +1,8 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
-using BrewDeck.Simulator.Nature;
 using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Truth;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

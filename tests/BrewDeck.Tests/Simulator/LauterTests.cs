@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Plant;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

@@ -1,5 +1,4 @@
 using BrewDeck.Simulator.Plant;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

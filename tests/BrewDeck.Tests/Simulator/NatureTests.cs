@@ -1,5 +1,4 @@
 using BrewDeck.Simulator.Nature;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
-using Xunit;
 using static BrewDeck.Tests.Simulator.HandMadeDay;
 
 namespace BrewDeck.Tests.Simulator;

@@ -1,5 +1,4 @@
 using BrewDeck.Simulator.Truth;
-using Xunit;
 
 namespace BrewDeck.Tests.Simulator;
 

@@ -20,8 +20,13 @@ internal static class Given
 
     public static readonly WaterTarget Pale = new()
     {
-        CalciumMgPerL = new(70, 120), MagnesiumMgPerL = new(0, 20), SodiumMgPerL = new(0, 40),
-        ChlorideMgPerL = new(50, 70), SulphateMgPerL = new(140, 180), MashPh = 5.4, SpargePh = 5.6,
+        CalciumMgPerL = new(70, 120),
+        MagnesiumMgPerL = new(0, 20),
+        SodiumMgPerL = new(0, 40),
+        ChlorideMgPerL = new(50, 70),
+        SulphateMgPerL = new(140, 180),
+        MashPh = 5.4,
+        SpargePh = 5.6,
     };
 
     public static readonly ImmutableArray<GristLine> PaleGrist = [new("pale malt", 8, 0.81, 0.04, 6, GristUse.Mash)];
@@ -30,7 +35,10 @@ internal static class Given
 
     public static WaterSupply Supply(SourceWater? source = null, SourceWater? soft = null, AcidOnHand? acid = null) => new()
     {
-        Source = source ?? Tap, Soft = soft, Salts = Shelf, Acid = acid,
+        Source = source ?? Tap,
+        Soft = soft,
+        Salts = Shelf,
+        Acid = acid,
     };
 
     public static GristLine Malt(double kg, double ebc, MaltKind? kind = null) =>

@@ -10,7 +10,8 @@ public class WaterDayTests
 {
     private static readonly DayChoices Treated = new()
     {
-        Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic), WaterTarget = Given.Pale,
+        Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic),
+        WaterTarget = Given.Pale,
     };
 
     [Fact]

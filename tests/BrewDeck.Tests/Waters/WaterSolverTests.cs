@@ -22,8 +22,13 @@ public class WaterSolverTests
         from sparge in Gen.Double[5.4, 6].Nullable()
         select new WaterTarget
         {
-            CalciumMgPerL = calcium, ChlorideMgPerL = chloride, SulphateMgPerL = sulphate, SulphateToChloride = ratio,
-            MashPh = ph, ResidualAlkalinityAsCaCO3 = ph is null && residual is { } r ? new Band(r, r + 10) : null, SpargePh = sparge,
+            CalciumMgPerL = calcium,
+            ChlorideMgPerL = chloride,
+            SulphateMgPerL = sulphate,
+            SulphateToChloride = ratio,
+            MashPh = ph,
+            ResidualAlkalinityAsCaCO3 = ph is null && residual is { } r ? new Band(r, r + 10) : null,
+            SpargePh = sparge,
         };
 
     private static readonly Gen<(WaterSupply Supply, WaterTarget Target, WaterNeed Need)> Days =

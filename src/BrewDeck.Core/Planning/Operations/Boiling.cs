@@ -55,7 +55,10 @@ internal static class Boiling
         bench.Expose(seconds, boiling);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - gone, TempC = boiling, AtS = v.AtS + seconds, HoldC = double.NaN,
+            WaterKg = v.WaterKg - gone,
+            TempC = boiling,
+            AtS = v.AtS + seconds,
+            HoldC = double.NaN,
         };
     }
 

@@ -31,7 +31,10 @@ internal static class Cooling
         bench.Expose(seconds, mean);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam), TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN,
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam),
+            TempC = end,
+            AtS = v.AtS + seconds,
+            HoldC = double.NaN,
         };
     }
 

@@ -84,7 +84,12 @@ internal static class Lautering
         var kept = Math.Min(1, bench.Setting.Habits.AbsorptionLPerKg * v.GrainKg / Math.Max(1e-9, Contents.LiquidL(v)));
         return v with
         {
-            WaterKg = (1 - kept) * v.WaterKg, ExtractKg = (1 - kept) * v.ExtractKg, GrainKg = 0, GrainDryKg = 0, UndissolvedKg = 0, Washed = 0,
+            WaterKg = (1 - kept) * v.WaterKg,
+            ExtractKg = (1 - kept) * v.ExtractKg,
+            GrainKg = 0,
+            GrainDryKg = 0,
+            UndissolvedKg = 0,
+            Washed = 0,
         };
     }
 
@@ -119,7 +124,7 @@ internal static class Lautering
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
         var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
         var keepsByWashing = BedWashing.Left(stages, after) / before;
-        var strength = BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
+        var strength = bench.Setting.DrainStrength * BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
         var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
         var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
         RunOff(bench, tun, kettle, litres, extract);

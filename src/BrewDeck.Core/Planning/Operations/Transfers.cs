@@ -47,20 +47,30 @@ internal static class Transfers
         var v = bench.Vessels[from];
         bench.Vessels[from] = v with
         {
-            WaterKg = (1 - share) * v.WaterKg, ExtractKg = (1 - share) * v.ExtractKg, GrainKg = (1 - share) * v.GrainKg,
-            GrainDryKg = (1 - share) * v.GrainDryKg, UndissolvedKg = (1 - share) * v.UndissolvedKg,
+            WaterKg = (1 - share) * v.WaterKg,
+            ExtractKg = (1 - share) * v.ExtractKg,
+            GrainKg = (1 - share) * v.GrainKg,
+            GrainDryKg = (1 - share) * v.GrainDryKg,
+            UndissolvedKg = (1 - share) * v.UndissolvedKg,
         };
         var mash = v with
         {
-            WaterKg = share * v.WaterKg, ExtractKg = share * v.ExtractKg, GrainKg = share * v.GrainKg,
-            GrainDryKg = share * v.GrainDryKg, UndissolvedKg = share * v.UndissolvedKg,
+            WaterKg = share * v.WaterKg,
+            ExtractKg = share * v.ExtractKg,
+            GrainKg = share * v.GrainKg,
+            GrainDryKg = share * v.GrainDryKg,
+            UndissolvedKg = share * v.UndissolvedKg,
         };
         var there = bench.Vessels[to];
         var heat = Contents.HeatJ(there, bench.Wall(to)) + Contents.HeatJ(mash, 0);
         bench.Vessels[to] = Contents.AtHeat(there with
         {
-            WaterKg = there.WaterKg + mash.WaterKg, ExtractKg = there.ExtractKg + mash.ExtractKg, GrainKg = there.GrainKg + mash.GrainKg,
-            GrainDryKg = there.GrainDryKg + mash.GrainDryKg, UndissolvedKg = there.UndissolvedKg + mash.UndissolvedKg, Washed = 0,
+            WaterKg = there.WaterKg + mash.WaterKg,
+            ExtractKg = there.ExtractKg + mash.ExtractKg,
+            GrainKg = there.GrainKg + mash.GrainKg,
+            GrainDryKg = there.GrainDryKg + mash.GrainDryKg,
+            UndissolvedKg = there.UndissolvedKg + mash.UndissolvedKg,
+            Washed = 0,
         }, bench.Wall(to), heat);
     }
 

@@ -77,9 +77,9 @@ internal sealed class Figures(Response response)
 {
     private readonly PlantSetting _setting = response.Setting;
 
-    public double PreBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, IsRunOff));
+    public double PreBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, s => s.Kind.FillsKettle()));
 
-    public double PreBoilGravitySg(ImmutableArray<PlanStep> day) => Sg(Kettle(day, IsRunOff));
+    public double PreBoilGravitySg(ImmutableArray<PlanStep> day) => Sg(Kettle(day, s => s.Kind.FillsKettle()));
 
     public double PostBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, s => s.Kind == StepKind.Boil));
 
@@ -95,8 +95,6 @@ internal sealed class Figures(Response response)
 
     /// <summary>From the start of a step to the end of the day, ms.</summary>
     public static Func<ImmutableArray<PlanStep>, double> LeftMs(int step) => day => 1000 * (day.Max(s => s.EndS) - day[step].StartS);
-
-    private static bool IsRunOff(StepSpec spec) => spec.Kind is StepKind.Lauter or StepKind.RunOff;
 
     private VesselState Kettle(ImmutableArray<PlanStep> day, Func<StepSpec, bool> wanted) =>
         (day.LastOrDefault(s => wanted(s.Spec)) ?? day[^1]).After.Vessels[_setting.IndexOf(_setting.Brewhouse.Kettle.Id)];

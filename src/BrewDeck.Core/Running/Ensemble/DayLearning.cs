@@ -111,7 +111,7 @@ internal static class DayLearning
             Belief = after,
             Setting = MovedSetting(live.Setting, live.Belief, after),
             Plant = live.Plant with { Vessels = vessels.ToImmutable() },
-            PreBoil = Milestone(live.PreBoil, live, after, s => s.Kind is StepKind.Lauter or StepKind.RunOff),
+            PreBoil = Milestone(live.PreBoil, live, after, s => s.Kind.FillsKettle()),
             PostBoil = Milestone(live.PostBoil, live, after, s => s.Kind == StepKind.Boil),
         };
     }

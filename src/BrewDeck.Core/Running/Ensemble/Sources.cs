@@ -73,6 +73,7 @@ internal static class Sources
         {
             OnPlant = (s, off) => Habits(s, h => h with { RunoffLPerMin = h.RunoffLPerMin * (1 + off) }),
         };
+        yield return new("drain_strength", UsualSpreads.DrainStrength.Sd) { OnPlant = (s, off) => s with { DrainStrength = s.DrainStrength * (1 + off) } };
         yield return DeadSpace(house.MashTun);
     }
 
@@ -105,7 +106,8 @@ internal static class Sources
         yield return Chiller("chiller_water", UsualSpreads.ChillerWater.Sd, (c, off) => c with { WaterLPerMin = c.WaterLPerMin * (1 + off) });
         yield return new("source_water", UsualSpreads.SourceWater.Sd) { OnPlant = (s, off) => s with { SourceWaterC = Math.Max(1, s.SourceWaterC + off) } };
         yield return new("ambient", UsualSpreads.Ambient.Sd) { OnPlant = (s, off) => s with { AmbientC = s.AmbientC + off } };
-        yield return DeadSpace(house.Kettle);
+        if (house.Kettle != house.MashTun)
+            yield return DeadSpace(house.Kettle);
         yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenKettle = s.OpenKettle * (1 + off) } };
         yield return new("trub", UsualSpreads.Trub.Sd) { OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
         yield return new("hop_absorption", UsualSpreads.HopAbsorption.Sd)

@@ -78,6 +78,12 @@ public static class UsualSpreads
     public static readonly UsualSpread RefractometerNoise = new("refractometer_noise", "%", 0.1);
 
     /// <summary>
+    /// How strong the wort is that drains after the sparge: the washing model keeps the ratio of outlet to bed as it was, a real bed does not.
+    /// Not a thing of the plant but of what the model leaves open; counts where little is sparged. Common practice, no source.
+    /// </summary>
+    public static readonly UsualSpread DrainStrength = new("drain_strength", "1", 0.1);
+
+    /// <summary>
     /// Heat and steam of an open kettle of hot wort: anything from half to fully open is as likely, an even spread from 3.1 to 5.2 around 4
     /// (see <see cref="Planning.PlantSetting.OpenKettle"/>). Not a thing of the plant but of what the model leaves open.
     /// </summary>

@@ -6,9 +6,10 @@ namespace BrewDeck.Terminal.Compose;
 /// <summary>The next steps: when, what, how long.</summary>
 internal static class NextLines
 {
-    public static ImmutableArray<Line> Of(ImmutableArray<NextStep> steps, int width)
+    public static ImmutableArray<Line> Of(ImmutableArray<NextStep> steps, int width, int most)
     {
         if (steps.IsEmpty) return [];
+        steps = [.. steps.Take(most)];
         var clock = steps.Max(s => Lines.Width(s.Clock));
         return [.. steps.SelectMany((step, index) => One(step, index == 0, clock, width))];
     }

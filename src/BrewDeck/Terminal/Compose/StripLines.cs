@@ -6,8 +6,6 @@ namespace BrewDeck.Terminal.Compose;
 /// <summary>The day as a line: heavy behind now, light before it, a tick where a part begins, the names below.</summary>
 internal static class StripLines
 {
-    private const int ShortestName = 3;
-
     public static ImmutableArray<Line> Of(ImmutableArray<StripPart> parts, double now, int width)
     {
         if (parts.IsEmpty || width < 8) return [];
@@ -56,14 +54,20 @@ internal static class StripLines
     private static bool IsFree(char[] cells, int at) =>
         cells.AsSpan(Math.Max(0, at - 1), Math.Min(3, cells.Length - Math.Max(0, at - 1))).IndexOfAnyExcept(' ') < 0;
 
+    /// <summary>As many words of a name as there is room for: half a word is harder to read than none.</summary>
+    private static string WholeWords(string name, int room)
+    {
+        while (Lines.Width(name) > room)
+            name = name.LastIndexOf(' ') is > 0 and var blank ? name[..blank] : "";
+        return name;
+    }
+
     private static void PutName(char[] cells, StripPart part, int width)
     {
         var (start, end) = (Column(part.From, width), Column(part.To, width));
         while (start < end && !IsFree(cells, start)) start++;
         var room = 0;
         while (start + room < width && IsFree(cells, start + room)) room++;
-        if (room < Math.Min(ShortestName, part.Label.Length)) return;
-        var name = Lines.Fit(part.Label, Math.Min(room, Lines.Width(part.Label)));
-        name.CopyTo(cells.AsSpan(start));
+        WholeWords(part.Label, room).CopyTo(cells.AsSpan(start));
     }
 }

@@ -24,12 +24,21 @@ internal sealed class Look
         Surfaces = [Ground(0xF7F7F4), Ground(0xE8EAE6), Ground(0xF7F7F4), Reversed(0xCFE2F3), Underlined(0xFFFFFF)],
     };
 
+    /// <summary>Every pair has a contrast of at least 7 (WCAG AAA).</summary>
+    public static readonly Look Contrast = new()
+    {
+        Texts = Of(0xFFFFFF, 0xD8D8D8, 0xFFFFFE, 0x66E0FF, 0xFFD84D, 0xFFFFFD),
+        Urgent = new(Rgb(0xFF9C94), "31", ""),
+        Alarm = new(new Color(0x8F, 0x00, 0x00), "41", "7"),
+        Surfaces = [Ground(0x000000), Ground(0x101010), Ground(0x000000), Reversed(0x003A66), Underlined(0x1A1A1A)],
+    };
+
     /// <summary>The one coloured surface: behind what is urgent.</summary>
     private static readonly Swatch AlarmSurface = new(new Color(0xB3, 0x26, 0x1E), "41", "7");
 
     private static readonly Dictionary<Color, Swatch> AllTexts = ByColour(look => [.. look.Texts, look.Urgent]);
 
-    private static readonly Dictionary<Color, Swatch> AllSurfaces = ByColour(look => [.. look.Surfaces, AlarmSurface]);
+    private static readonly Dictionary<Color, Swatch> AllSurfaces = ByColour(look => [.. look.Surfaces, look.Alarm ?? AlarmSurface]);
 
     /// <summary>By <see cref="Tone"/>.</summary>
     private Swatch[] Texts { get; init; } = [];
@@ -37,8 +46,18 @@ internal sealed class Look
     /// <summary>Large digits that are urgent.</summary>
     private Swatch Urgent { get; init; } = null!;
 
+    /// <summary>Behind what is urgent, where it is not the usual one.</summary>
+    private Swatch? Alarm { get; init; }
+
     /// <summary>By <see cref="Surface"/>.</summary>
     private Swatch[] Surfaces { get; init; } = [];
+
+    public static Look Of(Theme theme) => theme switch
+    {
+        Theme.Light => Light,
+        Theme.Contrast => Contrast,
+        _ => Dark,
+    };
 
     public Attribute Ink(Tone tone, Surface surface = Surface.Ground)
     {
@@ -46,7 +65,7 @@ internal sealed class Look
         return (tone, surface) switch
         {
             (Tone.Alarm, Surface.Digits) => new(Urgent.Rgb, Surfaces[(int)surface].Rgb, style),
-            (Tone.Alarm, _) => new(Texts[(int)tone].Rgb, AlarmSurface.Rgb, style),
+            (Tone.Alarm, _) => new(Texts[(int)tone].Rgb, (Alarm ?? AlarmSurface).Rgb, style),
             _ => new(Texts[(int)tone].Rgb, Surfaces[(int)surface].Rgb, style),
         };
     }
@@ -70,7 +89,7 @@ internal sealed class Look
     public static Swatch? Behind(Color colour) => AllSurfaces.GetValueOrDefault(colour);
 
     private static Dictionary<Color, Swatch> ByColour(Func<Look, Swatch[]> some) =>
-        new[] { Dark, Light }.SelectMany(some).DistinctBy(swatch => swatch.Rgb).ToDictionary(swatch => swatch.Rgb);
+        new[] { Dark, Light, Contrast }.SelectMany(some).DistinctBy(swatch => swatch.Rgb).ToDictionary(swatch => swatch.Rgb);
 
     private static Swatch[] Of(int normal, int muted, int strong, int due, int warning, int alarm) =>
     [

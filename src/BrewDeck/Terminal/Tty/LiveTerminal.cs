@@ -5,11 +5,11 @@ namespace BrewDeck.Terminal.Tty;
 /// <summary>The terminal that the program was started on: taken over on <see cref="Open"/>, given back on every way out.</summary>
 internal sealed class LiveTerminal : IDisposable
 {
-    /// <summary>Alternate screen, no wrapping at the last column, no cursor, bracketed paste; every kind of mouse report off.</summary>
+    /// <summary>The window's title kept aside, alternate screen, no wrapping at the last column, no cursor, bracketed paste; every kind of mouse report off.</summary>
     private const string TakeOver =
-        "\e[?1049h\e[?7l\e[?25l\e[?1000l\e[?1002l\e[?1003l\e[?1006l\e[?2004h\e[0m\e[2J";
+        "\e[22;2t\e[?1049h\e[?7l\e[?25l\e[?1000l\e[?1002l\e[?1003l\e[?1006l\e[?2004h\e[0m\e[2J";
 
-    private const string GiveBack = "\e[?2026l\e[?2004l\e[0m\e[?7h\e[?25h\e[?1049l";
+    private const string GiveBack = "\e[?2026l\e[?2004l\e[0m\e[?7h\e[?25h\e[?1049l\e[23;2t";
 
     private readonly RawMode _mode = new();
     private readonly TtyWriter _writer = new();
@@ -46,6 +46,13 @@ internal sealed class LiveTerminal : IDisposable
     }
 
     public void Write(string text) => _writer.Write(text);
+
+    /// <summary>Names the window. A bare Linux console has no window, and old ones print what they do not know.</summary>
+    public void Name(string title)
+    {
+        if (Environment.GetEnvironmentVariable("TERM") != "linux")
+            _writer.Write($"\e]2;{string.Concat(title.Where(c => !char.IsControl(c)))}\a");
+    }
 
     public void Ring() => _writer.Write("\a");
 

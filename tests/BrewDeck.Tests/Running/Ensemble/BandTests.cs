@@ -1,4 +1,3 @@
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Ensemble;
 using BrewDeck.Tests.Planning;

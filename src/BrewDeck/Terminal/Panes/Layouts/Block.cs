@@ -12,6 +12,7 @@ internal enum Block
     Headline,
     Sentences,
     Hands,
+    Alarms,
     Cautions,
     Next,
     Background,

@@ -10,12 +10,18 @@ internal static class DeckLayout
 {
     private const int Margin = 1;
 
+    /// <summary>The hands' sentences come before what is next but two.</summary>
+    private const int NarrowExtra = 3, NarrowNext = 2, WideExtra = 2, WideNext = 4, GrandNext = 9;
+
+    /// <summary>Rows that next, gauges, outlook and timetable take below the cautions; background and log go before a caution does.</summary>
+    private const int NarrowRest = 8;
+
     /// <summary>Below this only the step, its countdown and the key are shown. Sizes are of the whole screen.</summary>
     public static readonly Size Smallest = new(60, 18);
 
     public static ImmutableArray<Placed> Of(DeckScreen screen, Size whole, Rectangle body)
     {
-        var inner = new Rectangle(body.X + Margin, body.Y, Math.Max(1, body.Width - 2 * Margin), body.Height);
+        var inner = body.Width > 2 * Margin ? Rectangle.Inflate(body, -Margin, 0) : body;
         if (whole.Width < Smallest.Width || whole.Height < Smallest.Height) return Minimal(screen, inner);
         if (whole is { Width: >= 160, Height: >= 50 }) return Grand(screen, whole, inner);
         return whole is { Width: >= 110, Height: >= 34 } ? Wide(screen, whole, inner) : Narrow(screen, whole, inner);
@@ -30,6 +36,7 @@ internal static class DeckLayout
         return
         [
             .. new Stack(room)
+                .Add(Block.Alarms, [.. Alarms(screen, room.Width).Take(2)], 0)
                 .Add(Block.Headline, screen.Headline.Wrap(room.Width), 1, least: 1)
                 .Air(4)
                 .Add(Block.Big, big, 0)
@@ -43,13 +50,14 @@ internal static class DeckLayout
     private static ImmutableArray<Placed> Narrow(DeckScreen screen, Size whole, Rectangle room)
     {
         var airy = room.Height >= 20 ? 1 : 0;
-        var (hero, height) = Hero.Compose(screen, Below(room, airy), whole.Height);
+        var (hero, height) = Hero.Compose(screen, Below(room, airy), whole.Height, NarrowExtra);
         var vesselWidth = room.Width * 29 / 50;
         var stack = new Stack(Below(room, airy + height))
+            .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)
-            .Add(Block.Cautions, Cautions(screen, room.Width), 0, least: 2)
+            .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, Math.Max(screen.Alarms.IsEmpty ? 2 : 1, room.Height - airy - height - NarrowRest - Alarms(screen, room.Width).Length)), 0)
             .Air(9)
-            .Add(Block.Next, NextLines.Of(screen.Next, room.Width), 1, least: 2)
+            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, NarrowNext), 1)
             .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 4, least: 1)
             .Air(6)
             .AddBeside(
@@ -66,24 +74,24 @@ internal static class DeckLayout
 
     private static ImmutableArray<Placed> Wide(DeckScreen screen, Size whole, Rectangle room)
     {
-        var (hero, height) = Hero.Compose(screen, Below(room, 1), whole.Height);
+        var (hero, height) = Hero.Compose(screen, Below(room, 1), whole.Height, WideExtra);
         var (columns, strip) = Split(screen, Below(room, height + 2));
         var half = columns.Width / 2 - 2;
         var left = new Rectangle(columns.X, columns.Y, half, columns.Height);
         var right = new Rectangle(columns.X + half + 4, columns.Y, columns.Width - half - 4, columns.Height);
-        return [.. hero, .. Work(screen, left, withLog: true), .. State(screen, right), .. strip];
+        return [.. hero, .. Work(screen, left, WideNext, withLog: true), .. State(screen, right), .. strip];
     }
 
     private static ImmutableArray<Placed> Grand(DeckScreen screen, Size whole, Rectangle room)
     {
-        var (hero, height) = Hero.Compose(screen, Below(room, 2), whole.Height);
+        var (hero, height) = Hero.Compose(screen, Below(room, 2), whole.Height, WideExtra);
         var (columns, strip) = Split(screen, Below(room, height + 4));
         var third = columns.Width / 3 - 3;
         Rectangle Column(int index) => new(columns.X + index * (third + 4), columns.Y, third, columns.Height);
         return
         [
             .. hero,
-            .. Work(screen, Column(0), withLog: false),
+            .. Work(screen, Column(0), GrandNext, withLog: false),
             .. State(screen, Column(1)),
             .. new Stack(Column(2)).Add(Block.Log, Headed(Labels.Log, Log(screen, third)), 0, least: 1).Place(),
             .. strip,
@@ -91,12 +99,14 @@ internal static class DeckLayout
     }
 
     /// <summary>What to do now and next.</summary>
-    private static IEnumerable<Placed> Work(DeckScreen screen, Rectangle room, bool withLog)
+    private static IEnumerable<Placed> Work(DeckScreen screen, Rectangle room, int next, bool withLog)
     {
         var stack = new Stack(room)
-            .Add(Block.Cautions, Cautions(screen, room.Width), 0, least: 2)
+            .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)
-            .Add(Block.Next, NextLines.Of(screen.Next, room.Width), 1, least: 2)
+            .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, int.MaxValue), 0, least: 2)
+            .Air(5)
+            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, next), 1, least: 2)
             .Air(5)
             .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 2, least: 1);
         if (withLog) stack.Air(5).Add(Block.Log, Headed(Labels.Log, Log(screen, room.Width)), 8, least: 2);
@@ -128,8 +138,7 @@ internal static class DeckLayout
     private static Rectangle Below(Rectangle room, int rows) =>
         new(room.X, room.Y + rows, room.Width, Math.Max(0, room.Height - rows));
 
-    private static ImmutableArray<Line> Cautions(DeckScreen screen, int width) =>
-        Wrapping.Wrap(screen.CautionLines.Select(Labels.Caution), width, indent: 2);
+    private static ImmutableArray<Line> Alarms(DeckScreen screen, int width) => Wrapping.Wrap(screen.Alarms, width, indent: 3);
 
     private static ImmutableArray<Line> Log(DeckScreen screen, int width) =>
         Wrapping.Wrap(screen.Log.Select(Labels.Marked), width, indent: 7);

@@ -15,7 +15,8 @@ internal static class Hero
     /// <summary>The digits keep the room of <c>00:00</c>, so that the text beside them does not jump at ten minutes.</summary>
     private const string Usual = "00:00";
 
-    public static (ImmutableArray<Placed> Placed, int Height) Compose(DeckScreen screen, Rectangle room, int screenRows)
+    /// <param name="extra">Rows below the digits that the sentences may take before they are cut.</param>
+    public static (ImmutableArray<Placed> Placed, int Height) Compose(DeckScreen screen, Rectangle room, int screenRows, int extra)
     {
         var scale = Scale(screen.Big, room.Width, screenRows);
         var big = Big(screen, scale, out var bigWidth);
@@ -23,7 +24,7 @@ internal static class Hero
         var width = Math.Min(WidestText, room.Width - bigWidth - Apart);
         var headline = screen.Headline.Wrap(width);
         if (headline.Length > LongestHeadline) headline = headline[..LongestHeadline];
-        var sentences = Sentences(screen, width, Math.Max(5, scale.Rows) - headline.Length);
+        var sentences = Sentences(screen, width, Math.Max(5, scale.Rows) + extra - headline.Length);
         var height = Math.Max(big.Length, headline.Length + sentences.Length);
         ImmutableArray<Placed> placed =
         [

@@ -61,11 +61,11 @@ internal sealed class Stack(Rectangle room)
         }
     }
 
-    /// <summary>The newest of the log; elsewhere the first lines, and how many more there are.</summary>
+    /// <summary>Of the log, whose newest lines come first, what fits; elsewhere the first lines, and how many more there are.</summary>
     private static ImmutableArray<Line> Cut(ImmutableArray<Line> lines, int height, Block block)
     {
         if (lines.Length <= height) return lines;
-        if (block == Block.Log) return lines[^height..];
+        if (block == Block.Log) return lines[..height];
         return height == 1
             ? [lines[0]]
             : [.. lines[..(height - 1)], Line.Of(Labels.More(lines.Length - height + 1), Tone.Muted)];

@@ -1,0 +1,100 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Alarms;
+
+/// <summary>
+/// What is abnormal at a moment. Few on purpose: only what the brewer can and must act on. What is merely due is no alarm until it
+/// has waited (common practice for the delays), and what stands stays until it is clearly over, so that nothing chatters.
+/// </summary>
+public static class AlarmRules
+{
+    /// <summary>Share of a circuit's current that an instrument's error may add.</summary>
+    private const double CircuitSlack = 1.02;
+
+    private const double FullSlackL = 0.5, FullClearL = 0.5;
+    private const double MashOffK = 1.5, MashClearK = 0.7;
+    private const double BoilMin = 2, HeatMin = 2, AdditionMin = 1, HandsMin = 5, ReachedMin = 15, HeldMin = 10;
+
+    public static IReadOnlyList<Alarm> At(RunState state, Forecast forecast, RunFocus focus, long nowMs) =>
+        state.Plan is null || state.DayStartMs is null || state.Status is RunStatus.Complete or RunStatus.Aborted
+            ? []
+            : [.. Circuits(state, forecast), .. Vessels(state, forecast), .. Mash(state), .. Waiting(state, focus, nowMs), .. Held(state, nowMs)];
+
+    private static IEnumerable<Alarm> Circuits(RunState state, Forecast forecast)
+    {
+        var setting = state.Live?.Setting ?? PlantSetting.Of(state.Plan!.Brewhouse, state.Plan.Choices);
+        foreach (var (circuit, watts) in setting.Circuits.Zip(CircuitLoads.OfW(state, forecast, setting)))
+        {
+            var amps = watts / circuit.Volts;
+            if (amps > circuit.Amps * CircuitSlack)
+                yield return new(AlarmKind.CircuitOverloaded, circuit.Id, amps, circuit.Amps);
+        }
+    }
+
+    private static IEnumerable<Alarm> Vessels(RunState state, Forecast forecast)
+    {
+        var vessels = state.Plan!.Brewhouse.Vessels;
+        for (var i = 0; i < vessels.Length; i++)
+        {
+            var (vessel, now) = (vessels[i], forecast.Now.Vessels[i]);
+            var litres = Contents.StandsL(now);
+            if (litres > vessel.WorkingL + (Stands(state, AlarmKind.VesselTooFull, vessel.Id) ? -FullClearL : FullSlackL))
+                yield return new(AlarmKind.VesselTooFull, vessel.Id, litres, vessel.WorkingL);
+            if (litres < vessel.CoverL && Heats(state, forecast, vessel))
+                yield return new(AlarmKind.ElementsDry, vessel.Id, litres, vessel.CoverL);
+        }
+    }
+
+    /// <summary>A step that is there to heat the vessel runs. A lauter waits for its kettle by itself, and a mash may be heated from elsewhere.</summary>
+    private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>
+        s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind.Heats() && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff or StepKind.Ramp or StepKind.HeatMash));
+
+    private static IEnumerable<Alarm> Mash(RunState state)
+    {
+        var rest = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Rest });
+        if (rest?.Spec.TargetC is not { } target)
+            yield break;
+        var read = state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == rest.Spec.Vessel);
+        if (read is null || !IsOf(rest, read, state) || state.Remedies.Any(r => r.AtMs >= read.AtMs))
+            yield break;
+        var off = Math.Abs(read.Reading.Value - target);
+        if (off > (Stands(state, AlarmKind.MashOff, rest.Spec.Id) ? MashClearK : MashOffK))
+            yield return new(AlarmKind.MashOff, rest.Spec.Id, read.Reading.Value, target);
+    }
+
+    /// <summary>Read in the rest, or while doughing in for it.</summary>
+    private static bool IsOf(RunStep rest, TakenReading read, RunState state) =>
+        read.AtMs >= rest.StartedMs || state.Step(read.StepId)?.Spec.Kind == StepKind.DoughIn;
+
+    private static IEnumerable<Alarm> Waiting(RunState state, RunFocus focus, long nowMs)
+    {
+        var minutes = (nowMs - focus.DueMs) / 60_000.0;
+        if (state.Step(focus.StepId) is not { } step || Late(focus.Act, step.Spec.Kind) is not { } late || minutes < late.Minutes)
+            yield break;
+        yield return new(late.Kind, focus.StepId, minutes, 0);
+    }
+
+    /// <summary>What waiting means for a step, and from when on; null: hands take the time they take.</summary>
+    private static (AlarmKind Kind, double Minutes)? Late(FocusAct act, StepKind kind) => (act, kind) switch
+    {
+        (FocusAct.Finish, StepKind.HeatToBoil) => (AlarmKind.BoilUnattended, BoilMin),
+        (FocusAct.Finish, StepKind.Ramp or StepKind.HeatMash) => (AlarmKind.HeatRunsOn, HeatMin),
+        (FocusAct.Start, StepKind.AddToBoil or StepKind.AddToWhirlpool) => (AlarmKind.AdditionLate, AdditionMin),
+        (FocusAct.Finish, _) when kind.EndsBy() == EndsBy.Hands => null,
+        // a level or a temperature is reached when it is: the model may be some minutes off
+        (FocusAct.Finish, _) when kind.EndsBy() is EndsBy.Level or EndsBy.Temperature => (AlarmKind.HandsLate, ReachedMin),
+        (FocusAct.Finish or FocusAct.Start, _) => (AlarmKind.HandsLate, HandsMin),
+        _ => null,
+    };
+
+    private static IEnumerable<Alarm> Held(RunState state, long nowMs) => state.Steps
+        .Where(s => s is { Status: RunStatus.Held, HeldMs: not null } && nowMs - s.HeldMs > HeldMin * 60_000)
+        .Select(s => new Alarm(AlarmKind.HeldLong, s.Spec.Id, (nowMs - s.HeldMs!.Value) / 60_000.0, 0));
+
+    private static IEnumerable<PlanStep> Running(RunState state, Forecast forecast) =>
+        forecast.Rest.Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running);
+
+    private static bool Stands(RunState state, AlarmKind kind, string about) =>
+        state.Alarms.Any(a => a.Alarm.Kind == kind && a.Alarm.About == about);
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>The alarms that stand and are not shelved, the most urgent first.</summary>
+public static class AlarmLines
+{
+    private const int Shown = 2;
+
+    /// <summary>What nobody has acknowledged changes its tone once in so many seconds of the wall: well below two flashes a second.</summary>
+    private const double FlashS = 1;
+
+    public static IReadOnlyList<StandingAlarm> InSight(DeckMoment moment) =>
+    [
+        .. moment.State.Alarms.Where(a => !a.IsShelved(moment.NowMs))
+            .OrderByDescending(a => a.Alarm.Priority).ThenBy(a => a.Acknowledged).ThenBy(a => a.RaisedMs),
+    ];
+
+    public static IReadOnlyList<StandingAlarm> Unheard(DeckMoment moment) => [.. InSight(moment).Where(a => !a.Acknowledged)];
+
+    /// <param name="pace">Seconds of the day in one second of the wall.</param>
+    public static ImmutableArray<Line> Of(DeckMoment moment, double pace)
+    {
+        var alarms = InSight(moment);
+        var words = Words(moment);
+        var lit = (long)(moment.NowMs / (1000 * FlashS * Math.Max(1, pace))) % 2 == 0;
+        var more = alarms.Count - Shown;
+        return
+        [
+            .. alarms.Take(Shown).Select(a => One(a, words, lit)),
+            .. more > 0 ? new[] { Line.Of($"{more} more {(more == 1 ? "alarm" : "alarms")}: l lists them.", Tone.Warning) } : [],
+        ];
+    }
+
+    public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title);
+
+    private static Line One(StandingAlarm alarm, AlarmWords words, bool lit)
+    {
+        var tone = alarm.Acknowledged ? Tone.Normal : lit ? Loud(alarm.Alarm.Priority) : Tone.Strong;
+        return new Line([
+            new Span($"{(alarm.Acknowledged ? "heard" : "!!")} {AlarmWords.Priority(alarm.Alarm.Priority)} ", tone),
+            new Span(words.Cause(alarm.Alarm), tone),
+            new Span($" {AlarmWords.Consequence(alarm.Alarm.Kind)} {words.Action(alarm.Alarm)}")]);
+    }
+
+    private static Tone Loud(AlarmPriority priority) => priority == AlarmPriority.High ? Tone.Alarm : Tone.Warning;
+}

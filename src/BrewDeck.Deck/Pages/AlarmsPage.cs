@@ -1,0 +1,73 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Composing;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>The alarms that stand, to shelve one for some minutes, and the log of all there were.</summary>
+internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
+{
+    private static readonly double[] ShelfMinutes = [5, 15, 30];
+
+    protected override int Count => day.State.Alarms.Length;
+
+    public override DateTimeOffset? NextTick(DateTimeOffset now) => day.Over ? null : now.AddSeconds(Math.Max(5, Shell.Pace / 4));
+
+    protected override void Choose(int row, DateTimeOffset now)
+    {
+        var alarm = day.State.Alarms[row].Alarm;
+        Ask(new ChoiceAsk(
+            this,
+            "Shelve this alarm: silent and out of sight for how long?",
+            [Line.Of(Words(now).Whole(alarm))],
+            [new Row(["Not at all"]), .. ShelfMinutes.Select(m => new Row([Durations.Words(m * 60)]))],
+            (chosen, at) =>
+            {
+                if (chosen > 0)
+                    new Acts(Shell, day).Do(new RunCommand.Shelve(alarm.Key, ShelfMinutes[chosen - 1]), at);
+            }));
+    }
+
+    protected override Screen Compose(DateTimeOffset now)
+    {
+        Select(Selected);
+        var moment = day.Moment(now, Shell.Notation);
+        return new ListScreen(
+            "Alarms",
+            Shell.Notation.Clock(day.Ms(now)),
+            [new Column("since", 5), new Column("", 9), new Column("alarm", 0)],
+            Count == 0 ? [new Row(["", "", "No alarm stands."], Tone.Muted)] : [.. day.State.Alarms.Select(a => Standing(a, moment))],
+            Count == 0 ? -1 : Selected,
+            [.. History(moment)],
+            KeyMap.Hints(Context));
+    }
+
+    private AlarmWords Words(DateTimeOffset now) => AlarmLines.Words(day.Moment(now, Shell.Notation));
+
+    private static Row Standing(StandingAlarm alarm, DeckMoment moment) => new(
+        [moment.Notation.Clock(alarm.RaisedMs), State(alarm, moment), AlarmLines.Words(moment).Cause(alarm.Alarm)],
+        alarm.Acknowledged ? Tone.Normal : Tone.Warning);
+
+    private static string State(StandingAlarm alarm, DeckMoment moment) => alarm switch
+    {
+        { ShelvedUntilMs: { } until } when alarm.IsShelved(moment.NowMs) => $"to {moment.Notation.Clock(until)}",
+        { Acknowledged: true } => "heard",
+        _ => AlarmWords.Priority(alarm.Alarm.Priority),
+    };
+
+    private static IEnumerable<Line> History(DeckMoment moment)
+    {
+        var words = new EventWords(moment.Plan.Brewhouse, moment.Notation, moment.Title);
+        var past = moment.Events.Where(EventWords.IsOfAlarms).Reverse().ToList();
+        return past.Count == 0
+            ? [Line.Of("No alarm today so far.", Tone.Muted)]
+            : past.Prepend(null).Select(e => e is null
+                ? Line.Of("Today so far", Tone.Strong)
+                : Line.Of($"{moment.Notation.Clock(e.AtMs)}  {words.Of(e, moment.Events)}"));
+    }
+}

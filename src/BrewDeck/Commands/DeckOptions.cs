@@ -1,0 +1,8 @@
+using BrewDeck.Deck.Wording;
+using BrewDeck.Terminal.Paint;
+
+namespace BrewDeck.Commands;
+
+/// <summary>How the deck looks and sounds.</summary>
+/// <param name="BellCommand">For a louder sound; null: the terminal's bell alone.</param>
+internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand);
