@@ -92,7 +92,7 @@ public sealed class AfterDayPageTests
     {
         Strike(KeyName.Enter);
         var before = _session.Screen.Title;
-        _session.Receive(new Input.Key(KeyStroke.Of('c')), Later());
+        _session.Receive(new Input.Key(KeyStroke.Of('k')), Later());
         Assert.Equal("Reckoner", _session.Screen.Title);
         Strike(KeyName.Enter);
         Assert.Contains(Details(), d => d.StartsWith("Type reads", StringComparison.Ordinal));

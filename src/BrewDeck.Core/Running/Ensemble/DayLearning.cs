@@ -121,7 +121,9 @@ internal static class DayLearning
         if (was is not { } v)
             return null;
         var kettle = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
-        return MovedVessel(v, live.Belief, after, of => after.Response.Row(day => of(day.Last(s => wanted(s.Spec)).After.Vessels[kettle])));
+        // a kit whose kettle fills by mashing in it has no such step ahead of it: nothing tells of it then
+        return MovedVessel(v, live.Belief, after, of => after.Response.Row(
+            day => day.LastOrDefault(s => wanted(s.Spec)) is { } step ? of(step.After.Vessels[kettle]) : of(v)));
     }
 
     private static VesselState MovedVessel(in VesselState v, Belief before, Belief after, Func<Func<VesselState, double>, Row> row)
