@@ -45,6 +45,8 @@ internal static class Advance
     private static StepSpec Spent(StepSpec spec) => spec.Kind.EndsBy() switch
     {
         EndsBy.Level when spec.Kind is StepKind.Fill or StepKind.TransferStrike => spec with { VolumeL = 0 },
+        // what went in is in: a power cut between the start and the end of an addition does not put it in twice
+        EndsBy.Act => spec with { Charges = [], VolumeL = 0 },
         EndsBy.Hands => spec with { Minutes = 0, SpargeL = spec.SpargeL is null ? null : 0, Charges = spec.Kind == StepKind.DoughIn ? [] : spec.Charges },
         _ => spec with { SpargeL = spec.SpargeL is null ? null : 0 },
     };

@@ -23,8 +23,8 @@ internal static class KettleRemedies
         if (weigh.Live.PreBoil is null || weigh.Live.Plant.KnockedOutL > 0 || !ReadSince(weigh.State))
             return [];
         double aimSg = weigh.Plan.Totals.OriginalGravitySg, aimL = weigh.Plan.Totals.FermenterL;
-        var offSg = weigh.Forecast.Outlook.OriginalGravitySg.P50 - aimSg;
-        var offL = weigh.Forecast.Outlook.FermenterL.P50 - aimL;
+        var offSg = GravitySg(weigh, weigh.Forecast) - aimSg;
+        var offL = FermenterL(weigh, weigh.Forecast) - aimL;
         if (Math.Abs(offSg) < NearSg && Math.Abs(offL) < NearL(aimL))
             return [];
         var found = Candidates(weigh, offSg, offL, aimSg, aimL).OfType<Remedy>().Select(weigh.Told)
@@ -44,23 +44,31 @@ internal static class KettleRemedies
     {
         if (offSg <= -NearSg)
         {
-            yield return Solved(weigh, m => BoilChange(weigh, m), o => o.OriginalGravitySg.P50, aimSg, LongestMin);
-            yield return Solved(weigh, kg => Extract(weigh, kg), o => o.OriginalGravitySg.P50, aimSg, MostExtractKg);
+            yield return Solved(weigh, m => BoilChange(weigh, m), f => GravitySg(weigh, f), aimSg, LongestMin);
+            yield return Solved(weigh, kg => Extract(weigh, kg), f => GravitySg(weigh, f), aimSg, MostExtractKg);
         }
         if (offSg >= NearSg)
         {
-            yield return Solved(weigh, l => Water(weigh, l), o => o.OriginalGravitySg.P50, aimSg, Room(weigh));
-            yield return Solved(weigh, m => BoilChange(weigh, -m), o => o.OriginalGravitySg.P50, aimSg, Shortest(weigh));
+            yield return Solved(weigh, l => Water(weigh, l), f => GravitySg(weigh, f), aimSg, Room(weigh));
+            yield return Solved(weigh, m => BoilChange(weigh, -m), f => GravitySg(weigh, f), aimSg, Shortest(weigh));
         }
         if (offL >= NearL(aimL) && offSg > -NearSg)
-            yield return Solved(weigh, m => BoilChange(weigh, m), o => o.FermenterL.P50, aimL, LongestMin);
+            yield return Solved(weigh, m => BoilChange(weigh, m), f => FermenterL(weigh, f), aimL, LongestMin);
         if (offL <= -NearL(aimL) && offSg < NearSg)
-            yield return Solved(weigh, l => Water(weigh, l), o => o.FermenterL.P50, aimL, Room(weigh));
+            yield return Solved(weigh, l => Water(weigh, l), f => FermenterL(weigh, f), aimL, Room(weigh));
     }
+
+    /// <summary>Of the plant as it stands, like the plan's own figures: the middle of a band leans to where the spread is wider.</summary>
+    private static double GravitySg(Weigh weigh, Forecast forecast) => Physics.SugarSolution.SgFromPlato(Fermenter(weigh, forecast).Plato);
+
+    private static double FermenterL(Weigh weigh, Forecast forecast) => Contents.CoolL(Fermenter(weigh, forecast));
+
+    private static VesselState Fermenter(Weigh weigh, Forecast forecast) =>
+        (forecast.Rest.IsEmpty ? forecast.Now : forecast.Rest[^1].After).Vessels[weigh.Live.Setting.FermenterIndex];
 
     private static double NearL(double aimL) => Math.Max(NearestL, NearShare * aimL);
 
-    private static Remedy? Solved(Weigh weigh, Func<double, Remedy?> of, Func<Outlook, double> figure, double aim, double most)
+    private static Remedy? Solved(Weigh weigh, Func<double, Remedy?> of, Func<Forecast, double> figure, double aim, double most)
     {
         if (most <= 0 || of(most) is null)
             return null;
@@ -134,8 +142,8 @@ internal static class KettleRemedies
     /// <summary>How far from the plan a remedy leaves the day: gravity and volume in steps of what a brewer notices, and minutes lost.</summary>
     private static double Remaining(Weigh weigh, Remedy remedy, double aimSg, double aimL)
     {
-        var outlook = weigh.With(remedy).Outlook;
-        return Math.Abs(outlook.OriginalGravitySg.P50 - aimSg) / NearSg + Math.Abs(outlook.FermenterL.P50 - aimL) / NearL(aimL)
+        var forecast = weigh.With(remedy);
+        return Math.Abs(GravitySg(weigh, forecast) - aimSg) / NearSg + Math.Abs(FermenterL(weigh, forecast) - aimL) / NearL(aimL)
             + Math.Max(0, remedy.Minutes) / 30;
     }
 }

@@ -11,9 +11,10 @@ internal static class ReadingFold
     {
         var now = state.SecondsAt(e.AtMs);
         var live = DayLearning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
-        var takes = DayLearning.Takes(live, e.Reading);
+        var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
+        var takes = flow is null && DayLearning.Takes(live, e.Reading);
         var expected = takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
-        var after = Runoff.Learned(state.Live!, live, e.Reading, now)
+        var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
         return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };

@@ -44,12 +44,12 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     }
 
     /// <summary>
-    /// Amount between 0 and a most at which a figure of the outlook meets its aim; null: it cannot. By false position (the Illinois
+    /// Amount between 0 and a most at which a figure of the end of the day meets its aim; null: it cannot. By false position (the Illinois
     /// form): each look is a forecast of the whole day, and outlooks are nearly straight lines.
     /// </summary>
-    public double? Amount(Func<double, Remedy> of, Func<Outlook, double> figure, double aim, double most)
+    public double? Amount(Func<double, Remedy> of, Func<Forecast, double> figure, double aim, double most)
     {
-        double Miss(double amount) => figure(amount == 0 ? forecast.Outlook : With(of(amount)).Outlook) - aim;
+        double Miss(double amount) => figure(amount == 0 ? forecast : With(of(amount))) - aim;
         double low = 0, high = most, atLow = Miss(0), atHigh = Miss(most);
         if (atLow * atHigh > 0)
             return null;

@@ -15,6 +15,8 @@ internal static class StepFold
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
         live = live with { Running = live.Running.Add(new Segment(step.Spec, now, DueS(live, step.Spec, now))) };
+        // what a step does at its start (a plug is moved, hops go in) is done from now on, for all that runs beside it
+        live = live.CutAt(now);
         return With(state, step, step with { Status = RunStatus.Running, StartedMs = e.AtMs }) with { Live = live };
     }
 

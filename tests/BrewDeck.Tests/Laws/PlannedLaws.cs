@@ -22,7 +22,7 @@ public class PlannedLaws
             if (day.Recipe.OriginalGravitySg is { } sg)
                 Assert.Equal(sg, totals.OriginalGravitySg, 0.00001);
             if (day.Recipe.BitternessIbu is { } ibu)
-                Assert.Equal(ibu, totals.BitternessIbu, 0.001);
+                Assert.Equal(ibu, totals.BitternessIbu, 0.01);
         },
         iter: 40);
 }

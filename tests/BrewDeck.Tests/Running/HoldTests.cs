@@ -100,6 +100,21 @@ public class HoldTests
     }
 
     [Fact]
+    public void An_addition_goes_in_once_though_the_log_was_cut_between_its_start_and_its_end()
+    {
+        _day.RunUntil("boil.hot-break");
+        _day.RunUntil(s => s.Step("boil.add-at-60")!.Status == RunStatus.Complete);
+        var started = _day.Events.FindIndex(e => e is StepStarted { StepId: "boil.add-at-60" });
+        var state = RunFold.Of([.. _day.Events.Take(started + 1)]);
+        Assert.Equal(RunStatus.Running, state.Step("boil.add-at-60")!.Status);
+        var now = _day.Events[started].AtMs;
+        state = RunFold.Then(state, new ReadingTaken(now + 60_000, new Reading(ReadingKind.Ph, "kettle", 5.2, ""), []));
+        state = RunFold.Then(state, new StepFinished(now + 120_000, "boil.add-at-60"));
+        Assert.Single(state.Live!.Plant.Hops);
+        Assert.Single(Forecasts.At(state, now + 120_000).Now.Hops);
+    }
+
+    [Fact]
     public void A_clock_that_is_set_back_neither_throws_nor_brews_twice()
     {
         _day.RunUntil("boil.boil-1");

@@ -29,6 +29,11 @@ public class RemediesTests
     [Fact]
     public void A_mash_as_planned_calls_for_nothing() => Assert.Empty(MashOff(0.3).Offers);
 
+    [Theory]
+    [InlineData(ReadingKind.Gravity)]
+    [InlineData(ReadingKind.Volume)]
+    public void A_kettle_as_planned_calls_for_nothing(ReadingKind kind) => Assert.Empty(KettleOff(kind, 0).Offers);
+
     [Fact]
     public void A_cold_mash_is_heated_or_given_hot_water() =>
         Assert.Equal([RemedyKind.HeatMash, RemedyKind.AddHotWater, RemedyKind.LeaveIt], Kinds(MashOff(-2)));
