@@ -7,6 +7,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
@@ -46,6 +47,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
         typeof(SnakeCase<AlarmKind>),
+        typeof(SnakeCase<TroubleKind>),
         typeof(SnakeCase<FermenterFigure>),
         typeof(SnakeCase<PackageKind>),
         typeof(SnakeCase<PrimingSugar>),
