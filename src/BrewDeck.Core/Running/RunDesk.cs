@@ -29,6 +29,7 @@ public static class RunDesk
             RunCommand.Resume resume => OnStep(state, resume.StepId, RunStatus.Held, new StepResumed(nowMs, resume.StepId)),
             RunCommand.Skip skip => Skip(state, skip, nowMs),
             RunCommand.Choose choose => Choose(state, choose, nowMs),
+            RunCommand.Tend tend => state.Rehearsed ? Act(new HandsActed(nowMs, tend.Act)) : new Decision.Refused("only_rehearsed"),
             RunCommand.Abort abort => Act(new RunAborted(nowMs, abort.Reason)),
             _ => new Decision.Refused("unknown_command"),
         };
