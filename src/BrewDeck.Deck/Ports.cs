@@ -78,6 +78,23 @@ public interface IProfileKeeper
     ProfileEntry Accept(ProfileEntry entry, Lesson lesson, DateTimeOffset now);
 }
 
+/// <summary>Writes profiles that were made in the program, and keeps what is half made.</summary>
+public interface IProfileWriter
+{
+    /// <summary>Writes a new brewhouse into the brewer's own folder.</summary>
+    /// <param name="notes">Where a number comes from, by vessel or table and key, such as <c>kettle.dead_space</c> or <c>habits.evaporation</c>.</param>
+    /// <param name="now">Local time, for the date in the file.</param>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now);
+
+    /// <summary>The lines kept under a name; empty when there are none.</summary>
+    IReadOnlyList<string> Draft(string name);
+
+    /// <summary>Keeps lines under a name on disk; none: forgets them.</summary>
+    /// <exception cref="ProfileException">They could not be kept.</exception>
+    void KeepDraft(string name, IReadOnlyList<string> lines);
+}
+
 /// <param name="Path">Where it was found.</param>
 public sealed record ProfileEntry(string Name, string Path);
 

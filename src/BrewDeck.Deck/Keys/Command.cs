@@ -38,4 +38,5 @@ public enum Command
     Accept,
     Rehearsed,
     Circuits,
+    Before,
 }

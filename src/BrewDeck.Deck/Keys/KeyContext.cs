@@ -35,6 +35,9 @@ public enum KeyContext
     /// <summary>A plan that cannot be brewed.</summary>
     Refused = 16384,
 
+    /// <summary>A question of a set-up.</summary>
+    SetUp = 32768,
+
     Screens = List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Plan | Refused | Text | Batch | Closed,
 }

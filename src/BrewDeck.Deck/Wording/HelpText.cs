@@ -17,6 +17,7 @@ public static class HelpText
         (KeyContext.List, "In lists"),
         (KeyContext.Choices, "In the day's choices"),
         (KeyContext.Sum, "In a sum of the reckoner"),
+        (KeyContext.SetUp, "While a brewhouse is set up"),
         (KeyContext.Plan, "On the plan"),
         (KeyContext.Refused, "On a plan that cannot be brewed"),
         (KeyContext.Batch, "On a batch's page"),
