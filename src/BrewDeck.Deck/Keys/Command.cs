@@ -39,4 +39,8 @@ public enum Command
     Rehearsed,
     Circuits,
     Before,
+    Remove,
+    Save,
+    New,
+    Copy,
 }

@@ -18,6 +18,8 @@ public static class HelpText
         (KeyContext.Choices, "In the day's choices"),
         (KeyContext.Sum, "In a sum of the reckoner"),
         (KeyContext.SetUp, "While a brewhouse is set up"),
+        (KeyContext.Recipes, "Where recipes are chosen, beside those of lists"),
+        (KeyContext.Recipe, "In a recipe being made"),
         (KeyContext.Plan, "On the plan"),
         (KeyContext.Refused, "On a plan that cannot be brewed"),
         (KeyContext.Batch, "On a batch's page"),

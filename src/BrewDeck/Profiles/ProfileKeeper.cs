@@ -19,7 +19,7 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
         var read = lesson.Parameter.Get(BrewhouseFile.Read(after, entry.Path));
         if (!(Math.Abs(read - lesson.Proposed) < Math.Abs(lesson.Proposed - lesson.Current)))
             throw new ProfileException($"{entry.Path}: the changed file does not read back; change it by hand");
-        var path = IsBundled(entry.Path) ? Path.Combine(ownFolder, "brewhouses", FileName(entry.Path)) : entry.Path;
+        var path = ProfileText.IsBundled(entry.Path, bundledFolder) ? Path.Combine(ownFolder, "brewhouses", ProfileText.FileName(entry.Path)) : entry.Path;
         ProfileDisk.Write(path, bytes, after, now);
         return entry with { Path = path };
     }
@@ -27,9 +27,4 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
     private static string Note(Lesson lesson, Core.Brewhouses.Brewhouse house, DateTimeOffset now) => string.Create(
         CultureInfo.InvariantCulture,
         $"{now:yyyy-MM-dd}: lesson from {lesson.Band.Batches} batches, {LessonWords.Name(lesson.Parameter, house)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
-
-    private bool IsBundled(string path) => path.StartsWith(ProfileText.Bundled, StringComparison.Ordinal)
-        || Path.GetFullPath(path).StartsWith(Path.GetFullPath(bundledFolder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
-
-    private static string FileName(string path) => Path.GetFileName(path.Replace(ProfileText.Bundled, "", StringComparison.Ordinal));
 }

@@ -1,11 +1,13 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
 /// <summary>Writes profiles made in the program into the brewer's own folder, and what is half made into its <c>drafts/</c>.</summary>
 /// <param name="ownFolder">Made when missing.</param>
-public sealed class ProfileWriter(string ownFolder) : IProfileWriter
+/// <param name="profiles">For the catalogue that fills in what a line of a recipe leaves out.</param>
+public sealed class ProfileWriter(string ownFolder, ProfileFolder profiles) : IProfileWriter
 {
     private const int MostDraftLines = 1000;
 
@@ -17,6 +19,18 @@ public sealed class ProfileWriter(string ownFolder) : IProfileWriter
         BrewhouseFile.Read(text, path);
         ProfileDisk.Write(path, null, text, now);
         return new(brewhouse.Name, path);
+    }
+
+    public ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now)
+    {
+        if (entry is null)
+            return Fresh(recipe, now);
+        var bytes = ProfileText.Bytes(entry.Path);
+        var text = RecipeEdit.Of(ProfileText.Decoded(bytes, entry.Path), entry.Path, recipe, profiles.Catalogue);
+        RecipeFile.Read(text, entry.Path, profiles.Catalogue);
+        var path = profiles.IsBundled(entry.Path) ? Path.Combine(ownFolder, "recipes", ProfileText.FileName(entry.Path)) : entry.Path;
+        ProfileDisk.Write(path, bytes, text, now);
+        return new(recipe.Name, path);
     }
 
     public IReadOnlyList<string> Draft(string name)
@@ -48,6 +62,15 @@ public sealed class ProfileWriter(string ownFolder) : IProfileWriter
         {
             throw new ProfileException($"{DraftPath(name)}: cannot be removed ({ProfileError.OneLine(e.Message)}); check its rights");
         }
+    }
+
+    private ProfileEntry Fresh(Recipe recipe, DateTimeOffset now)
+    {
+        var path = ProfileDisk.Free(Path.Combine(ownFolder, "recipes"), recipe.Name);
+        var text = RecipeFile.Write(recipe);
+        RecipeFile.Read(text, path, profiles.Catalogue);
+        ProfileDisk.Write(path, null, text, now);
+        return new(recipe.Name, path);
     }
 
     private string DraftPath(string name) => Path.Combine(ownFolder, "drafts", name + ".txt");

@@ -178,7 +178,7 @@ internal sealed class AtTheKeys : IDisposable
     {
         _journal = Journal.Open(new FolderDisk(Folder), Workplace.StatusOf);
         Session = new Session(
-            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder), Writer: new ProfileWriter(Folder)), new SessionSettings { ProgramVersion = "test" }, Now);
+            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder), Writer: new ProfileWriter(Folder, ProfileFolder.BesideProgram(Folder))), new SessionSettings { ProgramVersion = "test" }, Now);
         _bench = new Bench(Session, Time, _size.Columns, _size.Rows);
         _bench.Pump.Ring += () => Rings++;
         Keep(how);
