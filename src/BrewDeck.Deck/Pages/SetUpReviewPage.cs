@@ -44,6 +44,7 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
     {
         var entry = writer.Write(BrewhouseDraft.Of(sheet), BrewhouseNotes.Of(sheet, now), now);
         writer.KeepDraft(SetUpPage.DraftName, []);
+        Shell.ProfilesWritten++;
         Shell.Home();
         Shell.Say($"{entry.Name} is written to {entry.Path}. New brew day offers it.");
     });
@@ -51,7 +52,7 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
     private Row Answer(SetUpQuestion question)
     {
         var says = question is SetUpQuestion.Pick pick ? pick.Options.First(o => o.Word == sheet[pick.Id]).Word : sheet[question.Id];
-        return new Row([question.Sentence, says, question is SetUpQuestion.Line line ? Source(line) : ""]);
+        return new Row([Names.Sentence(SetUpTopics.Of(question.Id, sheet.Vessels)), says, question is SetUpQuestion.Line line ? Source(line) : ""]);
     }
 
     private string Source(SetUpQuestion.Line line) => sheet.SourceOf(line.Id) switch

@@ -21,7 +21,7 @@ internal static class SetUpTrials
                 [
                     Volume("volume", "cold water in it", "40 L"), Temp("from", "heat on at", 0, 90, "15 °C"), Temp("to", "heat off at", 5, 98, "70 °C"),
                     Minutes("time", "that took", "35 min"), Temp("room", "room at", -10, 45, "18 °C", "18 °C"),
-                    Temp("stood", "then stood, lid on, down to", 0, 98, "67 °C", "0 °C"), Minutes("stand", "that took", "60 min", "0 min"),
+                    Minutes("stand", "then stood, heat off, lid on, for (0: not timed)", "60 min", "0 min"), Temp("stood", "and fell to", 0, 98, "67 °C", "0 °C"),
                 ],
                 [new("net_share", "arrives", "%"), new("net_kw", "that is", "kW", "0.00"), new("loss_w_per_k", "heat loss", "W/K", "0.0")],
                 "one lump with losses: C dT/dt = P - UA (T - Ta)", "Newton's law of cooling; water by IAPWS-IF97",

@@ -38,7 +38,7 @@ public static class RecipeWords
         HopUse.FirstWort => "first wort",
         HopUse.Whirlpool => $"stand {Durations.Short(hop.Minutes * 60)}",
         HopUse.DryHop => "dry hop",
-        _ => Durations.Short(hop.Minutes * 60),
+        _ => hop.Minutes > 0 ? Durations.Short(hop.Minutes * 60) : "knock-out",
     };
 
     private static string When(HopAddition hop) => hop.Use switch
