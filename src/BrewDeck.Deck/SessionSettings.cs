@@ -26,4 +26,6 @@ public sealed record SessionSettings
 /// <summary>The ports of a session.</summary>
 /// <param name="Rehearsal">Null on a real day.</param>
 /// <param name="Keeper">Null: accepted lessons cannot be written.</param>
-public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null, IProfileKeeper? Keeper = null);
+/// <param name="Writer">Null: no profiles can be made.</param>
+public sealed record SessionPorts(
+    IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null, IProfileKeeper? Keeper = null, IProfileWriter? Writer = null);

@@ -39,4 +39,9 @@ public enum Command
     Accept,
     Rehearsed,
     Circuits,
+    Before,
+    Remove,
+    Save,
+    New,
+    Copy,
 }

@@ -97,6 +97,6 @@ public static class Names
     };
 
     // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are
-    private static string Lower(string name) =>
+    internal static string Lower(string name) =>
         name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 }

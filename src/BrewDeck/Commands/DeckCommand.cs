@@ -10,7 +10,7 @@ internal static class DeckCommand
     public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
     {
         using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper());
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer());
         return Show(place, NewSession(place, ports, options.Units, place.Time.GetLocalNow()), options);
     });
 
