@@ -38,7 +38,11 @@ public abstract record RunEvent(long AtMs)
 }
 
 /// <summary>The batch with its plan as drawn; always the first event, and only that.</summary>
-public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs);
+public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs)
+{
+    /// <summary>Who brews, as they call themselves; null: it was not said.</summary>
+    public string? Brewer { get; init; }
+}
 
 public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);
 

@@ -28,18 +28,18 @@ internal static class RehearseCommand
         for (var i = 0; i < count; i++)
         {
             using var journal = keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
-            var result = Play(new SessionPorts(journal, profiles, new Unwatched()), plan, seed + i, house, i);
+            var result = Play(new SessionPorts(journal, profiles, new Unwatched()), place.Brewer, plan, seed + i, house, i);
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }
         return aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(SessionPorts ports, Plan plan, int seed, int? house, int day)
+    private static RehearsalResult Play(SessionPorts ports, string? brewer, Plan plan, int seed, int? house, int day)
     {
         // days on one brewhouse follow each other
         var start = (plan.Choices.Start ?? FixedStart).AddDays(house is null ? 0 : day);
-        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version }, start);
+        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version, Brewer = brewer }, start);
         session.Begin(plan, start);
         return RehearsalRun.Of(
             house is { } own ? HiddenTruth.Draw(plan.Brewhouse, plan.Choices, own, seed) : HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed),
