@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
+using BrewDeck.Logbook.Moving;
 
 namespace BrewDeck.Commands;
 
@@ -23,6 +24,8 @@ internal static class LogCommandTable
         }
 
         Reading(Add);
+        log.Subcommands.Add(Export(place, units));
+        Moving(log, place);
         Add(new("verify", "Checks every record of the logbook."), (_, c) => c.Verify());
         Add(new("repair", "Mends a damaged logbook from its second copies and says what it did."), (_, c) => c.Repair());
         return log;
@@ -36,10 +39,47 @@ internal static class LogCommandTable
         add(new("list", "Lists the batches, newest first.") { format, rehearsed }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed)));
         add(new("show", "Shows a batch's whole record.") { Batch }, (p, c) => c.Show(p.GetValue(Batch)));
         add(new("report", "Makes a batch's report: one HTML page to look at or print.") { Batch, file }, (p, c) => c.Report(p.GetValue(Batch), p.GetValue(file)));
-        var exported = new Option<ExportFormat>("--format") { Description = "text, json (JSON Lines), csv, or beerjson: a recipe of what was really brewed.", DefaultValueFactory = _ => ExportFormat.Text };
-        add(new("export", "Writes a batch out.") { Batch, exported, file }, (p, c) => p.GetValue(exported) == ExportFormat.BeerJson
-            ? c.ExportRecipe(p.GetValue(Batch), p.GetValue(file))
-            : c.Export(p.GetValue(Batch), (LogFormat)p.GetValue(exported), p.GetValue(file)));
+    }
+
+    private static Command Export(Func<ParseResult, Workplace> place, Option<UnitSystem> units)
+    {
+        var batch = new Argument<int?>("batch") { Description = "Number of the batch, see \"log list\".", Arity = ArgumentArity.ZeroOrOne };
+        var all = new Option<bool>("--all") { Description = "The whole logbook as one plain text, for \"log import\"." };
+        var format = new Option<ExportFormat>("--format") { Description = "text, json (JSON Lines), csv, or beerjson: a recipe of what was really brewed.", DefaultValueFactory = _ => ExportFormat.Text };
+        var file = new Option<string?>("--out", "-o") { Description = "File to write; without it to the output.", HelpName = "FILE" };
+        var command = new Command("export", "Writes a batch out, or all of them.") { batch, all, format, file };
+        command.SetAction(p =>
+        {
+            var at = place(p);
+            return at.Guard(() => (p.GetValue(batch), p.GetValue(all), p.GetValue(format)) switch
+            {
+                (null, true, _) => at.MoveCommands().ExportAll(p.GetValue(file)),
+                ({ } one, false, ExportFormat.BeerJson) => at.LogCommands(p.GetValue(units)).ExportRecipe(one, p.GetValue(file)),
+                ({ } one, false, var how) => at.LogCommands(p.GetValue(units)).Export(one, (LogFormat)how, p.GetValue(file)),
+                _ => throw new UsageException("log export: give the number of a batch, or --all"),
+            });
+        });
+        return command;
+    }
+
+    private static void Moving(Command log, Func<ParseResult, Workplace> place)
+    {
+        Add("backup", "Copies the logbook into a new folder, also while a day runs.", "path", (c, path) => c.Backup(path));
+        Add("restore", "Brings a backup back into an empty logbook.", "path", (c, path) => c.Restore(path));
+        Add("merge", "Takes in the batches of another logbook that are missing here; nothing is lost, nothing doubled.", "other", (c, path) => c.Merge(path));
+        Add("import", "Takes in what \"log export --all\" wrote.", "file", (c, path) => c.Import(path));
+
+        void Add(string name, string what, string argument, Func<MoveCommands, string, int> run)
+        {
+            var path = new Argument<string>(argument) { Description = "Where it is." };
+            var command = new Command(name, what) { path };
+            command.SetAction(p =>
+            {
+                var at = place(p);
+                return at.Guard(() => run(at.MoveCommands(), p.GetValue(path)!));
+            });
+            log.Subcommands.Add(command);
+        }
     }
 }
 

@@ -2,6 +2,7 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
+using BrewDeck.Logbook.Moving;
 using BrewDeck.Profiles;
 
 namespace BrewDeck.Commands;
@@ -32,6 +33,8 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);
 
     public LogCommands LogCommands(UnitSystem units) => new(() => new FolderDisk(Folder), StatusOf, output, errors) { Notation = NotationOf(units) };
+
+    public MoveCommands MoveCommands() => new(Folder, StatusOf, output, errors);
 
     public static Notation NotationOf(UnitSystem units) => new(units, TimeZoneInfo.Local);
 

@@ -3,7 +3,6 @@ using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Reports;
-using BrewDeck.SystemTests.Logbook;
 
 namespace BrewDeck.SystemTests.Reports;
 
