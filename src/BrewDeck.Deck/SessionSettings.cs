@@ -13,6 +13,9 @@ public sealed record SessionSettings
     /// <summary>Written into each batch.</summary>
     public string ProgramVersion { get; init; } = "";
 
+    /// <summary>Who brews, for the record; null: not said.</summary>
+    public string? Brewer { get; init; }
+
     /// <summary>The same key within this time counts once.</summary>
     public TimeSpan DoubleStrike { get; init; } = TimeSpan.FromMilliseconds(400);
 

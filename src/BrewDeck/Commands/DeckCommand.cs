@@ -15,7 +15,7 @@ internal static class DeckCommand
     });
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version }, now);
+        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer }, now);
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {
