@@ -33,6 +33,8 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Leap,
+    Tend,
     Reckoner,
     AfterDay,
     Accept,

@@ -15,7 +15,9 @@ internal static class DeckCommand
     });
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version }, now);
+        new(ports, Settings(units), now);
+
+    public static SessionSettings Settings(UnitSystem units) => new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version };
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {
