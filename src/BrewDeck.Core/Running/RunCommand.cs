@@ -1,6 +1,7 @@
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -26,6 +27,12 @@ public abstract record RunCommand
     public sealed record Take(Reading Reading, bool Confirmed = false) : RunCommand;
 
     public sealed record Choose(Remedy Remedy) : RunCommand;
+
+    /// <summary>Something goes wrong: one of <see cref="Possible.At"/>.</summary>
+    public sealed record Report(Trouble Trouble) : RunCommand;
+
+    /// <summary>What was reported is over.</summary>
+    public sealed record Clear(Trouble Trouble) : RunCommand;
 
     public sealed record Write(string Text) : RunCommand;
 

@@ -4,6 +4,7 @@ using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -21,6 +22,8 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(ReadingTaken), "reading_taken")]
 [JsonDerivedType(typeof(RemedyChosen), "remedy_chosen")]
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
+[JsonDerivedType(typeof(TroubleReported), "trouble_reported")]
+[JsonDerivedType(typeof(TroubleCleared), "trouble_cleared")]
 [JsonDerivedType(typeof(RunAborted), "run_aborted")]
 [JsonDerivedType(typeof(FermenterRead), "fermenter_read")]
 [JsonDerivedType(typeof(AdditionMade), "addition_made")]
@@ -60,6 +63,12 @@ public sealed record StepSkipped(long AtMs, string StepId, string Reason) : RunE
 public sealed record ReadingTaken(long AtMs, Reading Reading, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
 
 public sealed record RemedyChosen(long AtMs, Remedy Remedy, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
+
+/// <summary>The brewer says that something goes wrong which shows in no reading.</summary>
+public sealed record TroubleReported(long AtMs, Trouble Trouble) : RunEvent(AtMs);
+
+/// <summary>It is over: the breaker is in again, the wort runs.</summary>
+public sealed record TroubleCleared(long AtMs, Trouble Trouble) : RunEvent(AtMs);
 
 public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
 

@@ -12,6 +12,8 @@ public static class DecisionWords
         "no_such_step" => "That step is not on the run sheet any more.",
         "step_not_due" => "Not yet: what comes before it in the same vessel is not done.",
         "remedy_outdated" => "The day has gone on since that was offered: r shows what helps now.",
+        "trouble_not_possible" => "That cannot be wrong now: f shows what can.",
+        "trouble_not_standing" => "That is over already.",
         "step_not_running" => "That step is not running.",
         "step_not_held" => "That step is not held.",
         "no_alarm" => "No alarm waits to be heard.",

@@ -8,6 +8,7 @@ using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
@@ -47,6 +48,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
         typeof(SnakeCase<AlarmKind>),
+        typeof(SnakeCase<TroubleKind>),
         typeof(SnakeCase<MishapKind>),
         typeof(SnakeCase<Severity>),
         typeof(SnakeCase<HandAct>),

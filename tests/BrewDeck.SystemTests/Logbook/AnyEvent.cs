@@ -5,6 +5,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 using CsCheck;
 
@@ -63,6 +64,8 @@ internal static class AnyEvent
         Gen.Select(AtMs, Readings, Shifts, (at, reading, moved) => (RunEvent)new ReadingTaken(at, reading, moved)),
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
+        Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleReported(at, new Trouble(kind, about))),
+        Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleCleared(at, new Trouble(kind, about))),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmRaised(at, alarm)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
