@@ -34,6 +34,8 @@ public enum Command
     Slower,
     Pause,
     OwnHands,
+    Leap,
+    Tend,
     Reckoner,
     AfterDay,
     Accept,

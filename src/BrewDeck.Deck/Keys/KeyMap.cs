@@ -42,6 +42,9 @@ public static class KeyMap
         new(Rehearsal, Command.Pause, ".", Key('.'), "pause", "Stop the rehearsal's clock, or let it run on."),
         new(Rehearsal, Command.OwnHands, "o", Key('o'), "own hands", "Do the work yourself, or hand it back to the stand-in brewer."),
 
+        new(Rehearsal, Command.Leap, "j", Key('j'), "leap", "Leap to where the hands are needed next, or something shows itself."),
+        new(Rehearsal, Command.Tend, "m", Key('m'), "at hand", "What the hands can do about something that has gone wrong in the rehearsal."),
+
         new(KeyContext.List, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
         new(KeyContext.Choices, Command.Change, "enter", Enter, "change", "Change the chosen row."),
         new(KeyContext.Choices, Command.PickRow, "0-9", Digits, "type", "Type a new value for the chosen row."),

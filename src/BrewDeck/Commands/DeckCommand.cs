@@ -15,7 +15,10 @@ internal static class DeckCommand
     });
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer }, now);
+        new(ports, Settings(place, units), now);
+
+    public static SessionSettings Settings(Workplace place, UnitSystem units) =>
+        new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {
