@@ -10,6 +10,9 @@ internal static class LimitChecks
 {
     private const double Gravity = 9.80665;
 
+    /// <summary>Less fall than this is no transfer; nearer to its shut-off head a pump hardly moves anything (common practice, no source).</summary>
+    private const double LeastFallM = 0.05, MostOfHead = 0.95;
+
     /// <summary>Nearer than this a mash is where it should be; K.</summary>
     private const double NearK = 1;
 
@@ -25,6 +28,8 @@ internal static class LimitChecks
             .. Heats(setting, steps),
             .. Circuits(setting),
             .. FalseBottom(house),
+            .. SuctionHeads.Limit(setting, steps),
+            .. Reach(setting, steps),
             .. Evaporation(setting, steps),
             .. Pitching(setting, steps),
         ];
@@ -50,6 +55,7 @@ internal static class LimitChecks
             .. Circuits(setting).Where(l => rest.Any(s => Feeds(setting, s.Spec, l))),
             .. rest.Any(s => s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter && PlantModel.VesselsOf(setting, s.Spec).Contains(setting.IndexOf(house.LauterTun.Id)))
                 ? FalseBottom(house) : [],
+            .. SuctionHeads.Limit(setting, rest),
             .. Pitching(setting, rest),
         ];
     }
@@ -117,6 +123,21 @@ internal static class LimitChecks
         let carries = setting.Circuits[circuit]
         select new Limit(
             $"circuit_{carries.Id}_for_{vessel}", setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
+
+    /// <summary>The highest way up that a pump must lift, or the least fall that must do without one, where heights are told.</summary>
+    private static IEnumerable<Limit> Reach(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var house = setting.Brewhouse;
+        var lifts = steps.Where(s => s.Spec.Kind is StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort)
+            .Select(s => (From: setting.IndexOf(s.Spec.Vessel), To: setting.IndexOf(s.Spec.To), s.After))
+            .Select(s => Plumbing.LiftM(house, s.From, s.To, Contents.StandsL(s.After.Vessels[s.From]))).OfType<double>().ToArray();
+        if (lifts.Length == 0)
+            yield break;
+        if (house.Pumps.IsEmpty)
+            yield return new("fall_by_gravity", -lifts.Max(), LeastFallM, "m", AtMost: false);
+        else if (house.Pumps[0].FreeFlowLPerMin is not null)
+            yield return new("lift_of_pump", lifts.Max(), MostOfHead * house.Pumps[0].ShutOffHeadM, "m");
+    }
 
     /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
     private static IEnumerable<Limit> FalseBottom(Brewhouse house)
