@@ -62,6 +62,7 @@ public static class Names
     public static string Alarm(AlarmKind kind) => kind switch
     {
         AlarmKind.CircuitOverloaded => "circuit overloaded",
+        AlarmKind.LimitAhead => "limit ahead",
         AlarmKind.VesselTooFull => "vessel too full",
         AlarmKind.ElementsDry => "elements dry",
         AlarmKind.BoilUnattended => "boil unattended",
