@@ -35,6 +35,7 @@ public enum Command
     Pause,
     OwnHands,
     Leap,
+    Debrief,
     Tend,
     Reckoner,
     AfterDay,

@@ -68,6 +68,7 @@ public static class KeyMap
         new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
+        new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
         new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
         new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),

@@ -56,6 +56,7 @@ internal static class CommandTable
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(DebriefCommand.Of(Place, Units));
         root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(ReckonCommand.Of(Place, Units));

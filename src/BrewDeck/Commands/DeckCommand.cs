@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
 
 namespace BrewDeck.Commands;
@@ -10,7 +11,7 @@ internal static class DeckCommand
     public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
     {
         using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer());
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer()) { Debrief = Debriefing.Of };
         return Show(place, NewSession(place, ports, options.Units, place.Time.GetLocalNow()), options);
     });
 

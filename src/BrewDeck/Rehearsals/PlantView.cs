@@ -7,7 +7,7 @@ namespace BrewDeck.Rehearsals;
 /// <summary>What the deck may see of the virtual plant: dials, samples and signs, never the truth.</summary>
 internal sealed class PlantView(RehearsalPlayer player)
 {
-    public IReadOnlyList<Sign> Signs => [.. player.Troubles.Asking.Select(t => new Sign(t.Mishap.Kind, t.About, t.Acts))];
+    public IReadOnlyList<Sign> Signs => [.. player.LiveMishaps.Asking.Select(t => new Sign(t.Mishap.Kind, t.About, t.Acts))];
 
     public IReadOnlyList<Dial> Dials =>
     [

@@ -2,6 +2,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Rehearsals;
 
@@ -30,7 +31,7 @@ internal sealed class RehearsalDeck
         var events = open is null ? [] : journal.Read(open.Number);
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
         var clock = new RehearsalClock(wall, begins, speed) { Card = (events.FirstOrDefault() as BatchOpened)?.Card };
-        var session = new Session(new SessionPorts(store, profiles, clock), settings, begins);
+        var session = new Session(new SessionPorts(store, profiles, clock) { Debrief = Debriefing.Of }, settings, begins);
         return new RehearsalDeck(session, clock, new RehearsalSession(session, store, clock, events), begins);
     }
 

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Rehearsals;
@@ -39,6 +40,9 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
 
     public string Title => session.Title;
 
+    /// <summary>The virtual plant itself, for who may know the truth; null before the day begins.</summary>
+    public VirtualPlant? Plant => _player?.Plant;
+
     public bool TakeBell()
     {
         var rings = session.TakeBell() | _rings;
@@ -53,7 +57,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         _wall = now;
         var day = clock.Turn(now);
         if (Player() is { } player)
-            day = Play(player, player.Troubles.LaptopOff ? PowerBack(player) : day);
+            day = Play(player, player.LiveMishaps.LaptopOff ? PowerBack(player) : day);
         if (PowerLost)
             return;
         session.Receive(input, day);
@@ -70,7 +74,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         while (At(player) < until && !PowerLost)
         {
             Pass(player, Sooner(At(player) + Piece, until));
-            if (player.Troubles.LaptopOff)
+            if (player.LiveMishaps.LaptopOff)
                 LosePower(player);
             else if (ShowsItself(player) && clock.HandsOn)
                 return clock.Set(At(player));
@@ -90,9 +94,9 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     /// <summary>Something new: the bell rings, and whoever does the work gets time to think.</summary>
     private bool ShowsItself(RehearsalPlayer player)
     {
-        if (player.Troubles.Asked == _asked)
+        if (player.LiveMishaps.Asked == _asked)
             return false;
-        _asked = player.Troubles.Asked;
+        _asked = player.LiveMishaps.Asked;
         _rings = true;
         if (clock.HandsOn)
             clock.Speed = 1;
@@ -108,7 +112,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     /// <summary>The plant has gone on alone meanwhile.</summary>
     private DateTimeOffset PowerBack(RehearsalPlayer player)
     {
-        var back = player.MsAt(player.Troubles.LaptopBackS ?? 0);
+        var back = player.MsAt(player.LiveMishaps.LaptopBackS ?? 0);
         player.BrewerActs = false;
         player.Next(session.State!, back + 1);
         return clock.Set(At(player));
@@ -150,13 +154,13 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
 
     private RehearsalPlayer? Player()
     {
-        if (_player is not null || session.State is not { Plan: { } plan } state)
+        if (_player is not null || session.State is not { Plan: { } plan })
             return _player;
         var start = events.Count > 0 ? events[0].AtMs : clock.Turn(_wall).ToUnixTimeMilliseconds();
         _player = RehearsalPlayer.For(plan, clock.Card?.Seed ?? 1, start, clock.Card?.Mishaps ?? []);
         if (events.Count > 0)
-            _player.Happened(events, state);
-        _asked = _player.Troubles.Asked;
+            _player.Replay(events);
+        _asked = _player.LiveMishaps.Asked;
         clock.Plant = new PlantView(_player);
         return _player;
     }

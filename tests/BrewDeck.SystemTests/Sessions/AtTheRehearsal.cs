@@ -41,6 +41,11 @@ internal sealed class AtTheRehearsal : IDisposable
 
     public DeckScreen Deck => Assert.IsType<DeckScreen>(_deck.Session.Screen);
 
+    public Screen Screen => _deck.Session.Screen;
+
+    /// <summary>What is really in the fermenter.</summary>
+    public (double FermenterL, double GravitySg) Truth => (_deck.Live.Plant!.Fermenter.ColdL, _deck.Live.Plant.Fermenter.GravitySg);
+
     public string Text => _bench.Text();
 
     public bool Ended => _deck.Live.Ended;
