@@ -80,6 +80,14 @@ public static class Names
         _ => Plainly(formula.ToString()),
     };
 
+    public static string Aim(MattersMost what) => what switch
+    {
+        MattersMost.Gravity => "gravity",
+        MattersMost.Volume => "volume",
+        MattersMost.Time => "time",
+        _ => Plainly(what.ToString()),
+    };
+
     /// <summary>First letter large.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
