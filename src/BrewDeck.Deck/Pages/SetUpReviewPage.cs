@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.SetUp;

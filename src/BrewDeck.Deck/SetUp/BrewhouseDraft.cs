@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
-using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Deck.SetUp;
 
