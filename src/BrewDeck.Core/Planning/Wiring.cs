@@ -19,11 +19,8 @@ public sealed class Wiring
 
     private readonly ImmutableArray<bool> _shared;
 
-    private Wiring(ImmutableArray<Circuit> circuits, ImmutableArray<ImmutableArray<Lead>> leads)
-    {
-        (Circuits, Leads) = (circuits, leads);
-        _shared = [.. circuits.Select((c, i) => MustBeHandedOn(c, i, leads))];
-    }
+    private Wiring(ImmutableArray<Circuit> circuits, ImmutableArray<ImmutableArray<Lead>> leads, ImmutableArray<bool> shared) =>
+        (Circuits, Leads, _shared) = (circuits, leads, shared);
 
     public ImmutableArray<Circuit> Circuits { get; }
 
@@ -36,8 +33,13 @@ public sealed class Wiring
         var leads = new List<ImmutableArray<Lead>>();
         for (var v = 0; v < house.Vessels.Length; v++)
             leads.Add(LeadsOf(house.Vessels[v], v, inUse, leads));
-        return new(inUse, [.. leads]);
+        return new(inUse, [.. leads], [.. inUse.Select((c, i) => MustBeHandedOn(c, i, [.. leads]))]);
     }
+
+    /// <summary>The same plugs with some elements dead; a plug stays where it is.</summary>
+    /// <param name="dead">Of an element and its number in its vessel, from 1, the strongest first.</param>
+    public Wiring Without(Func<Lead, int, bool> dead) =>
+        new(Circuits, [.. Leads.Select(of => of.Where((lead, i) => !dead(lead, i + 1)).ToImmutableArray())], _shared);
 
     /// <summary>One vessel at a time may draw from it: there are too few sockets, or together it would be too much.</summary>
     public bool IsShared(int circuit) => _shared[circuit];

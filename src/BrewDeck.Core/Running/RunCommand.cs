@@ -1,5 +1,7 @@
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -26,6 +28,12 @@ public abstract record RunCommand
 
     public sealed record Choose(Remedy Remedy) : RunCommand;
 
+    /// <summary>Something goes wrong: one of <see cref="Possible.At"/>.</summary>
+    public sealed record Report(Trouble Trouble) : RunCommand;
+
+    /// <summary>What was reported is over.</summary>
+    public sealed record Clear(Trouble Trouble) : RunCommand;
+
     public sealed record Write(string Text) : RunCommand;
 
     public sealed record Abort(string Reason) : RunCommand;
@@ -35,6 +43,9 @@ public abstract record RunCommand
 
     /// <summary>Out of sight for so many minutes, above 0 and up to <see cref="AlarmDesk.MostShelvedMin"/>.</summary>
     public sealed record Shelve(AlarmKey Alarm, double Minutes) : RunCommand;
+
+    /// <summary>Do something about a mishap at the plant of a rehearsal.</summary>
+    public sealed record Tend(HandAct Act) : RunCommand;
 
     /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
     public abstract record After : RunCommand

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -47,6 +48,8 @@ public static class RunFold
             return state;
         if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
             return AlarmFold.Then(state, happened);
+        if (happened is HandsActed)
+            return state;
         var next = happened switch
         {
             StepStarted e => StepFold.Started(state, e),
@@ -56,6 +59,8 @@ public static class RunFold
             StepSkipped e => StepFold.Skipped(state, e),
             ReadingTaken e => ReadingFold.Taken(state, e, seq),
             RemedyChosen e => RemedyFold.Chosen(state, e, seq),
+            TroubleReported e => TroubleFold.Reported(state, e, seq),
+            TroubleCleared e => TroubleFold.Cleared(state, e),
             NoteWritten e => state with { Notes = state.Notes.Add(new(seq, e.AtMs, e.Text)) },
             RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
             _ => state,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -54,6 +55,9 @@ public sealed record RunState
     public ImmutableArray<TakenReading> Readings { get; init; } = [];
 
     public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
+
+    /// <summary>What the brewer said goes wrong, oldest first.</summary>
+    public ImmutableArray<ReportedTrouble> Troubles { get; init; } = [];
 
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
 

@@ -12,6 +12,7 @@ public enum Command
     Note,
     Hold,
     Remedies,
+    Trouble,
     RunSheet,
     Skip,
     Abort,

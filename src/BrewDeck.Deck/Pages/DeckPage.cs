@@ -60,6 +60,9 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             case Command.Remedies:
                 new RemedyKey(Shell, this, day, _acts).Strike(now);
                 break;
+            case Command.Trouble:
+                new TroubleKey(Shell, this, day, _acts).Strike(now);
+                break;
             case Command.Undo:
                 _acts.Do(new RunCommand.Undo(), now);
                 break;

@@ -14,7 +14,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         var offers = day.Remedies(now);
         if (offers.IsEmpty)
         {
-            shell.Say("Nothing is off plan that a remedy would mend.");
+            shell.Say("Nothing is off plan that a remedy would mend; f reports what no reading shows.");
             return;
         }
         page.Ask(new ChoiceAsk(

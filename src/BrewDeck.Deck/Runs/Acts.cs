@@ -1,5 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -36,6 +37,11 @@ internal sealed class Acts(Shell shell, BrewDay day)
             TellReading(taken, now);
             return;
         }
+        if (happened[0] is TroubleReported reported)
+        {
+            TellTrouble(reported.Trouble, now);
+            return;
+        }
         var words = Words(now);
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
@@ -59,6 +65,12 @@ internal sealed class Acts(Shell shell, BrewDay day)
             offers.IsEmpty ? "" : "r shows ways back",
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
+    }
+
+    private void TellTrouble(Trouble trouble, DateTimeOffset now)
+    {
+        var ways = day.Remedies(now).IsEmpty ? "" : " r shows ways on.";
+        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf))}. {TroubleWords.AtOnce(trouble)}{ways}", Tone.Warning);
     }
 
     private string Expected(Reading reading) => day.State.Readings is [.., var last] && last.Reading == reading

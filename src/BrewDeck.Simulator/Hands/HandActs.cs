@@ -153,7 +153,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 plant.TransferWort(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
                 break;
             case StepKind.TransferStrike:
-                plant.Transfer(spec.Vessel, spec.To, spec.VolumeL ?? 0, FlowLPerMin(spec.Vessel, spec.To));
+                plant.Transfer(spec.Vessel, spec.To, plant.Faults.StrikeShare * (spec.VolumeL ?? 0), FlowLPerMin(spec.Vessel, spec.To));
                 break;
         }
     }
@@ -182,7 +182,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             water += charge.WaterKg;
             extract += charge.ExtractKg;
         }
-        plant.DoughIn(weighed, water, extract, job.WorkS);
+        var share = plant.Faults.GristShare;
+        plant.DoughIn(share * weighed, share * water, share * extract, job.WorkS);
     }
 
     private void BringCharges(StepSpec spec)
@@ -249,7 +250,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
 
     private void Roll(string kettleId)
     {
-        plant.Lid(kettleId, 1);
+        plant.Lid(kettleId, plant.Faults.BoilOpenShare);
         plant.Heat(kettleId, FullOnC, Math.Min(BoilW(Profile[kettleId]), Profile[kettleId].RatedW));
     }
 

@@ -5,8 +5,10 @@ using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Logbook;
@@ -46,6 +48,10 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
         typeof(SnakeCase<AlarmKind>),
+        typeof(SnakeCase<TroubleKind>),
+        typeof(SnakeCase<MishapKind>),
+        typeof(SnakeCase<Severity>),
+        typeof(SnakeCase<HandAct>),
         typeof(SnakeCase<FermenterFigure>),
         typeof(SnakeCase<PackageKind>),
         typeof(SnakeCase<PrimingSugar>),

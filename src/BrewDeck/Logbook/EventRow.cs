@@ -3,6 +3,7 @@ using System.Text.Json;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Logbook;
 
@@ -47,12 +48,15 @@ internal sealed record EventRow(
                 Quantity = QuantityOf(e.Remedy.Kind),
                 Value = e.Remedy.Amount,
             },
+            TroubleReported e => Of(row, e.Trouble),
+            TroubleCleared e => Of(row, e.Trouble),
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
             AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
             AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
             AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
             AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
+            HandsActed e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Act.ToString()) },
             FermenterRead e => row with
             {
                 Vessel = "fermenter",
@@ -78,6 +82,14 @@ internal sealed record EventRow(
     private static string Of(Packaging packaging) => packaging.Kind == PackageKind.Bottles
         ? Invariant($"bottles; {packaging.Co2Volumes} volumes; {packaging.SugarG:0.#} g {packaging.Sugar}; warmest {packaging.TempC} degC")
         : Invariant($"keg; {packaging.Co2Volumes} volumes; {packaging.PressurePa:0} Pa at {packaging.TempC} degC");
+
+    private static EventRow Of(EventRow row, Trouble trouble)
+    {
+        var named = row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(trouble.Kind.ToString()) };
+        return trouble.Kind is TroubleKind.CircuitTripped or TroubleKind.ElementFailed
+            ? named with { Vessel = trouble.About }
+            : named with { StepId = trouble.About };
+    }
 
     private static string QuantityOf(FermenterFigure figure) => figure switch
     {

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 using CsCheck;
 
@@ -45,7 +47,10 @@ internal static class AnyEvent
 
     private static readonly Gen<BatchOpened> Openings = Gen.Select(
         AtMs, Text, Gen.Int[1, 5], Gen.Double, Gen.Double.Nullable(), Gen.Bool,
-        (at, text, steps, number, maybe, rehearsed) => new BatchOpened(at, Plan(text, steps, number, maybe), text, rehearsed));
+        (at, text, steps, number, maybe, rehearsed) => new BatchOpened(at, Plan(text, steps, number, maybe), text, rehearsed)
+        {
+            Card = rehearsed ? new RehearsalCard(steps, [new(MishapKind.StuckBed, Severity.Severe, text), new(MishapKind.PowerCut, Severity.Mild)], steps) : null,
+        });
 
     /// <summary>One generator for each kind.</summary>
     public static readonly ImmutableArray<Gen<RunEvent>> Kinds =
@@ -59,11 +64,14 @@ internal static class AnyEvent
         Gen.Select(AtMs, Readings, Shifts, (at, reading, moved) => (RunEvent)new ReadingTaken(at, reading, moved)),
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
+        Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleReported(at, new Trouble(kind, about))),
+        Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleCleared(at, new Trouble(kind, about))),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new RunAborted(at, text)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmRaised(at, alarm)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
+        Gen.Select(AtMs, Gen.Enum<HandAct>(), (at, act) => (RunEvent)new HandsActed(at, act)),
         Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
             (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
         Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),

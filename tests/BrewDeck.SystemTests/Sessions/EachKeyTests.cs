@@ -71,7 +71,10 @@ public sealed class EachKeyTests : IDisposable
                 Assert.IsType<Undone>(_at.Events[^1]);
                 break;
             case Command.Remedies:
-                Assert.Equal("Nothing is off plan that a remedy would mend.", screen.Notice!.ToString());
+                Assert.Equal("Nothing is off plan that a remedy would mend; f reports what no reading shows.", screen.Notice!.ToString());
+                break;
+            case Command.Trouble:
+                Assert.Equal("What is wrong?", Assert.IsType<ChoiceOverlay>(screen.Overlay).Question);
                 break;
             case Command.Acknowledge:
                 Assert.Equal("No alarm waits to be heard.", screen.Notice!.ToString());

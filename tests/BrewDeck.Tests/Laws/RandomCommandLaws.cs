@@ -1,4 +1,5 @@
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
 using CsCheck;
 
 namespace BrewDeck.Tests.Laws;
@@ -61,6 +62,10 @@ public class RandomCommandLaws
                 return stale is null ? new RunCommand.Write("no remedy") : new RunCommand.Choose(stale);
             case 9:
                 return new RunCommand.Undo();
+            case 10 when stroke.Value > 0.5 && Possible.At(state) is { Count: > 0 } can:
+                return new RunCommand.Report(can[stroke.Pick % can.Count]);
+            case 10 when stroke.Value > 0.4 && state.Troubles is { IsEmpty: false } told:
+                return new RunCommand.Clear(told[stroke.Pick % told.Length].Trouble);
             case 10 when stroke.Value < 0.2:
                 return new RunCommand.Abort("");
             default:

@@ -39,7 +39,9 @@ internal static class Boiling
         var heatsUpS = bench.Vessels[kettle].TempC < boiling - OffBoilK
             ? Heating.To(bench, kettle, spec, boiling, progress.ElapsedS, holdAfter: false).ElapsedS
             : 0;
-        if (progress.ElapsedS > heatsUpS)
+        if (bench.NetHeatW(kettle) <= 0)
+            bench.Pass(kettle, progress.ElapsedS - heatsUpS, double.NaN);
+        else if (progress.ElapsedS > heatsUpS)
             Roll(bench, kettle, progress.ElapsedS - heatsUpS);
         return progress with { VolumeL = Contents.CoolL(bench.Vessels[kettle]) };
     }

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Something is wrong that no reading shows: a short list of what can be at this step, and of what is over.</summary>
+internal sealed class TroubleKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
+{
+    public void Strike(DateTimeOffset now)
+    {
+        ImmutableArray<Trouble> over = [.. Possible.Standing(day.State)], can = [.. Possible.At(day.State)];
+        if (over.IsEmpty && can.IsEmpty)
+        {
+            shell.Say("Nothing runs that could go wrong.");
+            return;
+        }
+        string Title(string step) => page.Moment(now).Title(step);
+        page.Ask(new ChoiceAsk(
+            page,
+            "What is wrong?",
+            [],
+            [
+                .. over.Select(t => new Row([Names.Sentence(TroubleWords.Over(t, page.Brewhouse, Title))])),
+                .. can.Select(t => new Row([Names.Sentence(TroubleWords.Happens(t, page.Brewhouse, Title))])),
+            ],
+            (row, at) => acts.Do(row < over.Length ? new RunCommand.Clear(over[row]) : new RunCommand.Report(can[row - over.Length]), at)));
+    }
+}
