@@ -4,6 +4,7 @@ using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Training;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
@@ -35,6 +36,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     public int Rows { get; set; } = 24;
 
     public bool Ended { get; set; }
+
+    /// <summary>Number of the exercise that this deck is left for; null: none.</summary>
+    public int? Exercise { get; set; }
 
     /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
     public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
@@ -93,7 +97,12 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         {
             Card = ports.Rehearsal?.Card,
         };
-        return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
+        return Try(() =>
+        {
+            Enter(BrewDay.Open(ports.Store, opened));
+            if (Exercises.Find(opened.Card?.Exercise) is { } exercise)
+                Push(new ExercisePage(this, exercise));
+        });
     }
 
     /// <summary>Goes on with a batch that is on disk.</summary>
