@@ -104,7 +104,8 @@ internal static class CommandTable
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
         var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
         var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, Colours, Bell };
+        var exercise = new Option<int?>("--exercise") { Description = "One of the graded exercises, 1 to 7, on the deck.", HelpName = "N" };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Colours, Bell };
         day.AddTo(command);
         command.SetAction(p =>
         {
@@ -118,6 +119,7 @@ internal static class CommandTable
                 Speed = p.GetValue(speed),
                 Mishaps = p.GetValue(mishap) ?? [],
                 Drawn = p.GetValue(mishaps),
+                Exercise = p.GetValue(exercise),
             };
             return p.GetValue(headless) ? RehearseCommand.Headless(place(p), day.Of(p), options) : RehearseCommand.OnDeck(place(p), day.Of(p), options, Deck(p));
         });
