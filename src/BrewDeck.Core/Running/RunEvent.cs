@@ -114,4 +114,10 @@ public sealed record HandsActed(long AtMs, HandAct Act) : RunEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
 /// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>
-public sealed record Shift(string Figure, double Before, double After);
+public sealed record Shift(string Figure, double Before, double After)
+{
+    /// <summary>80 % band of <see cref="After"/>; null where no spread is known.</summary>
+    public double? Low { get; init; }
+
+    public double? High { get; init; }
+}

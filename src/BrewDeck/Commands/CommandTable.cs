@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Profiles;
 using BrewDeck.Terminal.Paint;
@@ -55,12 +56,15 @@ internal static class CommandTable
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(Rehearse(Place));
+        root.Subcommands.Add(DebriefCommand.Of(Place, Units));
         root.Subcommands.Add(Calibrate(Place));
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(ReckonCommand.Of(Place, Units));
         root.Subcommands.Add(LessonsOf(Place));
         root.Subcommands.Add(LogCommandTable.Of(Place, Units));
         root.Subcommands.Add(Pictures(Place));
+        foreach (var command in ShippingCommands.Of(root, output))
+            root.Subcommands.Add(command);
         return root;
     }
 

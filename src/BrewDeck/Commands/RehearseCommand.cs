@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
-using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
@@ -52,22 +51,17 @@ internal static class RehearseCommand
         if (rehearsal.Speed is not (>= 1 and <= 3600))
             throw new UsageException($"--speed: {rehearsal.Speed} is out of range; write 1 to 3600");
         using var journal = place.OpenJournal();
-        var store = new WatchedStore(journal);
-        var open = journal.List().FirstOrDefault(h => h.Rehearsed && h.Status is not (RunStatus.Complete or RunStatus.Aborted));
-        var events = open is null ? [] : journal.Read(open.Number);
-        var wall = place.Time.GetLocalNow();
-        var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
-        var clock = new RehearsalClock(wall, begins, rehearsal.Speed) { Card = (events.FirstOrDefault() as BatchOpened)?.Card };
-        var ports = new SessionPorts(store, place.Profiles(), clock);
-        var session = DeckCommand.NewSession(place, ports, options.Units, begins);
-        if (session.State is null)
+        var deck = RehearsalDeck.Open(journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), rehearsal.Speed);
+        if (deck.Session.State is null)
         {
             if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
                 return PlanCommand.Run(place, day, PlanFormat.Text);
-            clock.Card = rehearsal.Deal(plan, rehearsal.Seed);
-            session.Begin(plan, begins);
+            deck.Begin(plan, rehearsal.Deal(plan, rehearsal.Seed));
         }
-        return DeckCommand.Show(place, new RehearsalSession(session, store, clock, events), options);
+        var code = DeckCommand.Show(place, deck.Live, options);
+        if (deck.Live.PowerLost)
+            place.Output.WriteLine("The laptop lost its power, as was dealt; the brew goes on without it. Start brewdeck rehearse again to go on.");
+        return code;
     });
 
     /// <summary>A headless day has no clock to steer; what it writes is marked as rehearsed all the same.</summary>

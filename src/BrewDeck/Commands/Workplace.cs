@@ -28,6 +28,8 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
 
     public ProfileKeeper Keeper() => new(Folder, Path.Combine(AppContext.BaseDirectory, "profiles"));
 
+    public ProfileWriter Writer() => new(Folder, Profiles());
+
     public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
 
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);

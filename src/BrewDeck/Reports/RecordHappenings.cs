@@ -24,7 +24,7 @@ internal static class RecordHappenings
         [.. source.State.Remedies.Select(r => ImmutableArray.Create(
             source.Clock(r.AtMs),
             RemedyWords.Title(r.Remedy, source.Plan.Brewhouse, source.Notation),
-            RemedyWords.Cost(r.Remedy),
+            RemedyWords.Cost(r.Remedy, source.Notation),
             RemedyWords.Gives(r.Remedy, source.Notation)))]);
 
     public static RecordTable Notes(RecordSource source) => new(
