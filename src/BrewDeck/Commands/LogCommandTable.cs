@@ -36,7 +36,12 @@ internal static class LogCommandTable
         var format = new Option<LogFormat>("--format") { Description = "text, json (JSON Lines) or csv.", DefaultValueFactory = _ => LogFormat.Text };
         var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
         var file = new Option<string?>("--out", "-o") { Description = "File to write; without it to the output.", HelpName = "FILE" };
-        add(new("list", "Lists the batches, newest first.") { format, rehearsed }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed)));
+        var search = new Option<string>("--search") { Description = "Only batches with these words in number, day, recipe, brewhouse or state.", HelpName = "WORDS", DefaultValueFactory = _ => "" };
+        var csv = new Option<bool>("--csv") { Description = "The figures of each batch for a spreadsheet." };
+        add(new("list", "Lists the batches, newest first.") { format, rehearsed, search }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed), p.GetValue(search)!));
+        add(
+            new("trends", "Shows what efficiency, evaporation, runoff and so on do over the batches, with the limits of a control chart.") { csv, rehearsed, search },
+            (p, c) => c.Trends(p.GetValue(csv) ? LogFormat.Csv : LogFormat.Text, p.GetValue(rehearsed), p.GetValue(search)!));
         add(new("show", "Shows a batch's whole record.") { Batch }, (p, c) => c.Show(p.GetValue(Batch)));
         add(new("report", "Makes a batch's report: one HTML page to look at or print.") { Batch, file }, (p, c) => c.Report(p.GetValue(Batch), p.GetValue(file)));
     }

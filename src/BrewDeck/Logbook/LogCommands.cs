@@ -25,9 +25,24 @@ internal sealed class LogCommands(
     public Notation Notation { get; init; } = Notation.Metric;
 
     /// <param name="rehearsed">Rehearsed batches too.</param>
-    public int List(LogFormat format, bool rehearsed) => WithJournal(journal =>
+    /// <param name="search">Words that must stand in it; empty: all.</param>
+    public int List(LogFormat format, bool rehearsed, string search = "") => WithJournal(journal =>
     {
-        output.Write(Text(LogPages.List([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], format), format));
+        output.Write(Text(LogPages.List([.. BatchSearch.Of([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], search)], format), format));
+        return Done;
+    });
+
+    /// <summary>What the figures of the batches do over time; the first time each batch is read once.</summary>
+    /// <param name="search">Which batches.</param>
+    public int Trends(LogFormat format, bool rehearsed, string search) => Guarded(() =>
+    {
+        var place = disk();
+        using var journal = Journal.Open(place, statusOf);
+        var cache = new FigureCache(place);
+        var heads = journal.List().Where(h => h.Status == RunStatus.Complete && (rehearsed || !h.Rehearsed)).Reverse().ToList();
+        var rows = BatchSearch.Of(heads, search).Select(head => (head, cache.Of(head, journal))).ToList();
+        DiskTrouble.Explain(place.Path, cache.Save);
+        output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
         return Done;
     });
 

@@ -94,6 +94,34 @@ public sealed partial class ReportTests(RehearsedLogbook logbook)
         Assert.Equal(plan.Steps.Length, page.Descendants("span").Count(d => (string?)d.Attribute("class") == "tick"));
     }
 
+    [Fact]
+    public void Trends_are_measured_from_the_record_and_read_again_from_their_file()
+    {
+        var (code, csv, errors) = logbook.Run("log", "trends", "--csv", "--rehearsed");
+        Assert.True(code == 0, errors);
+        var state = Day().State;
+        var row = csv.Split("\r\n")[1].Split(',');
+        var names = csv.Split("\r\n")[0].Split(',');
+        double Value(string name) => double.Parse(row[Array.IndexOf(names, name)], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(1000 * (state.Ferment.MeasuredOriginalSg!.Value - state.Plan!.Totals.OriginalGravitySg), Value("gravity_off_points"), 3);
+        Assert.InRange(Value("efficiency_percent"), 60, 95);
+        Assert.InRange(Value("evaporation_kg_per_h"), 2, 8);
+        Assert.InRange(Value("runoff_l_per_min"), 0.5, 3);
+        Assert.True(File.Exists(Path.Combine(logbook.Path, FigureCache.Name)));
+        Assert.Equal(csv, logbook.Run("log", "trends", "--csv", "--rehearsed").Output);
+        Assert.DoesNotContain("Quayside", logbook.Run("log", "trends", "--csv").Output, StringComparison.Ordinal);
+        Assert.Contains("too few", logbook.Run("log", "trends", "--rehearsed").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rehearsed_days_are_kept_apart_unless_asked_for()
+    {
+        Assert.DoesNotContain("Quayside Amber", logbook.Run("log", "list").Output, StringComparison.Ordinal);
+        Assert.Contains("Quayside Amber, Quayside 65, rehearsed", logbook.Run("log", "list", "--rehearsed", "--search", "amber").Output, StringComparison.Ordinal);
+        Assert.Contains("from 0 batches", logbook.Run("lessons").Output, StringComparison.Ordinal);
+        Assert.Contains("from 1 batches", logbook.Run("lessons", "--rehearsed").Output, StringComparison.Ordinal);
+    }
+
     private (IReadOnlyList<RunEvent> Events, RunState State) Day()
     {
         var events = logbook.Events();
