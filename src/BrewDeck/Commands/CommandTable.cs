@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
@@ -51,6 +52,8 @@ internal static class CommandTable
         root.Subcommands.Add(LessonsOf(Place));
         root.Subcommands.Add(Log(Place));
         root.Subcommands.Add(Pictures(Place));
+        foreach (var command in ShippingCommands.Of(root, output))
+            root.Subcommands.Add(command);
         return root;
     }
 
