@@ -84,7 +84,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
         ? ["Grist, hops and additions, each into its own marked tub."]
-        : ["Each into its own marked tub.", .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + ".")];
+        : ["Each into its own marked tub.", .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), "A short bag, or another alpha acid? Tell it with b."];
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         $"Elements covered? Then heat on{(step.TargetC is { } c ? $", set to {notation.Target(c)}" : "")}.";
