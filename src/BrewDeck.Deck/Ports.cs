@@ -2,6 +2,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Waters;
 
@@ -94,4 +95,7 @@ public interface IRehearsalControls
 
     /// <summary>The brewer does the work; the stand-in only plays the vessels.</summary>
     bool HandsOn { get; set; }
+
+    /// <summary>What the day is dealt, kept with a batch that is opened.</summary>
+    RehearsalCard? Card => null;
 }

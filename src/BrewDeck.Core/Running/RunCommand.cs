@@ -1,4 +1,5 @@
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
 
@@ -42,6 +43,9 @@ public abstract record RunCommand
 
     /// <summary>Out of sight for so many minutes, above 0 and up to <see cref="AlarmDesk.MostShelvedMin"/>.</summary>
     public sealed record Shelve(AlarmKey Alarm, double Minutes) : RunCommand;
+
+    /// <summary>Do something about a mishap at the plant of a rehearsal.</summary>
+    public sealed record Tend(HandAct Act) : RunCommand;
 
     /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
     public abstract record After : RunCommand

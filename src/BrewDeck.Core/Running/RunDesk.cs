@@ -32,6 +32,7 @@ public static class RunDesk
             RunCommand.Choose choose => Choose(state, choose, nowMs),
             RunCommand.Report report => TroubleDesk.Report(state, report.Trouble, nowMs),
             RunCommand.Clear clear => TroubleDesk.Clear(state, clear.Trouble, nowMs),
+            RunCommand.Tend tend => state.Rehearsed ? Act(new HandsActed(nowMs, tend.Act)) : new Decision.Refused("only_rehearsed"),
             RunCommand.Abort abort => Act(new RunAborted(nowMs, abort.Reason)),
             _ => new Decision.Refused("unknown_command"),
         };

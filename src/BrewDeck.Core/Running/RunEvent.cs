@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
 
@@ -34,6 +35,7 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(AlarmCleared), "alarm_cleared")]
 [JsonDerivedType(typeof(AlarmAcknowledged), "alarm_acknowledged")]
 [JsonDerivedType(typeof(AlarmShelved), "alarm_shelved")]
+[JsonDerivedType(typeof(HandsActed), "hands_acted")]
 public abstract record RunEvent(long AtMs)
 {
     /// <summary>0 for the first event of an act; those that follow from it in the same act count up. Undo takes back whole acts.</summary>
@@ -41,7 +43,11 @@ public abstract record RunEvent(long AtMs)
 }
 
 /// <summary>The batch with its plan as drawn; always the first event, and only that.</summary>
-public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs);
+public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bool Rehearsed) : RunEvent(AtMs)
+{
+    /// <summary>What a rehearsal was dealt; null on a real day, and on rehearsed days from before there were mishaps.</summary>
+    public RehearsalCard? Card { get; init; }
+}
 
 public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);
 
@@ -96,6 +102,12 @@ public sealed record AlarmAcknowledged(long AtMs, AlarmKind Alarm, string About)
 
 /// <summary>Silent and out of sight until then, Unix ms.</summary>
 public sealed record AlarmShelved(long AtMs, AlarmKind Alarm, string About, long UntilMs) : RunEvent(AtMs);
+
+/// <summary>
+/// On a rehearsed day the hands did something at the plant that no step and no remedy has. It changes nothing that the model knows, and like
+/// any turn of a valve it cannot be taken back.
+/// </summary>
+public sealed record HandsActed(long AtMs, HandAct Act) : RunEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
 /// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>

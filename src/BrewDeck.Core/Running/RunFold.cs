@@ -48,6 +48,8 @@ public static class RunFold
             return state;
         if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
             return AlarmFold.Then(state, happened);
+        if (happened is HandsActed)
+            return state;
         var next = happened switch
         {
             StepStarted e => StepFold.Started(state, e),

@@ -34,7 +34,7 @@ internal static class Runoff
     }
 
     private static bool StillRuns(LivePlant live) =>
-        live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff) is { } segment && segment.Left.VolumeL != 0;
+        live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff) is { EndedS: null, Left.VolumeL: not 0 };
 
     private static LivePlant With(LivePlant live, double factor)
     {

@@ -89,7 +89,10 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
             return false;
         }
-        var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null);
+        var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null)
+        {
+            Card = ports.Rehearsal?.Card,
+        };
         return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
     }
 

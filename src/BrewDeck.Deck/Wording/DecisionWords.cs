@@ -18,6 +18,7 @@ public static class DecisionWords
         "step_not_held" => "That step is not held.",
         "no_alarm" => "No alarm waits to be heard.",
         "shelved_too_long" => "An alarm is shelved for an hour at most.",
+        "only_rehearsed" => "That is for rehearsals only.",
         "reason_missing" => "Say why.",
         "reading_impossible" => "No instrument can show that.",
         "no_such_place" => "There is nothing of that kind to read there.",

@@ -34,6 +34,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmCleared e => $"alarm over: {AlarmName(e.Alarm, e.About)}",
         AlarmAcknowledged e => $"alarm heard: {AlarmName(e.Alarm, e.About)}",
         AlarmShelved e => $"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}",
+        HandsActed e => $"by hand: {Lowered(MishapWords.Act(e.Act))}",
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
         AdditionMade e => FermentWords.Of(e.Addition),
         DateSet e => $"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? "packaging" : "gravity"))}",

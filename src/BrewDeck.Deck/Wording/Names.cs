@@ -93,6 +93,10 @@ public static class Names
     /// <summary>A stable snake_case name as words, without its unit.</summary>
     public static string Plainly(string code) => code.Replace('_', ' ').Replace('-', ' ').ToLowerInvariant();
 
+    /// <summary>"heat mash" for <c>HeatMash</c>.</summary>
+    public static string Spaced(string pascal) =>
+        string.Concat(pascal.Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
+
     private static string Place(string vesselId) => vesselId switch
     {
         "" => "plant",

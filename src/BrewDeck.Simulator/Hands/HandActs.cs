@@ -156,7 +156,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.VolumeL.Value, plant.Truth.PumpLPerMin);
                 break;
             case StepKind.TransferStrike:
-                plant.Transfer(spec.Vessel, spec.To, spec.VolumeL ?? 0, plant.Truth.PumpLPerMin);
+                plant.Transfer(spec.Vessel, spec.To, plant.Faults.StrikeShare * (spec.VolumeL ?? 0), plant.Truth.PumpLPerMin);
                 break;
         }
     }
@@ -172,7 +172,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             water += charge.WaterKg;
             extract += charge.ExtractKg;
         }
-        plant.DoughIn(weighed, water, extract, job.WorkS);
+        var share = plant.Faults.GristShare;
+        plant.DoughIn(share * weighed, share * water, share * extract, job.WorkS);
     }
 
     private void BringCharges(StepSpec spec)
@@ -239,7 +240,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
 
     private void Roll(string kettleId)
     {
-        plant.Lid(kettleId, 1);
+        plant.Lid(kettleId, plant.Faults.BoilOpenShare);
         plant.Heat(kettleId, FullOnC, Math.Min(BoilW(Profile[kettleId]), Profile[kettleId].RatedW));
     }
 

@@ -22,6 +22,9 @@ public sealed class HumanPace(int seed, double steadiness = 1)
     /// <summary>For a reading, with writing it down: half under 25 s.</summary>
     public double MeasureS() => _measure.LogNormal(25, 0.3 * steadiness);
 
+    /// <summary>For cooling a sample under the tap: half under 3 minutes.</summary>
+    public double CoolS() => _measure.LogNormal(180, 0.2 * steadiness);
+
     /// <summary>Handwork against the time planned for it.</summary>
     public double WorkFactor() => _work.LogNormal(1, 0.12 * steadiness);
 

@@ -17,7 +17,7 @@ public sealed class Instruments(VirtualPlant plant)
     private InstrumentTruth Truth => plant.Truth.Instruments;
 
     /// <summary>The thermometer of a vessel, °C.</summary>
-    public double ShownC(string vesselId) => plant[vesselId].TempC + plant[vesselId].Truth.ThermometerBiasK;
+    public double ShownC(string vesselId) => plant[vesselId].ProbeC;
 
     /// <summary>The sight glass of a vessel, litres as they stand, grain included.</summary>
     public double ShownL(string vesselId)
@@ -66,8 +66,15 @@ public sealed class Instruments(VirtualPlant plant)
         var tank = plant[vesselId];
         return vesselId == VirtualIds.Fermenter
             ? Rounded(tank.GravitySg + Truth.HydrometerBiasSg + Noise(Spreads.HydrometerNoise), 0.0005)
-            : RefractometerSg(tank);
+            : double.IsNaN(plant.Faults.SampleC) ? RefractometerSg(tank)
+            : HotSampleSg(tank, plant.Faults.SampleC);
     }
+
+    /// <summary>The hydrometer is made for 20 °C: hot wort carries it less, so it sinks and shows less.</summary>
+    private double HotSampleSg(Tank tank, double sampleC) => Rounded(
+        tank.GravitySg * Liquids.WaterKgPerL(sampleC) / Liquids.WaterKgPerL(Liquids.ReferenceC)
+            + Truth.HydrometerBiasSg + Noise(Spreads.HydrometerNoise),
+        0.0005);
 
     private double RefractometerSg(Tank tank)
     {

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Simulator.Mishaps;
 using BrewDeck.Simulator.Plant;
 
 namespace BrewDeck.Simulator.Hands;
@@ -7,7 +8,7 @@ namespace BrewDeck.Simulator.Hands;
 /// The hands: does on the plant what the journal says was started and finished, whoever decided it. Acts that cannot be undone are
 /// done once, however often a step is started again.
 /// </summary>
-public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, HumanPace pace)
+public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, HumanPace pace, Troubles troubles)
 {
     /// <summary>A probe this close to its target counts as there: thermostats throttle just below it; K.</summary>
     private const double CloseK = 0.15;
@@ -18,8 +19,11 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
 
     public VirtualPlant Plant => plant;
 
+    public Troubles Troubles => troubles;
+
     public void Started(Order order)
     {
+        troubles.Starting(order);
         var again = _jobs.TryGetValue(order.Id, out var before);
         var job = new Job(order, plant.NowS, pace.WorkFactor()) { SpargeLeftL = before?.SpargeLeftL ?? double.NaN };
         _jobs[order.Id] = job;
@@ -56,6 +60,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             return;
         job.Ended = true;
         _acts.End(job);
+        troubles.Finished(stepId);
     }
 
     /// <summary>Hands off: flows stop, elements that were driving this step go out.</summary>
@@ -65,6 +70,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             return;
         job.HeldS = plant.NowS;
         _acts.Pause(job);
+        troubles.Held(stepId);
     }
 
     public void Resumed(string stepId)
@@ -92,7 +98,9 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     {
         for (var left = seconds; left > 0; left -= VirtualPlant.StepS)
         {
-            plant.Advance(Math.Min(VirtualPlant.StepS, left));
+            var piece = Math.Min(VirtualPlant.StepS, left);
+            plant.Advance(piece);
+            troubles.Watch(piece);
             foreach (var job in _jobs.Values)
             {
                 if (job.Active)

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
+using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Simulator.Hands;
 
@@ -8,8 +10,8 @@ namespace BrewDeck.Simulator.Hands;
 /// Decides what a diligent brewer would: starts what is due, waits until the plant is really there, takes the readings that the run
 /// sheet asks for, takes the first remedy that is more than leaving it, finishes. Knows only the journal's state and the instruments.
 /// </summary>
-/// <param name="mends">False: looks on whatever the readings say, and takes no remedy.</param>
-public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace, bool mends = true)
+/// <param name="manner">How it meets what goes wrong.</param>
+public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, HumanPace pace, Manner manner)
 {
     /// <summary>A refused command is not tried again for a while; ms.</summary>
     private const long SulkMs = 60_000;
@@ -85,6 +87,8 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     {
         if (_doubted is { } doubted && Allowed("doubt", nowMs))
             return new Wanted("doubt", pace.MeasureS, () => new RunCommand.Take(Again(doubted), Confirmed: true));
+        if (Tend(nowMs) is { } tend)
+            return tend;
         if (Offer(state, nowMs) is { } remedy)
             return new Wanted("remedy", pace.NoticeS, () => new RunCommand.Choose(remedy));
         foreach (var step in state.Steps)
@@ -97,12 +101,34 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (!mends || state.Count == _offersSeen || state.Readings.IsEmpty)
+        if (!manner.Mends || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
-        if (!offers.IsEmpty && offers[0].Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
-            return offers[0];
+        if (!offers.IsEmpty && Preferred(offers) is var best && best.Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
+            return best;
         _offersSeen = state.Count;
+        return null;
+    }
+
+    /// <summary>The first, unless a mishap is to be met with another that is offered.</summary>
+    private Remedy Preferred(ImmutableArray<Remedy> offers)
+    {
+        var wanted = hands.Troubles.Asking.Select(manner.To).OfType<Answer>().Select(AsRemedy).OfType<RemedyKind>().ToList();
+        return offers.FirstOrDefault(o => wanted.Contains(o.Kind)) ?? offers[0];
+    }
+
+    private static RemedyKind? AsRemedy(Answer answer) => answer == Answer.Leave ? RemedyKind.LeaveIt : answer.Remedy;
+
+    /// <summary>A mishap that can be met by hand.</summary>
+    private Wanted? Tend(long nowMs)
+    {
+        foreach (var trouble in hands.Troubles.Asking)
+        {
+            var key = $"tend/{trouble.Mishap.Kind}";
+            // what only a remedy can mend waits for the reading that shows it
+            if (manner.To(trouble)?.Act is { } act && !trouble.Acts.IsEmpty && Allowed(key, nowMs))
+                return new Wanted(key, act == HandAct.CoolSample ? pace.CoolS : pace.NoticeS, () => new RunCommand.Tend(act));
+        }
         return null;
     }
 

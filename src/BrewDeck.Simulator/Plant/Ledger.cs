@@ -26,6 +26,13 @@ public sealed class Ledger
 
     public double LiftedJ { get; internal set; }
 
+    /// <summary>Boiled over.</summary>
+    public double SpiltWaterKg { get; internal set; }
+
+    public double SpiltExtractKg { get; internal set; }
+
+    public double SpiltJ { get; internal set; }
+
     /// <summary>Heat that came with water, grist and additions, against 0 °C, J.</summary>
     public double BroughtJ { get; internal set; }
 
@@ -48,5 +55,5 @@ public sealed class Ledger
     public double LinesJ { get; internal set; }
 
     /// <summary>Heat that the tanks should hold beyond what they held at the start, J.</summary>
-    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ - LiftedJ;
+    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ - LiftedJ - SpiltJ;
 }

@@ -9,7 +9,7 @@ namespace BrewDeck.Simulator.Plant;
 /// What the elements really give: none below its covering litres, none beyond its breaker, and the thermostats throttle. Where a
 /// breaker cannot carry all, the vessel further down the brewhouse comes first.
 /// </summary>
-internal sealed class PowerBoard(HiddenTruth truth)
+internal sealed class PowerBoard(HiddenTruth truth, PlantFaults faults)
 {
     /// <summary>Thermostats throttle over this band below their setting, K.</summary>
     private const double BandK = 0.6;
@@ -27,6 +27,17 @@ internal sealed class PowerBoard(HiddenTruth truth)
     /// <summary>Something that heats this tank has its plug in.</summary>
     public bool Powers(int tank) =>
         truth.Profile.Vessels[tank].Burner is not null || _wiring.Leads[tank].Any(l => _wiring.Feeds(l, Plugs));
+
+    /// <summary>Circuit that feeds a tank now; null: none does.</summary>
+    public string? CircuitOf(int tank)
+    {
+        foreach (var lead in _wiring.Leads[tank])
+        {
+            if (_wiring.Feeds(lead, Plugs))
+                return _wiring.Circuits[lead.Circuit].Id;
+        }
+        return null;
+    }
 
     /// <summary>Moves a plug; returns the index of the tank that it was in, -1: none.</summary>
     public int MovePlug(string circuitId, int tank)
@@ -58,8 +69,8 @@ internal sealed class PowerBoard(HiddenTruth truth)
         double net = 0, stands = tank.StandsL;
         foreach (var lead in _wiring.Leads[index])
         {
-            if (stands >= lead.Element.CoverL - 1e-6 && _wiring.Feeds(lead, Plugs))
-                net += Draw(lead.Circuit, duty * lead.Element.PowerW) * lead.Element.NetFraction;
+            if (stands >= lead.Element.CoverL - 1e-6 && _wiring.Feeds(lead, Plugs) && !faults.IsTripped(_wiring.Circuits[lead.Circuit].Id))
+                net += Draw(lead.Circuit, duty * lead.Element.PowerW * faults.ElementShare(vessel.Id)) * lead.Element.NetFraction;
         }
         if (vessel.Burner is { } burner && stands >= burner.CoverL - 1e-6)
             net += duty * burner.NetW;
@@ -70,7 +81,7 @@ internal sealed class PowerBoard(HiddenTruth truth)
     {
         if (double.IsNaN(tank.SetC))
             return 0;
-        var band = (tank.SetC - tank.TempC - tank.Truth.ThermometerBiasK) / BandK;
+        var band = (tank.SetC - tank.ProbeC) / BandK;
         return Math.Clamp(band, 0, 1) * Math.Clamp(tank.AllowedW / Math.Max(1, vessel.RatedW), 0, 1);
     }
 

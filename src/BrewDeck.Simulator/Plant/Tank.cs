@@ -30,6 +30,12 @@ public sealed class Tank
 
     public double WallC { get; private set; }
 
+    /// <summary>How much warmer than the whole the part is that the probe stands in, K: liquor that nobody stirs lies in layers.</summary>
+    public double ProbeOffK { get; internal set; }
+
+    /// <summary>What its probe shows, °C; its thermostat goes by it too.</summary>
+    public double ProbeC => TempC + Truth.ThermometerBiasK + ProbeOffK;
+
     /// <summary>Thermostat; NaN: elements off.</summary>
     public double SetC { get; internal set; } = double.NaN;
 

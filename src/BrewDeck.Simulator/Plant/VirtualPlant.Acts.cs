@@ -24,6 +24,9 @@ public sealed partial class VirtualPlant
     /// <summary>Everything on its way arrives now: the hands say that it has.</summary>
     public void FinishPours()
     {
+        // what a pump without prime has not moved stays where it is, whatever the hands say
+        if (Faults.PumpShare < 1)
+            (_, _mashMoves) = (_pours.RemoveAll(p => p.From >= 0), null);
         while (_pours.Count > 0)
             Pass(_pours[^1], 1e9);
         if (_mashMoves is { } move)
@@ -97,9 +100,42 @@ public sealed partial class VirtualPlant
     /// <param name="extractKg">Laboratory extract in it, kg.</param>
     public void DoughIn(double weighedKg, double waterKg, double extractKg, double seconds)
     {
+        GristTodayKg = Math.Max(GristTodayKg, weighedKg);
         if (weighedKg > 0)
             _gristComing = new GristOnTheWay(weighedKg, waterKg, extractKg, Math.Max(1, seconds));
     }
+
+    /// <summary>Grist of the largest dough-in, kg: how thick the mash is counts for all of it.</summary>
+    private double GristTodayKg { get; set; }
+
+    /// <summary>Extract inside lumps that stayed dry, kg.</summary>
+    private double LumpedKg { get; set; }
+
+    /// <summary>Stirred with more liquor, four fifths of what stayed dry can dissolve after all (no source).</summary>
+    internal void BreakLumps()
+    {
+        _bed.Stir();
+        _grist.Add(0, 0.8 * LumpedKg);
+        LumpedKg *= 0.2;
+    }
+
+    /// <summary>Foam takes wort over the rim of the kettle.</summary>
+    /// <param name="litres">At 20 °C.</param>
+    internal void Spill(double litres)
+    {
+        var share = Math.Min(0.5, litres / Math.Max(1e-9, Kettle.ColdL));
+        double water = share * Kettle.WaterKg, extract = share * Kettle.ExtractKg;
+        Ledger.SpiltWaterKg += water;
+        Ledger.SpiltExtractKg += extract;
+        Ledger.SpiltJ += Kettle.Remove(water, extract);
+        _hops.Leave(share, 0);
+    }
+
+    /// <summary>Wort goes on being cast out, but this much warmer.</summary>
+    internal void RunWarmer(double kelvin) => _castOut = _castOut is { } now ? now with { WantedC = now.WantedC + kelvin } : null;
+
+    /// <summary>Circuit that feeds a vessel now; null: none does.</summary>
+    internal string? CircuitOf(string vesselId) => _board.CircuitOf(IndexOf(vesselId));
 
     /// <summary>What has not gone in yet goes in now.</summary>
     public void FinishDoughIn()

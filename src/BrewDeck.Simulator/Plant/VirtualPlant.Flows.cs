@@ -44,9 +44,11 @@ public sealed partial class VirtualPlant
 
     private void Pass(Pour pour, double seconds)
     {
+        if (pour.From >= 0 && Faults.PumpShare <= 0)
+            return;
         var kg = Math.Min(pour.LeftKg, pour.KgPerS * seconds);
         if (pour.From >= 0)
-            kg = Math.Min(kg, AvailableKg(_tanks[pour.From]));
+            kg = Math.Min(kg * Faults.PumpShare, AvailableKg(_tanks[pour.From]));
         Deliver(pour, kg);
         pour.LeftKg -= kg;
         if (pour.LeftKg <= 1e-9 || kg <= 0)
@@ -72,8 +74,10 @@ public sealed partial class VirtualPlant
     private void MoveMash(MashMove move, double seconds)
     {
         Tank from = _tanks[move.From], to = _tanks[move.To];
+        if (Faults.PumpShare <= 0)
+            return;
         _bed.Stir();
-        var share = Math.Min(1, move.LPerS * seconds / Math.Max(1e-9, from.StandsL));
+        var share = Math.Min(1, move.LPerS * Faults.PumpShare * seconds / Math.Max(1e-9, from.StandsL));
         double water = share * from.WaterKg, extract = share * from.ExtractKg, grain = share * from.GrainKg, celsius = from.TempC;
         from.Remove(water, extract);
         from.RemoveGrain(grain);
@@ -106,11 +110,20 @@ public sealed partial class VirtualPlant
         Ledger.WaterInKg += share * coming.WaterKg;
         Ledger.DryInKg += dry;
         Ledger.BroughtJ += Tun.Add(share * coming.WaterKg, 0, dry, Truth.GrainC);
-        _grist.Add(share * coming.WeighedKg, share * coming.ExtractKg * Truth.ConversionYield);
+        var dissolvable = share * coming.ExtractKg * Truth.ConversionYield;
+        var lumped = LumpShare() * dissolvable;
+        LumpedKg += lumped;
+        _grist.Add(share * coming.WeighedKg, dissolvable - lumped);
         Wet(share * coming.WeighedKg, coming.WaterKg / coming.WeighedKg);
         if (coming.Left <= 1e-12)
             _gristComing = null;
     }
+
+    /// <summary>
+    /// Grain that stays dry inside lumps: from 2.4 L of liquid for each kg of all the grist downwards, an eighth for each litre less.
+    /// Common practice says that a mash that thick cannot be mixed by hand; the eighth has no source.
+    /// </summary>
+    private double LumpShare() => Math.Clamp(0.125 * (2.4 - Tun.LiquidL / Math.Max(1e-9, GristTodayKg)), 0, 0.2);
 
     private void Wet(double weighedKg, double moisture)
     {
@@ -123,7 +136,9 @@ public sealed partial class VirtualPlant
     {
         if (!_bed.Settled)
             Settle();
-        var outL = Truth.RunoffLPerMin / 60 * seconds;
+        var outL = Truth.RunoffLPerMin / 60 * seconds * Faults.BedShare * Faults.RunOffValve;
+        if (outL <= 0)
+            return;
         var liquor = _tanks[run.Liquor];
         var inKg = Math.Min(Liquids.WaterKg(outL), Math.Min(run.SpargeKg, AvailableKg(liquor)));
         run.SpargeKg = inKg > 0 ? run.SpargeKg - inKg : 0;
@@ -138,6 +153,8 @@ public sealed partial class VirtualPlant
 
     private void Send(CastOut cast, double seconds)
     {
+        if (Faults.CastOutStands)
+            return;
         var free = CastTank.LiquidKg * Math.Max(0, 1 - KeptInKettleL() / Math.Max(1e-9, CastTank.ColdL));
         var perKgK = CastTank.ContentsJPerK / Math.Max(1e-9, CastTank.LiquidKg);
         var flow = FlowKgPerS(cast, perKgK);
@@ -148,7 +165,7 @@ public sealed partial class VirtualPlant
             return;
         }
         var hotC = CastTank.TempC;
-        var outC = Counterflow ? WortCooler.OutC(Truth.Chiller, flow, perKgK, hotC, Truth.SourceWaterC) : hotC;
+        var outC = Counterflow ? WortCooler.OutC(Chiller, flow, perKgK, hotC, Truth.SourceWaterC) : hotC;
         Ledger.CoolingJ += kg * perKgK * (hotC - outC);
         Arrive(kg, outC);
     }
@@ -171,13 +188,19 @@ public sealed partial class VirtualPlant
     {
         var full = Truth.Chiller.WortLPerMin / 60 * CastTank.LiquidKg / Math.Max(1e-9, CastTank.LiquidL);
         return Counterflow
-            ? WortCooler.FlowKgPerS(Truth.Chiller, full, perKgK, CastTank.TempC, Truth.SourceWaterC, cast.WantedC)
+            ? WortCooler.FlowKgPerS(Chiller, full, perKgK, CastTank.TempC, Truth.SourceWaterC, cast.WantedC)
             : full;
     }
 
     /// <summary>Trub, dead space and what the hops soaked up, litres at 20 °C.</summary>
     private double KeptInKettleL() =>
         Truth.TrubL + _tanks[_whirlpool].Truth.DeadSpaceL + _hops.MassKg * Truth.HopAbsorptionLPerKg;
+
+    private Truth.ChillerTruth Chiller => Truth.Chiller with
+    {
+        UaWPerK = Truth.Chiller.UaWPerK * Faults.ChillerTransferShare,
+        WaterLPerMin = Truth.Chiller.WaterLPerMin * Faults.ChillerWaterShare,
+    };
 
     private Tank CastTank => _tanks[_whirlpool];
 

@@ -45,7 +45,7 @@ public sealed partial class VirtualPlant
         Truth = truth;
         _tanks = [.. truth.Tanks.Select(t => new Tank(t, truth.AmbientC))];
         _netW = new double[_tanks.Length];
-        _board = new PowerBoard(truth);
+        _board = new PowerBoard(truth, Faults);
         _board.PlugIn(_tank);
         _tun = truth.IndexOf(truth.Profile.MashTun.Id);
         _kettle = truth.IndexOf(truth.Profile.Kettle.Id);
@@ -59,6 +59,8 @@ public sealed partial class VirtualPlant
     public HiddenTruth Truth { get; }
 
     public Ledger Ledger { get; } = new();
+
+    public PlantFaults Faults { get; } = new();
 
     /// <summary>Seconds since the start of the day.</summary>
     public double NowS { get; private set; }
@@ -87,10 +89,10 @@ public sealed partial class VirtualPlant
     public double HeatResidualJ => StoredJ() - _startJ - Ledger.HeldJ;
 
     /// <summary>Water that the ledger cannot account for, kg.</summary>
-    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg + Ledger.LiftedWaterKg - Ledger.WaterInKg;
+    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg + Ledger.LiftedWaterKg + Ledger.SpiltWaterKg - Ledger.WaterInKg;
 
     /// <summary>Extract and grain that the ledger cannot account for, kg.</summary>
-    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg + Ledger.LiftedDryKg - Ledger.DryInKg;
+    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg + Ledger.LiftedDryKg + Ledger.SpiltExtractKg - Ledger.DryInKg;
 
     public void Advance(double seconds)
     {
@@ -123,7 +125,7 @@ public sealed partial class VirtualPlant
     private void PassHeat(int i, double seconds)
     {
         var tank = _tanks[i];
-        var coilW = i == _whirlpool && CoilRuns ? WortCooler.CoilW(Truth.Chiller, tank.TempC, Truth.SourceWaterC) : 0;
+        var coilW = i == _whirlpool && CoilRuns ? WortCooler.CoilW(Chiller, tank.TempC, Truth.SourceWaterC) : 0;
         var hose = i == PumpedRound ? Truth.HoseLossWPerK : 0;
         Ledger.RoomJ += tank.Pass(seconds, _netW[i] - coilW, hose, Truth.AmbientC);
         Ledger.ElementsJ += tank.LiquidKg > 0 ? _netW[i] * seconds : 0;

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
+using BrewDeck.Simulator.Mishaps;
 using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Truth;
 
@@ -33,20 +36,25 @@ public sealed class RehearsalPlayer
 
     private int _thoughtDone = -1;
 
+    private int _thoughtAsked;
+
     /// <param name="startMs">Unix ms from which the plant's time counts.</param>
-    /// <param name="mends">Whether the stand-in brewer takes remedies.</param>
-    public RehearsalPlayer(HiddenTruth truth, long startMs, double steadiness = 1, bool mends = true)
+    /// <param name="mishaps">Each with the step that it begins in, see <see cref="MishapPlaces.Placed"/>.</param>
+    /// <param name="manner">How the stand-in brewer meets what goes wrong; null: as practised brewers do.</param>
+    public RehearsalPlayer(
+        HiddenTruth truth, long startMs, double steadiness = 1, ImmutableArray<Mishap> mishaps = default, Manner? manner = null)
     {
         StartMs = NowMs = startMs;
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         var pace = new HumanPace(truth.Seed, steadiness);
-        _hands = new PlantFollower(Plant, Instruments, pace);
-        _brewer = new StandInBrewer(_hands, Instruments, pace, mends);
+        Troubles = new Troubles(mishaps.IsDefault ? [] : mishaps, Plant);
+        _hands = new PlantFollower(Plant, Instruments, pace, Troubles);
+        _brewer = new StandInBrewer(_hands, Instruments, pace, manner ?? Manner.Practised);
     }
 
-    public static RehearsalPlayer For(Plan plan, int seed, long startMs) =>
-        new(HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed), startMs);
+    public static RehearsalPlayer For(Plan plan, int seed, long startMs, ImmutableArray<Mishap> mishaps = default, Manner? manner = null) => new(
+        HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed), startMs, 1, mishaps.IsDefault ? [] : MishapPlaces.Placed(plan, mishaps), manner);
 
     public long StartMs { get; }
 
@@ -57,6 +65,11 @@ public sealed class RehearsalPlayer
 
     public Instruments Instruments { get; }
 
+    public Troubles Troubles { get; }
+
+    /// <summary>A moment of the plant's day, Unix ms.</summary>
+    public long MsAt(double plantS) => StartMs + (long)(1000 * plantS);
+
     /// <summary>False: a human acts, the plant only follows.</summary>
     public bool BrewerActs { get; set; } = true;
 
@@ -66,12 +79,13 @@ public sealed class RehearsalPlayer
         _state = state;
         while (true)
         {
-            if (BrewerActs && Think(state) is { } command)
+            var acts = BrewerActs && !Troubles.LaptopOff;
+            if (acts && Think(state) is { } command)
                 return command;
             if (NowMs >= toMs)
                 return null;
             var untilMs = Math.Min(NowMs + StepMs, toMs);
-            Pass(BrewerActs ? Math.Max(NowMs + 1, Math.Min(untilMs, _brewer.WakeMs)) : untilMs);
+            Pass(acts ? Math.Max(NowMs + 1, Math.Min(untilMs, _brewer.WakeMs)) : untilMs);
         }
     }
 
@@ -103,9 +117,9 @@ public sealed class RehearsalPlayer
     private RunCommand? Think(RunState state)
     {
         var done = _hands.DoneCount();
-        if (state.Count == _thoughtCount && done == _thoughtDone && NowMs < _brewer.WakeMs)
+        if (state.Count == _thoughtCount && done == _thoughtDone && Troubles.Asked == _thoughtAsked && NowMs < _brewer.WakeMs)
             return null;
-        (_thoughtCount, _thoughtDone) = (state.Count, done);
+        (_thoughtCount, _thoughtDone, _thoughtAsked) = (state.Count, done, Troubles.Asked);
         var forecast = Forecasts.At(state, NowMs);
         return _brewer.Decide(state, forecast, RunFocus.Of(state, forecast, NowMs), NowMs);
     }
@@ -118,6 +132,7 @@ public sealed class RehearsalPlayer
 
     private void Follow(RunEvent happened, RunState after)
     {
+        Troubles.Happened(happened);
         switch (happened)
         {
             case StepStarted started:

@@ -34,6 +34,9 @@ public sealed record RehearsalResult(
 
     public const string Aborted = "aborted";
 
+    /// <summary>In the order in which they were dealt.</summary>
+    public ImmutableArray<MishapCourse> Mishaps { get; init; } = [];
+
     public ImmutableArray<TakenReading> Readings => Final.Readings;
 
     public ImmutableArray<TakenRemedy> Remedies => Final.Remedies;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
+using BrewDeck.Simulator.Mishaps;
 using BrewDeck.Simulator.Truth;
 
 namespace BrewDeck.Simulator.Rehearsing;
@@ -24,9 +26,12 @@ public sealed class RehearsalRun
 
     /// <param name="book">With the batch opened and nothing started.</param>
     /// <param name="startMs">Unix ms.</param>
-    /// <param name="mends">Whether the stand-in brewer takes remedies.</param>
-    public static RehearsalResult Of(HiddenTruth truth, IRunBook book, long startMs, bool mends = true) =>
-        new RehearsalRun(book, new RehearsalPlayer(truth, startMs, mends: mends)).Play(truth.Seed);
+    /// <param name="manner">How the stand-in brewer meets what goes wrong; null: as practised brewers do.</param>
+    /// <param name="mishaps">What goes wrong.</param>
+    public static RehearsalResult Of(
+        HiddenTruth truth, IRunBook book, long startMs, Manner? manner = null, ImmutableArray<Mishap> mishaps = default) => new RehearsalRun(
+            book,
+            new RehearsalPlayer(truth, startMs, 1, mishaps.IsDefault ? [] : MishapPlaces.Placed(book.State.Plan!, mishaps), manner)).Play(truth.Seed);
 
     /// <summary>In memory, the truth drawn from the seed.</summary>
     public static RehearsalResult Of(Plan plan, int seed, long startMs) => Of(
@@ -92,6 +97,9 @@ public sealed class RehearsalRun
             state.Count,
             new RehearsalTruth(wort.GravitySg, wort.ColdL, _player.Plant.BitternessIbu, wort.TempC, seconds),
             _outlooks.ToImmutable(),
-            state);
+            state)
+        {
+            Mishaps = MishapCourse.Of(_player, state),
+        };
     }
 }

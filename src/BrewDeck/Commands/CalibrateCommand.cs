@@ -41,7 +41,7 @@ internal static class CalibrateCommand
             Tanks = [.. drawn.Tanks.Select(t => t with { PowerFactor = t.PowerFactor * (1 + options.HiddenPowerPercent / 100) })],
             ConversionYield = Math.Clamp(drawn.ConversionYield + options.HiddenYieldPoints / 100, 0, 1),
         };
-        return RehearsalRun.Of(truth, new PaperBook(new BatchOpened(StartMs, plan, Workplace.Version, Rehearsed: true)), StartMs, options.Mends);
+        return RehearsalRun.Of(truth, new PaperBook(new BatchOpened(StartMs, plan, Workplace.Version, Rehearsed: true)), StartMs, new Manner(options.Mends));
     }
 
     private static IEnumerable<string> Text(Calibration calibration, Plan plan)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
@@ -51,6 +52,8 @@ internal static class CommandTable
         root.Subcommands.Add(LessonsOf(Place));
         root.Subcommands.Add(Log(Place));
         root.Subcommands.Add(Pictures(Place));
+        foreach (var command in ShippingCommands.Of(root, output))
+            root.Subcommands.Add(command);
         return root;
     }
 
@@ -86,11 +89,25 @@ internal static class CommandTable
         var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
         var house = new Option<int?>("--house") { Description = "Headless: the same hidden brewhouse on each of the days, drawn from this number." };
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, Colours, Bell };
+        var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
+        var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, Colours, Bell };
         day.AddTo(command);
-        command.SetAction(p => p.GetValue(headless)
-            ? RehearseCommand.Headless(place(p), day.Of(p), p.GetValue(seed), p.GetValue(count), p.GetValue(json), p.GetValue(log), p.GetValue(house))
-            : RehearseCommand.OnDeck(place(p), day.Of(p), p.GetValue(seed), p.GetValue(speed), Deck(p)));
+        command.SetAction(p =>
+        {
+            var options = new RehearseOptions
+            {
+                Seed = p.GetValue(seed),
+                Count = p.GetValue(count),
+                Json = p.GetValue(json),
+                Keep = p.GetValue(log),
+                House = p.GetValue(house),
+                Speed = p.GetValue(speed),
+                Mishaps = p.GetValue(mishap) ?? [],
+                Drawn = p.GetValue(mishaps),
+            };
+            return p.GetValue(headless) ? RehearseCommand.Headless(place(p), day.Of(p), options) : RehearseCommand.OnDeck(place(p), day.Of(p), options, Deck(p));
+        });
         return command;
     }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Commands;
@@ -24,10 +25,27 @@ internal static class RehearsalJson
         Outlooks(json, result);
         Readings(json, result);
         Remedies(json, result);
-        json.WriteStartArray("mishaps");
-        json.WriteEndArray();
+        Mishaps(json, result);
         json.WriteEndObject();
     });
+
+    private static void Mishaps(Utf8JsonWriter json, RehearsalResult result)
+    {
+        json.WriteStartArray("mishaps");
+        foreach (var course in result.Mishaps)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", MishapText.Name(course.Mishap.Kind));
+            json.WriteString("severity", MishapText.Name(course.Mishap.Severity));
+            json.WriteString("step", course.Mishap.StepId);
+            json.Round("at_s", course.AtS, 1);
+            json.Round("seen_s", course.SeenS, 1);
+            json.Round("acted_s", course.ActedS, 1);
+            json.WriteString("answer", course.Answer is { } answer ? MishapText.Name(answer) : null);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
 
     private static void Truth(Utf8JsonWriter json, RehearsalTruth truth)
     {

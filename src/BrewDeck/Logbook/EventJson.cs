@@ -5,6 +5,7 @@ using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
@@ -49,6 +50,9 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<MattersMost>),
         typeof(SnakeCase<AlarmKind>),
         typeof(SnakeCase<TroubleKind>),
+        typeof(SnakeCase<MishapKind>),
+        typeof(SnakeCase<Severity>),
+        typeof(SnakeCase<HandAct>),
         typeof(SnakeCase<FermenterFigure>),
         typeof(SnakeCase<PackageKind>),
         typeof(SnakeCase<PrimingSugar>),

@@ -56,6 +56,7 @@ internal sealed record EventRow(
             AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
             AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
             AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
+            HandsActed e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Act.ToString()) },
             FermenterRead e => row with
             {
                 Vessel = "fermenter",

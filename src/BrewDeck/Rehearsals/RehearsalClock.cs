@@ -1,3 +1,4 @@
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Rehearsals;
@@ -27,6 +28,9 @@ internal sealed class RehearsalClock : IRehearsalControls
     }
 
     public bool HandsOn { get; set; }
+
+    /// <summary>Of the batch that is open, or that will be opened next.</summary>
+    public RehearsalCard? Card { get; set; }
 
     /// <summary>Lets the day go on by the time that has passed on the wall since the last call; a wall clock set back moves nothing.</summary>
     public DateTimeOffset Turn(DateTimeOffset wall)

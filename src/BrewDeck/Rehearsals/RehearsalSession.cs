@@ -7,7 +7,7 @@ namespace BrewDeck.Rehearsals;
 
 /// <summary>A session on a virtual plant: time passes on both, the stand-in brewer acts through the session's own door.</summary>
 /// <param name="events">Those of the batch that the session has open, for a rehearsal that is taken up again.</param>
-internal sealed class RehearsalSession(Session session, WatchedStore store, RehearsalClock clock, int seed, IReadOnlyList<RunEvent> events)
+internal sealed class RehearsalSession(Session session, WatchedStore store, RehearsalClock clock, IReadOnlyList<RunEvent> events)
     : ISession
 {
     private static readonly TimeSpan Frame = TimeSpan.FromMilliseconds(100);
@@ -59,7 +59,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         if (_player is not null || session.State is not { Plan: { } plan } state)
             return _player;
         var start = events.Count > 0 ? events[0].AtMs : clock.Turn(_wall).ToUnixTimeMilliseconds();
-        _player = RehearsalPlayer.For(plan, seed, start);
+        _player = RehearsalPlayer.For(plan, clock.Card?.Seed ?? 1, start, clock.Card?.Mishaps ?? []);
         if (events.Count > 0)
             _player.Happened(events, state);
         return _player;

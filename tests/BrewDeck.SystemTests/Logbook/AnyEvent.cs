@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
@@ -46,7 +47,10 @@ internal static class AnyEvent
 
     private static readonly Gen<BatchOpened> Openings = Gen.Select(
         AtMs, Text, Gen.Int[1, 5], Gen.Double, Gen.Double.Nullable(), Gen.Bool,
-        (at, text, steps, number, maybe, rehearsed) => new BatchOpened(at, Plan(text, steps, number, maybe), text, rehearsed));
+        (at, text, steps, number, maybe, rehearsed) => new BatchOpened(at, Plan(text, steps, number, maybe), text, rehearsed)
+        {
+            Card = rehearsed ? new RehearsalCard(steps, [new(MishapKind.StuckBed, Severity.Severe, text), new(MishapKind.PowerCut, Severity.Mild)], steps) : null,
+        });
 
     /// <summary>One generator for each kind.</summary>
     public static readonly ImmutableArray<Gen<RunEvent>> Kinds =
@@ -67,6 +71,7 @@ internal static class AnyEvent
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmCleared(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
+        Gen.Select(AtMs, Gen.Enum<HandAct>(), (at, act) => (RunEvent)new HandsActed(at, act)),
         Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
             (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
         Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),

@@ -40,7 +40,7 @@ internal sealed class SimulatedHouse(int house, bool calibrated)
     {
         var choices = new DayChoices { Sparge = day % 3 == 0 ? SpargeMethod.Batch : SpargeMethod.Fly };
         var book = new PaperBook(new BatchOpened(StartMs, Demo.Plan(choices: choices), "", Rehearsed: true));
-        RehearsalRun.Of(HiddenTruth.AsProfile(Profile, choices), book, StartMs, mends: false);
+        RehearsalRun.Of(HiddenTruth.AsProfile(Profile, choices), book, StartMs, new Manner(Mends: false));
         return BatchTrace.Of(day, book.Events)!;
     }
 
@@ -49,7 +49,7 @@ internal sealed class SimulatedHouse(int house, bool calibrated)
     {
         var plan = Demo.Plan(recipe, house: profile);
         var book = new PaperBook(new BatchOpened(StartMs, plan, "", Rehearsed: true));
-        var result = RehearsalRun.Of(Day(new DayChoices(), day), book, StartMs, mends: false);
+        var result = RehearsalRun.Of(Day(new DayChoices(), day), book, StartMs, new Manner(Mends: false));
         return 1000 * (result.Truth.OriginalGravitySg - plan.Totals.OriginalGravitySg);
     }
 

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Hands;
+using BrewDeck.Simulator.Mishaps;
 using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Truth;
 
@@ -15,7 +16,7 @@ internal sealed class HandMadeDay
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         _pace = new HumanPace(truth.Seed, steadiness);
-        Hands = new PlantFollower(Plant, Instruments, _pace);
+        Hands = new PlantFollower(Plant, Instruments, _pace, new Troubles([], Plant));
     }
 
     public VirtualPlant Plant { get; }

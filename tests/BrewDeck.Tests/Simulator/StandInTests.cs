@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
+using BrewDeck.Simulator.Rehearsing;
 using static BrewDeck.Tests.Simulator.HandMadeDay;
 
 namespace BrewDeck.Tests.Simulator;
@@ -22,7 +23,7 @@ public sealed class StandInTests
 
     public StandInTests()
     {
-        _brewer = new StandInBrewer(_day.Hands, _day.Instruments, new HumanPace(1, steadiness: 0));
+        _brewer = new StandInBrewer(_day.Hands, _day.Instruments, new HumanPace(1, steadiness: 0), Manner.Practised);
         _day.Do(Step("fill", StepKind.Fill, Quayside.Liquor) with { VolumeL = 30 });
     }
 

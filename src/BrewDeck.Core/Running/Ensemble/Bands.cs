@@ -66,9 +66,10 @@ internal sealed record Bands
     {
         Span<float> values = stackalloc float[Members.Count];
         belief.Away(row, values);
-        values.Sort();
-        double At(Span<float> sorted, double share) => sorted[(int)(share * (Members.Count - 1))] + later;
-        return new(At(values, 0.1), At(values, 0.5), At(values, 0.9), later);
+        const int last = Members.Count - 1, low = last / 10, middle = last / 2, high = last * 9 / 10;
+        double p50 = Ranked.At(values, middle);
+        double p10 = Ranked.At(values[..middle], low), p90 = Ranked.At(values[middle..], high - middle);
+        return new(p10 + later, p50 + later, p90 + later, later);
     }
 }
 

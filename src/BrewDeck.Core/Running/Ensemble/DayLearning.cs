@@ -79,7 +79,7 @@ internal static class DayLearning
     public static LivePlant AtEndOfRunOff(LivePlant live, Reading reading, double nowS)
     {
         var segment = live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff && s.Left.To == reading.Vessel);
-        if (segment is null || reading.Kind != ReadingKind.Volume)
+        if (segment is null || segment.EndedS is not null || reading.Kind != ReadingKind.Volume)
             return live;
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
