@@ -135,10 +135,11 @@ internal static class CommandTable
         var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
         var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
         var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
-        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields };
+        var remedies = new Option<bool>("--remedies") { Description = "Rehearse each off-plan day twice, with the best remedy and without, and count what it was worth." };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields, remedies };
         day.AddTo(command);
         command.SetAction(p => CalibrateCommand.Run(
-            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields)), p.GetValue(json)));
+            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields), p.GetValue(remedies)), p.GetValue(json)));
         return command;
     }
 
