@@ -64,6 +64,12 @@ public enum StepKind
     LiftBasket,
     /// <summary>Hot wort from the kettle into the whirlpool.</summary>
     TransferWort,
+    /// <summary>As much mash with its grain into the kettle as raises the rest of it when it comes back boiling.</summary>
+    PullDecoction,
+    /// <summary>The pulled mash to the boil, stirred all the way.</summary>
+    HeatDecoction,
+    BoilDecoction,
+    ReturnDecoction,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
