@@ -1,8 +1,10 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
 using BrewDeck.Profiles;
 using BrewDeck.Simulator.Rehearsing;
+using BrewDeck.Simulator.Truth;
 
 namespace BrewDeck.SystemTests.Profiles;
 
@@ -35,7 +37,9 @@ public sealed class KitsTests
         switch (Planner.Draw(house, Recipe(recipe), new DayChoices()))
         {
             case PlanResult.Drawn { Plan: var plan }:
-                var day = RehearsalRun.Of(plan, 5, StartMs);
+                // as planned: remedies may give up litres for gravity
+                var opened = new BatchOpened(StartMs, plan, "", Rehearsed: true);
+                var day = RehearsalRun.Of(HiddenTruth.Draw(house, plan.Choices, 5), new PaperBook(opened), StartMs, new Manner(Mends: false));
                 Assert.Equal(RehearsalResult.Pitched, day.Ended);
                 Assert.InRange(day.Truth.FermenterL / plan.Totals.FermenterL, 0.9, 1.1);
                 Assert.InRange(day.Truth.OriginalGravitySg - plan.Totals.OriginalGravitySg, -0.005, 0.005);
