@@ -88,7 +88,8 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     private DateTimeOffset Play(RehearsalPlayer player, DateTimeOffset until)
     {
         player.BrewerActs = !clock.HandsOn;
-        while (At(player) < until && !PowerLost)
+        // the plant counts whole milliseconds: what is less than one is left for the next time
+        while (player.NowMs < until.ToUnixTimeMilliseconds() && !PowerLost)
         {
             Pass(player, Sooner(At(player) + Piece, until));
             if (player.LiveMishaps.LaptopOff)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using BrewDeck.Commands;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
@@ -19,7 +18,8 @@ internal sealed class AtTheRehearsal : IDisposable
 {
     private const int MostKeys = 300;
 
-    private static readonly DateTimeOffset Morning = new(2026, 5, 30, 8, 0, 0, TimeSpan.Zero);
+    /// <summary>No whole millisecond: clocks do not keep to them.</summary>
+    private static readonly DateTimeOffset Morning = new DateTimeOffset(2026, 5, 30, 8, 0, 0, TimeSpan.Zero).AddTicks(1234);
 
     private readonly SteppedTime _time = new(Morning);
     private readonly MemoryDisk _disk = new();

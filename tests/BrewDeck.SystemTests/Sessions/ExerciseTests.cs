@@ -1,5 +1,4 @@
 using BrewDeck.Commands;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
@@ -11,7 +10,6 @@ using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Simulator.Truth;
 using BrewDeck.SystemTests.Logbook;
-using static BrewDeck.SystemTests.Sessions.AtTheKeys;
 
 namespace BrewDeck.SystemTests.Sessions;
 
