@@ -2,7 +2,6 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
-using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Waters;
 
@@ -116,18 +115,3 @@ public sealed record ProfileEntry(string Name, string Path);
 
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
-
-/// <summary>How a rehearsal runs; present only while one does.</summary>
-public interface IRehearsalControls
-{
-    /// <summary>Seconds of the day in one second of the wall, at least 1.</summary>
-    double Speed { get; set; }
-
-    bool Paused { get; set; }
-
-    /// <summary>The brewer does the work; the stand-in only plays the vessels.</summary>
-    bool HandsOn { get; set; }
-
-    /// <summary>What the day is dealt, kept with a batch that is opened.</summary>
-    RehearsalCard? Card => null;
-}

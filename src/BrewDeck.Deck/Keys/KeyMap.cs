@@ -43,6 +43,9 @@ public static class KeyMap
         new(Rehearsal, Command.Pause, ".", Key('.'), "pause", "Stop the rehearsal's clock, or let it run on."),
         new(Rehearsal, Command.OwnHands, "o", Key('o'), "own hands", "Do the work yourself, or hand it back to the stand-in brewer."),
 
+        new(Rehearsal, Command.Leap, "j", Key('j'), "leap", "Leap to where the hands are needed next, or something shows itself."),
+        new(Rehearsal, Command.Tend, "m", Key('m'), "at hand", "What the hands can do about something that has gone wrong in the rehearsal."),
+
         new(KeyContext.List, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
         new(KeyContext.Choices, Command.Change, "enter", Enter, "change", "Change the chosen row."),
         new(KeyContext.Choices, Command.PickRow, "0-9", Digits, "type", "Type a new value for the chosen row."),
@@ -66,6 +69,7 @@ public static class KeyMap
         new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
+        new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
         new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
         new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),

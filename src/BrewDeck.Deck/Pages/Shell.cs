@@ -95,6 +95,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null)
         {
             Card = ports.Rehearsal?.Card,
+            Brewer = settings.Brewer,
         };
         return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
     }
