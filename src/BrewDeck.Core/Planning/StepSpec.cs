@@ -123,6 +123,9 @@ public sealed record StepSpec
     /// <summary>What goes in.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
+    /// <summary>Ends of hoses that are moved before the step begins; null: all hang where they must.</summary>
+    public ImmutableArray<HoseMove>? Hoses { get; init; }
+
     /// <summary>A rest's or an addition's own name, for the words.</summary>
     public string Label { get; init; } = "";
 
@@ -146,6 +149,12 @@ public sealed record StepSpec
 
     public Cautions Cautions { get; init; }
 }
+
+/// <summary>One or both ends of a line are moved.</summary>
+/// <param name="Line">Id of the pump in it, <c>chiller</c>, or empty for a hose alone.</param>
+/// <param name="From">Vessel to whose outlet its inlet goes; null: it stays.</param>
+/// <param name="To">Vessel (or <c>chiller</c>) to which its outlet goes; null: it stays.</param>
+public sealed record HoseMove(string Line, string? From, string? To);
 
 public enum ChargeKind
 {

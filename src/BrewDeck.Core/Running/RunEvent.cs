@@ -47,6 +47,9 @@ public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bo
 {
     /// <summary>What a rehearsal was dealt; null on a real day, and on rehearsed days from before there were mishaps.</summary>
     public RehearsalCard? Card { get; init; }
+
+    /// <summary>Who brews, as they call themselves; null: it was not said.</summary>
+    public string? Brewer { get; init; }
 }
 
 public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);

@@ -7,6 +7,9 @@ namespace BrewDeck.Deck.Wording;
 public static class HandsWords
 {
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
+        [.. HoseWords.Of(step, plan), .. Does(step, plan, notation)];
+
+    private static ImmutableArray<string> Does(PlanStep step, Plan plan, Notation notation) =>
         Liquor(step, plan, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
 
     private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch

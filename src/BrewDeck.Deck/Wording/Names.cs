@@ -62,6 +62,7 @@ public static class Names
     public static string Alarm(AlarmKind kind) => kind switch
     {
         AlarmKind.CircuitOverloaded => "circuit overloaded",
+        AlarmKind.LimitAhead => "limit ahead",
         AlarmKind.VesselTooFull => "vessel too full",
         AlarmKind.ElementsDry => "elements dry",
         AlarmKind.BoilUnattended => "boil unattended",
@@ -105,6 +106,6 @@ public static class Names
     };
 
     // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are
-    private static string Lower(string name) =>
+    internal static string Lower(string name) =>
         name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 }
