@@ -33,6 +33,16 @@ public interface IRehearsalControls
     }
 }
 
+/// <summary>Remembers which exercises were passed.</summary>
+public interface IExerciseBook
+{
+    bool HasPassed(int number);
+
+    /// <summary>On disk when it returns.</summary>
+    /// <exception cref="LogbookException">It could not be kept.</exception>
+    void Keep(int number, int batch, bool passed, DateTimeOffset now);
+}
+
 /// <param name="About">Vessel, circuit or step that it shows at.</param>
 /// <param name="Acts">What hands can do about it; empty: only the run sheet's remedies help.</param>
 public sealed record Sign(MishapKind Kind, string About, ImmutableArray<HandAct> Acts);

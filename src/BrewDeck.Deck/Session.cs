@@ -32,6 +32,9 @@ public sealed class Session : ISession
 
     public bool Ended => _shell.Ended;
 
+    /// <summary>Number of the exercise that this deck was left for; null: none.</summary>
+    public int? Exercise => _shell.Exercise;
+
     /// <summary>State of the open batch; null without one.</summary>
     public RunState? State => _shell.Day?.State;
 
@@ -95,6 +98,15 @@ public sealed class Session : ISession
         var decision = new Acts(_shell, day).Do(command, now);
         Screen = Compose();
         return decision;
+    }
+
+    /// <summary>Shows the debrief of the open batch; an exercise is judged and remembered.</summary>
+    public void ShowDebrief(DateTimeOffset now)
+    {
+        _now = now;
+        if (_shell.Day is { } day)
+            DebriefPage.Judge(_shell, day.Number, now);
+        Screen = Compose();
     }
 
     /// <summary>Opens a batch with this plan and shows its deck.</summary>

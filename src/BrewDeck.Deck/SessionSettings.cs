@@ -37,4 +37,7 @@ public sealed record SessionPorts(
 {
     /// <summary>Looks back at a rehearsed batch by its events; gives null for one that was not rehearsed.</summary>
     public Func<IReadOnlyList<RunEvent>, Debrief?>? Debrief { get; init; }
+
+    /// <summary>Null: there are no exercises here.</summary>
+    public IExerciseBook? Exercises { get; init; }
 }

@@ -11,6 +11,9 @@ public enum MashHeating
 
     /// <summary>Wort pumped round through a coil in the hot liquor tank.</summary>
     Coil,
+
+    /// <summary>Part of the mash is boiled in the kettle and given back.</summary>
+    Decoction,
 }
 
 /// <summary>What this brewhouse does with malt, water and wort: the numbers that lessons move.</summary>

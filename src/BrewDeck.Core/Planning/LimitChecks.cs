@@ -25,6 +25,7 @@ internal static class LimitChecks
             .. StrikeTemperature(setting, steps),
             .. Sparge(setting, batch),
             .. Standing(setting, steps),
+            .. Decoctions(setting, steps),
             .. Heats(setting, steps),
             .. Circuits(setting),
             .. FalseBottom(house),
@@ -51,6 +52,7 @@ internal static class LimitChecks
                 ? ImmutableArray.Create(new Limit("liquor_in_tank", Fullest(setting, rest, house.HotLiquorTank.Id), house.HotLiquorTank.WorkingL, "L")) : [],
             .. StrikeTemperature(setting, rest),
             .. standing,
+            .. Decoctions(setting, rest),
             .. Heats(setting, rest),
             .. Circuits(setting).Where(l => rest.Any(s => Feeds(setting, s.Spec, l))),
             .. rest.Any(s => s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter && PlantModel.VesselsOf(setting, s.Spec).Contains(setting.IndexOf(house.LauterTun.Id)))
@@ -63,6 +65,23 @@ internal static class LimitChecks
     private static bool Feeds(PlantSetting setting, StepSpec spec, Limit circuit) =>
         PlantModel.HeatedVessel(setting, spec) is >= 0 and var vessel
         && circuit.Name.EndsWith($"_for_{setting.Brewhouse.Vessels[vessel].Id}", StringComparison.Ordinal);
+
+    /// <summary>What is left in the tun must carry the enzymes: no more than half is boiled at once (common practice, no source).</summary>
+    private const double MostDecoctedPercent = 50;
+
+    private static IEnumerable<Limit> Decoctions(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var house = setting.Brewhouse;
+        int tun = setting.IndexOf(house.MashTun.Id), kettle = setting.IndexOf(house.Kettle.Id);
+        var pulls = steps.Where(s => s.Spec.Kind == StepKind.PullDecoction)
+            .Select(s => (Pulled: Contents.StandsL(s.After.Vessels[kettle]), Left: Contents.StandsL(s.After.Vessels[tun]))).ToArray();
+        if (pulls.Length == 0)
+            yield break;
+        yield return new("decoction_share", pulls.Max(p => 100 * p.Pulled / (p.Pulled + p.Left)), MostDecoctedPercent, "%");
+        // as it is pulled, when it does not yet stand as high as hot, and when its steam is gone
+        var boiled = Emptiest(setting, steps, k => k is StepKind.BoilDecoction);
+        yield return new("decoction_covers_elements", Math.Min(boiled, pulls.Min(p => p.Pulled)), house.Kettle.CoverL, "L", AtMost: false);
+    }
 
     /// <summary>What stands in the vessels. A vessel that no step is left for has no number: NaN or infinite, which a whole day never has.</summary>
     private static IEnumerable<Limit> Standing(PlantSetting setting, ImmutableArray<PlanStep> steps)
@@ -107,12 +126,17 @@ internal static class LimitChecks
         select new Limit("strike_temperature", step.TargetC ?? 0, setting.BoilingC, "°C");
 
     private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
+        Heats(setting, steps, Decoctions(setting, steps).All(l => l.Ok));
+
+    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps, bool covered) =>
         from step in steps
         where step.Spec.Vessel.Length > 0
-        let vessel = step.Spec.Kind == StepKind.Infuse ? step.Spec.To : step.Spec.Vessel
+        let vessel = step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction ? step.Spec.To : step.Spec.Vessel
         let reached = step.After.Vessels[setting.IndexOf(vessel)].TempC
         where (step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS)
-            || (step.Spec.Kind == StepKind.Infuse && reached < step.TargetC - NearK)
+            || (step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction && reached < step.TargetC - NearK)
+        // one that is not covered has its own limit
+        where covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)
         let chills = step.Spec.Kind == StepKind.ChillInKettle
         select new Limit($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: chills);
 

@@ -34,6 +34,7 @@ internal static class Refusals
     {
         MashHeating.Direct => house.MashTun.IsHeated,
         MashHeating.Coil => house.Coil is not null && house.HotLiquorTank != house.MashTun,
+        MashHeating.Decoction => house.Kettle != house.MashTun,
         _ => house.HotLiquorTank != house.MashTun,
     };
 
@@ -51,6 +52,8 @@ internal static class Refusals
         "wort_in_whirlpool" => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
         "wort_in_fermenter" => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
         "sparge_liquor_in_tank" => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
+        "decoction_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L"), new("other_mash_heating", 0, "")),
+        "decoction_share" => [new("smaller_rise", 0, ""), new("other_mash_heating", 0, "")],
         "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
         "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
         "pitch_temperature" => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),

@@ -109,6 +109,11 @@ internal sealed partial class RunSheet
             });
             return;
         }
+        if (_setting.Habits.MashHeating == MashHeating.Decoction)
+        {
+            Decoct(i + 1, rest);
+            return;
+        }
         Add($"mash.ramp-{i + 1}", StepKind.Ramp, UnitProcedure.Mash, s => s with
         {
             Vessel = _tun,
@@ -117,6 +122,24 @@ internal sealed partial class RunSheet
             HandsS = 120,
             Cautions = HotWork | Cautions.DryFire,
         });
+    }
+
+    /// <summary>Minutes for which a decoction boils: common practice, no source.</summary>
+    private const double DecoctionMin = 10;
+
+    private void Decoct(int n, MashRest rest)
+    {
+        StepSpec Of(StepSpec s, string from, string to, double handsS, Cautions cautions) =>
+            s with { Vessel = from, To = to, Label = rest.Name, HandsS = handsS, Cautions = cautions };
+        Add($"mash.pull-{n}", StepKind.PullDecoction, UnitProcedure.Mash, s =>
+            Of(s, _tun, _kettle, 900, Cautions.Scald | Cautions.Lifting) with { TargetC = rest.TempC, Minutes = DecoctionMin });
+        // whoever heats a mash stirs it all the way, or it burns on
+        Add($"mash.decoct-{n}", StepKind.HeatDecoction, UnitProcedure.Mash, s =>
+            Of(s, _kettle, "", 7200, HotWork | Cautions.DryFire | Cautions.BoilOver));
+        Add($"mash.boil-decoction-{n}", StepKind.BoilDecoction, UnitProcedure.Mash, s =>
+            Of(s, _kettle, "", 60 * DecoctionMin, HotWork | Cautions.BoilOver | Cautions.Steam) with { Minutes = DecoctionMin });
+        Add($"mash.return-{n}", StepKind.ReturnDecoction, UnitProcedure.Mash, s =>
+            Of(s, _kettle, _tun, 900, Cautions.Scald | Cautions.Lifting) with { TargetC = rest.TempC });
     }
 
     private bool Infuses => _setting.Habits.MashHeating == MashHeating.HotWater && Recipe.Rests.Length > 1;

@@ -68,6 +68,12 @@ public enum StepKind
     FreeBed,
     /// <summary>Put on the run sheet by a remedy: acid or soda into the mash.</summary>
     TreatMash,
+    /// <summary>As much mash with its grain into the kettle as raises the rest of it when it comes back boiling.</summary>
+    PullDecoction,
+    /// <summary>The pulled mash to the boil, stirred all the way.</summary>
+    HeatDecoction,
+    BoilDecoction,
+    ReturnDecoction,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>

@@ -22,11 +22,13 @@ public static class StepTraits
 {
     public static EndsBy EndsBy(this StepKind kind) => kind switch
     {
-        StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand => Planning.EndsBy.Clock,
+        StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand
+            or StepKind.BoilDecoction => Planning.EndsBy.Clock,
         StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
-            or StepKind.ChillInKettle => Planning.EndsBy.Temperature,
+            or StepKind.ChillInKettle or StepKind.HeatDecoction => Planning.EndsBy.Temperature,
         StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut
-            or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => Planning.EndsBy.Level,
+            or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort
+            or StepKind.PullDecoction or StepKind.ReturnDecoction => Planning.EndsBy.Level,
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater
             or StepKind.AddExtract or StepKind.TreatMash => Planning.EndsBy.Act,
         _ => Planning.EndsBy.Hands,
@@ -34,7 +36,7 @@ public static class StepTraits
 
     /// <summary>Starts by itself when the step before it in its vessel ends: nothing stops in between.</summary>
     public static bool FollowsOn(this StepKind kind) =>
-        kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand;
+        kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand or StepKind.BoilDecoction;
 
     /// <summary>Put in by a remedy: what runs in its vessel is held until it is over.</summary>
     public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed;
@@ -45,5 +47,5 @@ public static class StepTraits
     /// <summary>Switches elements on.</summary>
     public static bool Heats(this StepKind kind) =>
         kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
-            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter or StepKind.RunOff;
+            or StepKind.HotBreak or StepKind.Boil or StepKind.Lauter or StepKind.RunOff or StepKind.HeatDecoction or StepKind.BoilDecoction;
 }

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
@@ -33,6 +34,9 @@ public abstract record RunCommand
 
     /// <summary>What was reported is over.</summary>
     public sealed record Clear(Trouble Trouble) : RunCommand;
+
+    /// <summary>An ingredient that is still to go in is not as planned.</summary>
+    public sealed record Weigh(Bag Bag) : RunCommand;
 
     public sealed record Write(string Text) : RunCommand;
 

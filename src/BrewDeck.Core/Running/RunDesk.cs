@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
@@ -33,6 +34,7 @@ public static class RunDesk
             RunCommand.Report report => TroubleDesk.Report(state, report.Trouble, nowMs),
             RunCommand.Clear clear => TroubleDesk.Clear(state, clear.Trouble, nowMs),
             RunCommand.Tend tend => state.Rehearsed ? Act(new HandsActed(nowMs, tend.Act)) : new Decision.Refused("only_rehearsed"),
+            RunCommand.Weigh weigh => BagDesk.Weigh(state, weigh.Bag, nowMs),
             RunCommand.Abort abort => Act(new RunAborted(nowMs, abort.Reason)),
             _ => new Decision.Refused("unknown_command"),
         };

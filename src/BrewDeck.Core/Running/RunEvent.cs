@@ -4,6 +4,7 @@ using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
@@ -21,6 +22,7 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(StepSkipped), "step_skipped")]
 [JsonDerivedType(typeof(ReadingTaken), "reading_taken")]
 [JsonDerivedType(typeof(RemedyChosen), "remedy_chosen")]
+[JsonDerivedType(typeof(BagWeighed), "bag_weighed")]
 [JsonDerivedType(typeof(NoteWritten), "note_written")]
 [JsonDerivedType(typeof(TroubleReported), "trouble_reported")]
 [JsonDerivedType(typeof(TroubleCleared), "trouble_cleared")]
@@ -72,6 +74,10 @@ public sealed record TroubleReported(long AtMs, Trouble Trouble) : RunEvent(AtMs
 
 /// <summary>It is over: the breaker is in again, the wort runs.</summary>
 public sealed record TroubleCleared(long AtMs, Trouble Trouble) : RunEvent(AtMs);
+
+/// <summary>An ingredient is not as planned: a short bag, or what its label says.</summary>
+/// <param name="Moved">What it changed, as the brewer was told.</param>
+public sealed record BagWeighed(long AtMs, Bag Bag, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
 
 public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
 

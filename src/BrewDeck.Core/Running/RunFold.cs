@@ -1,6 +1,7 @@
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
@@ -61,6 +62,7 @@ public static class RunFold
             RemedyChosen e => RemedyFold.Chosen(state, e, seq),
             TroubleReported e => TroubleFold.Reported(state, e, seq),
             TroubleCleared e => TroubleFold.Cleared(state, e),
+            BagWeighed e => BagFold.Weighed(state, e),
             NoteWritten e => state with { Notes = state.Notes.Add(new(seq, e.AtMs, e.Text)) },
             RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
             _ => state,

@@ -13,6 +13,7 @@ public enum Command
     Hold,
     Remedies,
     Trouble,
+    Weigh,
     RunSheet,
     Skip,
     Abort,

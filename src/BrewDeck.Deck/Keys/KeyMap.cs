@@ -29,6 +29,7 @@ public static class KeyMap
         new(KeyContext.Deck, Command.OtherReading, "t", Key('t'), "other reading", "Take another reading: choose what and where."),
         new(KeyContext.Deck, Command.Remedies, "r", Key('r'), "remedies", "Ways back to plan after an off reading."),
         new(KeyContext.Deck, Command.Trouble, "f", Key('f'), "", "Something is wrong that no reading shows, such as a stuck run-off or a tripped circuit."),
+        new(KeyContext.Deck, Command.Weigh, "b", Key('b'), "", "A bag is not as planned: less of it, or another alpha acid, moisture or extract."),
         new(KeyContext.Deck, Command.Note, "n", Key('n'), "note", "Write a note into the log."),
         new(KeyContext.Deck, Command.Hold, "h", Key('h'), "hold", "Hold the step, or go on with a held one."),
         new(KeyContext.Deck, Command.RunSheet, "p", Key('p'), "run sheet", "The whole day with its times."),

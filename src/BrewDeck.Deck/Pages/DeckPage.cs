@@ -64,6 +64,9 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             case Command.Trouble:
                 new TroubleKey(Shell, this, day, _acts).Strike(now);
                 break;
+            case Command.Weigh:
+                new BagKey(Shell, this, day, _acts).Strike();
+                break;
             case Command.Undo:
                 _acts.Do(new RunCommand.Undo(), now);
                 break;

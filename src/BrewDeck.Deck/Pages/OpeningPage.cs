@@ -57,6 +57,9 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
             .. goOn,
             .. Due(),
             new("New brew day", "Choose a brewhouse and a recipe, see the plan, brew it.", _ => PickBrewhousePage.Enter(Shell)),
+            .. Shell.Ports.Exercises is { } book
+                ? new Entry[] { new("Exercises", "Learn the brewhouse on a simulator: seven exercises, from water alone to a lager on which two things go wrong.", _ => Shell.Push(new ExercisesPage(Shell, book))) }
+                : [],
             new("Batches", "What was brewed: planned against done, readings, remedies, notes.", _ => Shell.Push(new BatchesPage(Shell))),
             new("Lessons", "What the batches say about a brewhouse; take it into its profile, or leave it.", _ => LessonsPage.Enter(Shell)),
             .. Shell.Ports.Writer is null ? ImmutableArray<Entry>.Empty :

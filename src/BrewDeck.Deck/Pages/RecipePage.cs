@@ -55,7 +55,7 @@ internal sealed class RecipePage : ListPage
             case Command.PickRow when Rows[Selected].Fields is [RecipeField.Line line, ..]:
                 Type(line, stroke.Character.ToString());
                 break;
-            case Command.Remove when Rows[Selected].Fields.OfType<RecipeField.Turn>().LastOrDefault() is { Label: "take it out" } takeOut:
+            case Command.Remove when Rows[Selected].Fields.OfType<RecipeField.Turn>().LastOrDefault() is { Label: RecipeRows.TakeOut } takeOut:
                 Set(takeOut.Next(_recipe));
                 break;
             case Command.Undo when _before.TryPop(out var before):
@@ -85,7 +85,7 @@ internal sealed class RecipePage : ListPage
         if (row is { Adds: { } adds, Fields.Length: 0 })
             Add(adds);
         else if (row.Fields is [RecipeField.Line only] && row.Adds is null)
-            Type(only, "");
+            Type(only, only.Initial);
         else
             Ask(new ChoiceAsk(this, Names.Sentence(row.Name), [], [.. Options(row).Select(o => new Row([Names.Sentence(o)]))], (at, _) => Do(row, at)));
     }
@@ -156,7 +156,7 @@ internal sealed class RecipePage : ListPage
 
     private void Show(bool isHop, int at) => Select(Place(_recipe, isHop, at));
 
-    private static int Place(Recipe recipe, bool isHop, int at) => 7 + at + (isHop ? recipe.Grist.Length + 1 + recipe.Rests.Length + 1 : 0);
+    private static int Place(Recipe recipe, bool isHop, int at) => RecipeRows.HeadRows + at + (isHop ? recipe.Grist.Length + 1 + recipe.Rests.Length + 1 : 0);
 
     private void AddRest() => Type(
         new("rest", "Which rest?", "its temperature, minutes and name, such as 72 20 dextrins", RestReader.Read), "");

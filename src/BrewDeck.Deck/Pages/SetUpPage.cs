@@ -88,7 +88,7 @@ internal sealed class SetUpPage : ListPage
                 Type(line, "");
                 break;
             case SetUpQuestion.Line { Trial: { } trial }:
-                Shell.Push(new TrialPage(Shell, trial, Measured));
+                Try(trial);
                 break;
         }
     }
@@ -139,6 +139,21 @@ internal sealed class SetUpPage : ListPage
         text.Trim().Length > 0 && line.Read(text, Shell.Notation.Units, out _) is { } kept
             ? Line.Of($"understood as {kept}")
             : Line.Of($"such as {line.Example}", Tone.Muted);
+
+    /// <summary>Readings of a trial are kept like answers: a heat-up takes an hour, and laptops fall asleep.</summary>
+    private void Try(SetUpTrial trial)
+    {
+        var of = Question.Id + "/";
+        var texts = _answers.Where(a => a.Key.StartsWith(of, StringComparison.Ordinal)).ToDictionary(a => a.Key[of.Length..], a => a.Value.Text, StringComparer.Ordinal);
+        Shell.Push(new TrialPage(Shell, trial, texts, KeepReadings, Measured));
+
+        void KeepReadings()
+        {
+            foreach (var (input, text) in texts)
+                _answers = _answers.SetItem(of + input, new(text, AnswerSource.Typed));
+            Keep();
+        }
+    }
 
     private void Measured(TrialResult result)
     {

@@ -4,6 +4,7 @@ using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Training;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
@@ -38,6 +39,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 
     /// <summary>How many profiles were written: a list of them that is older is read anew.</summary>
     public int ProfilesWritten { get; set; }
+
+    /// <summary>Number of the exercise that this deck is left for; null: none.</summary>
+    public int? Exercise { get; set; }
 
     /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
     public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
@@ -97,7 +101,12 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             Card = ports.Rehearsal?.Card,
             Brewer = settings.Brewer,
         };
-        return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
+        return Try(() =>
+        {
+            Enter(BrewDay.Open(ports.Store, opened));
+            if (Exercises.Find(opened.Card?.Exercise) is { } exercise)
+                Push(new ExercisePage(this, exercise));
+        });
     }
 
     /// <summary>Goes on with a batch that is on disk.</summary>

@@ -7,9 +7,10 @@ using BrewDeck.Deck.Screens;
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>One sum: its inputs are typed, the result stands beside them at once.</summary>
-internal class SumPage(Shell shell, Sum sum) : ListPage(shell)
+/// <param name="texts">Inputs typed before; changed as they are typed.</param>
+internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts = null) : ListPage(shell)
 {
-    private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _texts = texts ?? new(StringComparer.Ordinal);
 
     public override KeyContext Context => KeyContext.Sum;
 
@@ -42,6 +43,11 @@ internal class SumPage(Shell shell, Sum sum) : ListPage(shell)
     /// <summary>What the inputs give; null while one is missing.</summary>
     protected double[]? Results => SumReader.Read(sum, _texts, Shell.Notation.Units).Values is { } values ? sum.Reckon(values) : null;
 
+    /// <summary>Told each input that was read.</summary>
+    protected virtual void Read(SumInput input)
+    {
+    }
+
     protected virtual void Change(int row, string typed, DateTimeOffset now)
     {
         if (sum.Inputs[row] is SumInput.Choice choice)
@@ -60,6 +66,7 @@ internal class SumPage(Shell shell, Sum sum) : ListPage(shell)
         if (SumReader.One(input, text, Shell.Notation.Units, out var fault) is null)
             return Sentence(fault) + ".";
         _texts[input.Name] = text.Trim();
+        Read(input);
         Select(row + 1);
         return null;
     }

@@ -1,12 +1,18 @@
+using BrewDeck.Deck.Reckoning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.SetUp;
 
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>A trial with water: its readings are typed as in a sum, and its result is taken as the answer.</summary>
+/// <param name="texts">Readings typed before; changed as they are typed.</param>
+/// <param name="read">Called after each reading that is typed.</param>
 /// <param name="taken">Told the answers once they are taken.</param>
-internal sealed class TrialPage(Shell shell, SetUpTrial trial, Action<TrialResult> taken) : SumPage(shell, trial.Sum)
+internal sealed class TrialPage(Shell shell, SetUpTrial trial, Dictionary<string, string> texts, Action read, Action<TrialResult> taken)
+    : SumPage(shell, trial.Sum, texts)
 {
+    protected override void Read(SumInput input) => read();
+
     protected override int Count => trial.Sum.Inputs.Length + 1;
 
     protected override IEnumerable<Row> MoreRows =>

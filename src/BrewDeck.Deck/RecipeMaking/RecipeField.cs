@@ -9,7 +9,11 @@ internal abstract record RecipeField(string Label)
 {
     /// <summary>A line is typed.</summary>
     /// <param name="Hint">Such as ...</param>
-    internal sealed record Line(string Label, string Question, string Hint, RecipeReader Read) : RecipeField(Label);
+    internal sealed record Line(string Label, string Question, string Hint, RecipeReader Read) : RecipeField(Label)
+    {
+        /// <summary>What stands there already, to be changed letter by letter; empty: typed anew.</summary>
+        public string Initial { get; init; } = "";
+    }
 
     /// <summary>Done at once: turned to the next word, or taken out.</summary>
     internal sealed record Turn(string Label, Func<Recipe, Recipe> Next) : RecipeField(Label);

@@ -37,6 +37,11 @@ internal sealed class Acts(Shell shell, BrewDay day)
             TellReading(taken, now);
             return;
         }
+        if (happened[0] is BagWeighed weighed)
+        {
+            TellBag(weighed, now);
+            return;
+        }
         if (happened[0] is TroubleReported reported)
         {
             TellTrouble(reported.Trouble, now);
@@ -65,6 +70,13 @@ internal sealed class Acts(Shell shell, BrewDay day)
             offers.IsEmpty ? "" : "r shows ways back",
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
+    }
+
+    private void TellBag(BagWeighed weighed, DateTimeOffset now)
+    {
+        var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
+        var ways = day.Remedies(now).IsEmpty ? "" : "; r shows ways back";
+        shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : "nothing moves that you would notice")}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
     }
 
     private void TellTrouble(Trouble trouble, DateTimeOffset now)

@@ -14,6 +14,8 @@ public static class DecisionWords
         "remedy_outdated" => "The day has gone on since that was offered: r shows what helps now.",
         "trouble_not_possible" => "That cannot be wrong now: f shows what can.",
         "trouble_not_standing" => "That is over already.",
+        "bag_in_already" => "That has gone in already; nothing of it is left to weigh.",
+        "bag_impossible" => "That cannot be: at most five times what is planned, and shares as a label has them.",
         "step_not_running" => "That step is not running.",
         "step_not_held" => "That step is not held.",
         "no_alarm" => "No alarm waits to be heard.",

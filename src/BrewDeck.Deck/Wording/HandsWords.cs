@@ -45,6 +45,10 @@ public static class HandsWords
         },
         StepKind.TreatMash => ["Measure it, stir it in well, wait five minutes, then read the pH again."],
         StepKind.Infuse => ["A little at a time, stirring all the while.", "Stop early if the temperature is reached; read it when it is even."],
+        StepKind.PullDecoction => ["Stir first, then draw liquid and grain alike, by pump or with a long-handled scoop.", "Lid on the tun; it waits at its rest."],
+        StepKind.HeatDecoction => ["Elements covered? Then heat on. Stir down to the bottom all the way: it burns on.", "Lid off before it boils."],
+        StepKind.BoilDecoction => ["Keep stirring. Turn the heat down before it spits."],
+        StepKind.ReturnDecoction => ["Heat off. A little at a time into the tun, stirring all the while.", "Stop if the temperature is reached; the rest may cool and follow."],
         StepKind.TransferMash => ["Stirrer slow, valve wide open. Rinse the last of the grain after it."],
         StepKind.LiftBasket => ["Heat off. Hook the hoist in before you lift; lift slowly and lock it.", "Never reach under a hanging basket. Let it drain, then set it aside."],
         StepKind.Vorlauf => ["Draw wort gently from under the bed and return it on top until it runs clear."],
@@ -84,7 +88,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
         ? ["Grist, hops and additions, each into its own marked tub."]
-        : ["Each into its own marked tub.", .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + ".")];
+        : ["Each into its own marked tub.", .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), "A short bag, or another alpha acid? Tell it with b."];
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         $"Elements covered? Then heat on{(step.TargetC is { } c ? $", set to {notation.Target(c)}" : "")}.";

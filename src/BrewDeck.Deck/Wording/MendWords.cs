@@ -32,6 +32,8 @@ public static class MendWords
             "stronger_pump" => $"Use a pump that lifts more than {value}.",
             "raise_vessel" => $"Put the vessel that is drawn from {value} higher, or the other one lower.",
             "add_pump" => "Use a pump.",
+            "smaller_rise" => "Put a rest in between, so that each rise is smaller.",
+            "other_mash_heating" => "Raise the mash otherwise: by direct heat, hot water or a coil.",
             "larger_circuit" => $"Plug it into a circuit that carries {value} for hours.",
             "smaller_element" => $"Use an element of {value} or less.",
             "grist_to_mash" => "Put malt with use mash into the recipe, and at least one rest.",

@@ -23,6 +23,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     /// <summary>Steam is let go while the wort is stirred and stands.</summary>
     private const double LidAjar = 0.5;
 
+    /// <summary>A thick mash spits: so much of the power of a rolling boil.</summary>
+    private const double Gentle = 0.5;
+
     private Brewhouse Profile => plant.Truth.Profile;
 
     public void Begin(Job job, bool again)
@@ -38,7 +41,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash:
                 HeatTo(spec.Vessel, job.Order.TargetC);
                 break;
-            case StepKind.TransferStrike or StepKind.DoughIn or StepKind.TransferMash or StepKind.TransferWort:
+            case StepKind.TransferStrike or StepKind.DoughIn or StepKind.TransferMash or StepKind.TransferWort or StepKind.ReturnDecoction:
                 plant.PumpRound(null);
                 plant.HeatOff(spec.Vessel);
                 break;
@@ -53,7 +56,13 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.Lauter or StepKind.RunOff:
                 OpenTun(job);
                 break;
-            case StepKind.HeatToBoil:
+            case StepKind.PullDecoction:
+                plant.PumpRound(null);
+                break;
+            case StepKind.BoilDecoction:
+                plant.Heat(spec.Vessel, FullOnC, Gentle * Math.Min(BoilW(Profile[spec.Vessel]), Profile[spec.Vessel].RatedW));
+                break;
+            case StepKind.HeatToBoil or StepKind.HeatDecoction:
                 HeatTo(spec.Vessel, FullOnC);
                 break;
             case StepKind.HotBreak or StepKind.Boil:
@@ -93,7 +102,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         switch (spec.Kind)
         {
             case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse or StepKind.FreeBed
-                or StepKind.TransferMash or StepKind.TransferWort:
+                or StepKind.TransferMash or StepKind.TransferWort or StepKind.PullDecoction or StepKind.ReturnDecoction:
                 plant.FinishPours();
                 break;
             case StepKind.DoughIn:
@@ -145,6 +154,12 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.Infuse:
                 plant.StirMash();
                 plant.Transfer(spec.Vessel, spec.To, job.Order.VolumeL ?? 0, FlowLPerMin(spec.Vessel, spec.To));
+                break;
+            case StepKind.PullDecoction:
+                plant.PullMash(spec.Vessel, spec.To, job.Order.VolumeL ?? 0, FlowLPerMin(spec.Vessel, spec.To));
+                break;
+            case StepKind.ReturnDecoction:
+                plant.ReturnMash(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
                 break;
             case StepKind.TransferMash:
                 plant.TransferMash(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
@@ -210,7 +225,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     {
         if (Profile.Habits.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
             plant.PumpThroughCoil(spec.Vessel, setC ?? 0);
-        else if (Profile.Habits.MashHeating == MashHeating.Direct && plant.Powers(spec.Vessel))
+        else if (Profile.Habits.MashHeating is MashHeating.Direct or MashHeating.Decoction && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
             plant.HeatOff(spec.Vessel);

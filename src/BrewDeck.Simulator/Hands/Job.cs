@@ -23,7 +23,7 @@ internal sealed class Job(Order order, double startS, double workFactor)
     /// <summary>Sparge liquor still owed when the valve was closed, litres; NaN: never closed.</summary>
     public double SpargeLeftL { get; set; } = double.NaN;
 
-    public bool RunsByClock => Order.Kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand;
+    public bool RunsByClock => Order.Kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand or StepKind.BoilDecoction;
 
     public bool Active => !Ended && double.IsNaN(HeldS);
 
@@ -44,7 +44,7 @@ internal sealed class Job(Order order, double startS, double workFactor)
     /// <summary>Length by the clock, or by the hands with a brewer's pace.</summary>
     private static double LengthS(Order order, double workFactor) => order.Kind switch
     {
-        StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand =>
+        StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand or StepKind.BoilDecoction =>
             60 * (order.Spec.Minutes ?? 0),
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater or StepKind.AddExtract or StepKind.TreatMash =>
             Math.Min(60, order.Spec.HandsS),

@@ -141,9 +141,10 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     {
         StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash =>
             instruments.ShownC(job.Order.Spec.Vessel) >= job.Order.TargetC - CloseK,
-        StepKind.HeatToBoil => plant.Kettle.TempC >= plant.BoilingC(plant.Kettle) - 0.05,
+        StepKind.HeatToBoil or StepKind.HeatDecoction => plant.Kettle.TempC >= plant.BoilingC(plant.Kettle) - 0.05,
         StepKind.ChillInKettle => instruments.ShownC(job.Order.Spec.Vessel) <= job.Order.TargetC + CloseK,
-        StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => !plant.Pouring,
+        StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort
+            or StepKind.PullDecoction or StepKind.ReturnDecoction => !plant.Pouring,
         StepKind.Lauter or StepKind.RunOff => !plant.RunsOff,
         StepKind.CastOut => !plant.CastsOut,
         StepKind.BatchSparge or StepKind.AddWater => job.WorkDone(plant.NowS) && !plant.Pouring,

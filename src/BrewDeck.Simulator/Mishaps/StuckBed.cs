@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
 using BrewDeck.Simulator.Plant;
 
@@ -21,6 +22,16 @@ internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(m
     {
         if (stepId == About)
             Sound();
+    }
+
+    /// <summary>A remedy of the run sheet stops the run-off by itself; what it does to the bed is the same.</summary>
+    internal override void Remedied(RemedyKind kind)
+    {
+        if (!Asks || kind is not (RemedyKind.RakeBed or RemedyKind.Underlet or RemedyKind.RestBed or RemedyKind.LeaveIt))
+            return;
+        Done(Core.Rehearsing.Answer.Of(kind));
+        if (kind != RemedyKind.LeaveIt)
+            Mend(kind == RemedyKind.RestBed ? HandAct.RunSlower : HandAct.RakeBed);
     }
 
     protected override void Placed(Order order) => About = order.Id;

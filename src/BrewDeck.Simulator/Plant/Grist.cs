@@ -30,6 +30,21 @@ internal sealed class Grist
         _starchKg += (1 - SolubleShare) * dissolvableKg;
     }
 
+    /// <summary>A share of it goes to be boiled, its enzymes with it.</summary>
+    public Grist Take(double share)
+    {
+        var taken = new Grist { _solubleKg = share * _solubleKg, _starchKg = share * _starchKg, WeighedKg = share * WeighedKg, Activity = Activity };
+        (_solubleKg, _starchKg, WeighedKg) = (_solubleKg - taken._solubleKg, _starchKg - taken._starchKg, WeighedKg - taken.WeighedKg);
+        return taken;
+    }
+
+    /// <summary>What was taken comes back; its enzymes are dead or alive in the mean.</summary>
+    public void Rejoin(Grist taken)
+    {
+        Activity = (Activity * WeighedKg + taken.Activity * taken.WeighedKg) / Math.Max(1e-9, WeighedKg + taken.WeighedKg);
+        (_solubleKg, _starchKg, WeighedKg) = (_solubleKg + taken._solubleKg, _starchKg + taken._starchKg, WeighedKg + taken.WeighedKg);
+    }
+
     /// <summary>The grain is out of the wort.</summary>
     public void Leave() => (_solubleKg, _starchKg, WeighedKg) = (0, 0, 0);
 

@@ -41,6 +41,18 @@ public sealed partial class VirtualPlant
 
     /// <summary>Mash with its grain into another vessel.</summary>
     public void TransferMash(string fromId, string toId, double litresPerMin) =>
+        _mashMoves = new MashMove(IndexOf(fromId), IndexOf(toId), litresPerMin / 60) { IsWhole = true };
+
+    /// <summary>Part of the mash with its grain into the kettle, to be boiled.</summary>
+    /// <param name="litres">As they stand, grain included.</param>
+    public void PullMash(string fromId, string toId, double litres, double litresPerMin)
+    {
+        _boiled = _grist.Take(Math.Clamp(litres / Math.Max(1e-9, this[fromId].StandsL), 0, 1));
+        _mashMoves = new MashMove(IndexOf(fromId), IndexOf(toId), litresPerMin / 60) { LeftL = litres };
+    }
+
+    /// <summary>All of it comes back.</summary>
+    public void ReturnMash(string fromId, string toId, double litresPerMin) =>
         _mashMoves = new MashMove(IndexOf(fromId), IndexOf(toId), litresPerMin / 60);
 
     /// <summary>All that runs out of a vessel into another.</summary>

@@ -13,6 +13,9 @@ public sealed partial class VirtualPlant
 
     private MashMove? _mashMoves;
 
+    /// <summary>The part of the grist that is being boiled; null: none.</summary>
+    private Grist? _boiled;
+
     /// <summary>Hoses and chiller still to fill with wort, litres.</summary>
     private double _hoseFreeL;
 
@@ -77,15 +80,27 @@ public sealed partial class VirtualPlant
         if (Faults.PumpShare <= 0)
             return;
         _bed.Stir();
-        var share = Math.Min(1, move.LPerS * Faults.PumpShare * seconds / Math.Max(1e-9, from.StandsL));
+        var litres = Math.Min(move.LPerS * Faults.PumpShare * seconds, move.LeftL);
+        var share = Math.Min(1, litres / Math.Max(1e-9, from.StandsL));
+        move.LeftL -= litres;
         double water = share * from.WaterKg, extract = share * from.ExtractKg, grain = share * from.GrainKg, celsius = from.TempC;
         from.Remove(water, extract);
         from.RemoveGrain(grain);
         to.Add(water, extract, grain, celsius);
-        if (share < 1)
+        if (share < 1 && move.LeftL > 1e-9)
             return;
-        _tun = move.To;
+        if (move.IsWhole)
+            _tun = move.To;
+        else if (move.To == _tun)
+            Rejoin();
         _mashMoves = null;
+    }
+
+    private void Rejoin()
+    {
+        if (_boiled is not null)
+            _grist.Rejoin(_boiled);
+        _boiled = null;
     }
 
     private static void Move(Tank from, Tank to, double kg)
@@ -211,7 +226,14 @@ public sealed partial class VirtualPlant
         public double Left { get; set; } = 1;
     }
 
-    private sealed record MashMove(int From, int To, double LPerS);
+    private sealed record MashMove(int From, int To, double LPerS)
+    {
+        /// <summary>Still to move, litres; infinite: all that is there.</summary>
+        public double LeftL { get; set; } = double.PositiveInfinity;
+
+        /// <summary>The mash goes on in the other vessel from then on.</summary>
+        public bool IsWhole { get; init; }
+    }
 
     private sealed record RunOff(int To, int Liquor)
     {

@@ -114,6 +114,8 @@ public sealed partial class VirtualPlant
 
     private void Dissolve(double seconds)
     {
+        if (_boiled is not null && _mashMoves is null)
+            Ledger.WettingJ += Kettle.Dissolve(_boiled.Pass(seconds, Kettle.TempC, Truth.ConversionSpeed));
         if (_grist.UndissolvedKg <= 0 || Tun.LiquidKg <= 0 || _mashMoves is not null)
             return;
         var kg = _grist.Pass(seconds, Tun.TempC, Truth.ConversionSpeed);
@@ -130,7 +132,8 @@ public sealed partial class VirtualPlant
         Ledger.RoomJ += tank.Pass(seconds, _netW[i] - coilW, hose, Truth.AmbientC);
         Ledger.ElementsJ += tank.LiquidKg > 0 ? _netW[i] * seconds : 0;
         Ledger.CoolingJ += coilW * seconds;
-        if (tank.LiquidKg > 0 && tank.GrainKg <= 0)
+        // the mash is covered and gives off nothing until it boils
+        if (tank.LiquidKg > 0 && (tank.GrainKg <= 0 || tank.TempC > BoilingC(tank)))
             Evaporate(tank, seconds);
     }
 

@@ -10,8 +10,9 @@ namespace BrewDeck.Commands;
 
 /// <param name="Mends">The stand-in brewer takes remedies.</param>
 /// <param name="HiddenPowerPercent">Heat of every vessel beyond what is drawn, percent.</param>
+/// <param name="Remedies">Each off-plan day with the best remedy and without.</param>
 /// <param name="HiddenYieldPoints">Mash yield beyond what is drawn, percent points.</param>
-internal sealed record CalibrateOptions(int Seed, int Count, bool Mends, double HiddenPowerPercent, double HiddenYieldPoints);
+internal sealed record CalibrateOptions(int Seed, int Count, bool Mends, double HiddenPowerPercent, double HiddenYieldPoints, bool Remedies);
 
 /// <summary><c>brewdeck calibrate</c>: how honest the bands of the outlook are, measured on rehearsed days.</summary>
 internal static class CalibrateCommand
@@ -25,6 +26,8 @@ internal static class CalibrateCommand
             throw new UsageException($"--count: {options.Count} is too few; write 1 or more");
         if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
             return PlanCommand.Run(place, day, json ? PlanFormat.Json : PlanFormat.Text);
+        if (options.Remedies)
+            return RemedyTrialCommand.Run(place, plan, options, StartMs, json);
         var calibration = new Calibration();
         for (var i = 0; i < options.Count; i++)
             calibration.Add(Play(plan, options, options.Seed + i));
@@ -33,15 +36,17 @@ internal static class CalibrateCommand
         return calibration.Aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(Plan plan, CalibrateOptions options, int seed)
+    private static RehearsalResult Play(Plan plan, CalibrateOptions options, int seed) =>
+        RehearsalRun.Of(Truth(plan, options, seed), new PaperBook(new BatchOpened(StartMs, plan, Workplace.Version, Rehearsed: true)), StartMs, new Manner(options.Mends));
+
+    internal static HiddenTruth Truth(Plan plan, CalibrateOptions options, int seed)
     {
         var drawn = HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed);
-        var truth = drawn with
+        return drawn with
         {
             Tanks = [.. drawn.Tanks.Select(t => t with { PowerFactor = t.PowerFactor * (1 + options.HiddenPowerPercent / 100) })],
             ConversionYield = Math.Clamp(drawn.ConversionYield + options.HiddenYieldPoints / 100, 0, 1),
         };
-        return RehearsalRun.Of(truth, new PaperBook(new BatchOpened(StartMs, plan, Workplace.Version, Rehearsed: true)), StartMs, new Manner(options.Mends));
     }
 
     private static IEnumerable<string> Text(Calibration calibration, Plan plan)

@@ -104,7 +104,8 @@ internal static class CommandTable
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
         var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
         var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, Colours, Bell };
+        var exercise = new Option<int?>("--exercise") { Description = "One of the graded exercises, 1 to 7, on the deck.", HelpName = "N" };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Colours, Bell };
         day.AddTo(command);
         command.SetAction(p =>
         {
@@ -118,6 +119,7 @@ internal static class CommandTable
                 Speed = p.GetValue(speed),
                 Mishaps = p.GetValue(mishap) ?? [],
                 Drawn = p.GetValue(mishaps),
+                Exercise = p.GetValue(exercise),
             };
             return p.GetValue(headless) ? RehearseCommand.Headless(place(p), day.Of(p), options) : RehearseCommand.OnDeck(place(p), day.Of(p), options, Deck(p));
         });
@@ -133,10 +135,11 @@ internal static class CommandTable
         var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
         var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
         var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
-        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields };
+        var remedies = new Option<bool>("--remedies") { Description = "Rehearse each off-plan day twice, with the best remedy and without, and count what it was worth." };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields, remedies };
         day.AddTo(command);
         command.SetAction(p => CalibrateCommand.Run(
-            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields)), p.GetValue(json)));
+            place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields), p.GetValue(remedies)), p.GetValue(json)));
         return command;
     }
 

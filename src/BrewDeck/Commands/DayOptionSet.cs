@@ -10,7 +10,7 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _batch = new("--batch") { Description = "Cold wort into the fermenter, such as \"40 L\".", HelpName = "VOLUME" };
     private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
     private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
-    private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water or coil; without it as the brewhouse usually does.", HelpName = "METHOD" };
+    private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water, coil or decoction; without it as the brewhouse usually does.", HelpName = "METHOD" };
     private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
     private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water.", HelpName = "TEMP" };

@@ -124,7 +124,8 @@ internal sealed record DayOptions
         "direct" => MashHeating.Direct,
         "water" => MashHeating.HotWater,
         "coil" => MashHeating.Coil,
-        _ => throw new UsageException($"--mash: '{Mash}' is not known; write direct, water or coil"),
+        "decoction" => MashHeating.Decoction,
+        _ => throw new UsageException($"--mash: '{Mash}' is not known; write direct, water, coil or decoction"),
     };
 
     private static DateTimeOffset? Moment(string option, string? text)

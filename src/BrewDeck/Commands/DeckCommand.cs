@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
 
@@ -10,10 +11,22 @@ internal static class DeckCommand
 {
     public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
     {
-        using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer()) { Debrief = Debriefing.Of };
-        return Show(place, NewSession(place, ports, options.Units, place.Time.GetLocalNow()), options);
+        var (code, exercise) = Once(place, options);
+        return exercise is { } number ? RehearseCommand.Exercise(place, number, options) : code;
     });
+
+    /// <returns>The exit code, and the exercise that the deck was left for.</returns>
+    private static (int Code, int? Exercise) Once(Workplace place, DeckOptions options)
+    {
+        using var journal = place.OpenJournal();
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
+        {
+            Debrief = Debriefing.Of,
+            Exercises = new ExerciseBook(place.Folder),
+        };
+        var session = NewSession(place, ports, options.Units, place.Time.GetLocalNow());
+        return (Show(place, session, options), session.Exercise);
+    }
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
         new(ports, Settings(place, units), now);

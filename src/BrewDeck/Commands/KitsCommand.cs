@@ -10,7 +10,7 @@ namespace BrewDeck.Commands;
 internal static class KitsCommand
 {
     private static readonly string[] Heading =
-        ["brewhouse", "circuits", "fermenter", "day", "hands", "most on a circuit, kW", "nearest limit"];
+        ["brewhouse", "circuits", "fermenter", "day", "hands", "most on a circuit, kW", "nearest limit", "margins of the vessels, L"];
 
     public static int Run(Workplace place, DayOptions day, bool markdown) => place.Guard(() =>
     {
@@ -33,10 +33,10 @@ internal static class KitsCommand
         [
             house.Name, $"{circuits}", Notation.Metric.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
             Durations.Short(plan.Totals.HandsS), Peaks(plan),
-            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "",
+            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "", Margins(plan),
         ],
         PlanResult.Refused refused =>
-            [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], Notation.Metric)],
+            [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], Notation.Metric), ""],
         _ => [house.Name],
     };
 
@@ -45,6 +45,13 @@ internal static class KitsCommand
         var wiring = PlantSetting.Of(plan.Brewhouse, plan.Choices).Wiring;
         return string.Join(", ", wiring.Circuits.Select((c, i) => $"{c.Id} {Kilowatts(wiring.PeakW(i))} of {Kilowatts(c.ContinuousW)}"));
     }
+
+    /// <summary>What is left in each vessel when it is fullest.</summary>
+    private static string Margins(Plan plan) => string.Join(", ", plan.Limits
+        .Where(l => l.Unit == "L" && l.AtMost)
+        .Select(l => (Place: l.Name[(l.Name.IndexOf("_in_", StringComparison.Ordinal) + 4)..].Replace('_', ' '), l.Margin))
+        .GroupBy(l => l.Place)
+        .Select(g => $"{g.Key} {g.Min(l => l.Margin).ToString("0.0", CultureInfo.InvariantCulture)}"));
 
     private static string Kilowatts(double watts) => (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture);
 

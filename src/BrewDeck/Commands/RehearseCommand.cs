@@ -19,6 +19,8 @@ internal static class RehearseCommand
         var (seed, count, json) = (options.Seed, options.Count, options.Json);
         if (count < 1)
             throw new UsageException($"--count: {count} is too few; write 1 or more");
+        if (options.Exercise is not null)
+            throw new UsageException("--exercise: is for the deck; leave out --headless");
         var profiles = place.Profiles();
         if (day.Draw(profiles) is not PlanResult.Drawn { Plan: var plan })
             return PlanCommand.Run(place, day, json ? PlanFormat.Json : PlanFormat.Text);
@@ -50,19 +52,40 @@ internal static class RehearseCommand
     {
         if (rehearsal.Speed is not (>= 1 and <= 3600))
             throw new UsageException($"--speed: {rehearsal.Speed} is out of range; write 1 to 3600");
-        using var journal = place.OpenJournal();
-        var deck = RehearsalDeck.Open(journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), rehearsal.Speed);
-        if (deck.Session.State is null)
+        if (rehearsal.Exercise is { } number)
+            return Exercise(place, number, options);
+        if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
+            return PlanCommand.Run(place, day, PlanFormat.Text);
+        var (code, next) = Once(place, plan, rehearsal.Deal(plan, rehearsal.Seed), rehearsal.Speed, options);
+        return next is { } exercise ? Exercise(place, exercise, options) : code;
+    });
+
+    /// <summary>An exercise on the deck, and those that are chosen on it afterwards.</summary>
+    /// <exception cref="UsageException">There is none of that number.</exception>
+    public static int Exercise(Workplace place, int number, DeckOptions options)
+    {
+        var (code, next) = (ExitCode.Done, (int?)number);
+        while (next is { } chosen)
         {
-            if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
-                return PlanCommand.Run(place, day, PlanFormat.Text);
-            deck.Begin(plan, rehearsal.Deal(plan, rehearsal.Seed));
+            var (plan, card) = ExerciseDay.Draw(chosen, place.Profiles());
+            (code, next) = Once(place, plan, card, 1, options);
         }
+        return code;
+    }
+
+    /// <returns>The exit code, and the exercise that the deck was left for.</returns>
+    private static (int Code, int? Exercise) Once(Workplace place, Plan plan, RehearsalCard card, double speed, DeckOptions options)
+    {
+        using var journal = place.OpenJournal();
+        var deck = RehearsalDeck.Open(
+            journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
+        if (deck.Session.State is null)
+            deck.Begin(plan, card);
         var code = DeckCommand.Show(place, deck.Live, options);
         if (deck.Live.PowerLost)
             place.Output.WriteLine("The laptop lost its power, as was dealt; the brew goes on without it. Start brewdeck rehearse again to go on.");
-        return code;
-    });
+        return (code, deck.Session.Exercise);
+    }
 
     /// <summary>A headless day has no clock to steer; what it writes is marked as rehearsed all the same.</summary>
     private sealed class Unwatched(RehearsalCard card) : IRehearsalControls

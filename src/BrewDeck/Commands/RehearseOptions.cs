@@ -21,6 +21,9 @@ internal sealed record RehearseOptions
     /// <summary>Headless: the hidden brewhouse that all the days are brewed on; null: one of its own for each day.</summary>
     public int? House { get; init; }
 
+    /// <summary>Number of an exercise; null: none.</summary>
+    public int? Exercise { get; init; }
+
     public double Speed { get; init; } = 60;
 
     /// <summary>By name, see <see cref="MishapText"/>.</summary>

@@ -15,6 +15,6 @@ internal static class BatchStatus
     public static bool Ended(RunStatus status) => status is RunStatus.Complete or RunStatus.Aborted;
 
     /// <summary>Readings, remedies, notes and alarms leave it as it is; they are also the many.</summary>
-    public static bool MayMove(RunEvent happened) => happened is not (ReadingTaken or RemedyChosen or NoteWritten or TroubleReported or TroubleCleared
+    public static bool MayMove(RunEvent happened) => happened is not (ReadingTaken or RemedyChosen or BagWeighed or NoteWritten or TroubleReported or TroubleCleared
         or AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved or HandsActed) && !FermentFold.Belongs(happened);
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Logbook;
@@ -50,6 +51,12 @@ internal sealed record EventRow(
             },
             TroubleReported e => Of(row, e.Trouble),
             TroubleCleared e => Of(row, e.Trouble),
+            BagWeighed e => row with
+            {
+                Quantity = e.Bag.Kind == Core.Planning.ChargeKind.Hop ? "amount_g" : "amount_kg",
+                Value = e.Bag.Amount,
+                Text = BagText(e.Bag),
+            },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
             AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
@@ -82,6 +89,14 @@ internal sealed record EventRow(
     private static string Of(Packaging packaging) => packaging.Kind == PackageKind.Bottles
         ? Invariant($"bottles; {packaging.Co2Volumes} volumes; {packaging.SugarG:0.#} g {packaging.Sugar}; warmest {packaging.TempC} degC")
         : Invariant($"keg; {packaging.Co2Volumes} volumes; {packaging.PressurePa:0} Pa at {packaging.TempC} degC");
+
+    private static string BagText(Bag bag)
+    {
+        string[] shares = [Share("alpha", bag.AlphaFraction), Share("moisture", bag.MoistureFraction), Share("extract", bag.ExtractFraction)];
+        return string.Join("; ", shares.Where(s => s.Length > 0).Prepend(bag.Name));
+    }
+
+    private static string Share(string name, double? fraction) => fraction is { } f ? Invariant($"{name} {100 * f:0.##} %") : "";
 
     private static EventRow Of(EventRow row, Trouble trouble)
     {

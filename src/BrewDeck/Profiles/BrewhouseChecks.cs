@@ -127,7 +127,10 @@ internal static class BrewhouseChecks
         if (brewhouse.Coil is { } coil && coil.CoverL > brewhouse.HotLiquorTank.WorkingL)
             throw entry.One("coil")!.Error("covered_at",
                 $"covered_at is {coil.CoverL} L, more than the {brewhouse.HotLiquorTank.WorkingL} L that {brewhouse.HotLiquorTank.Id} may hold");
-        if (brewhouse.Habits.MashHeating != MashHeating.Direct && brewhouse.HotLiquorTank == brewhouse.MashTun)
+        if (brewhouse.Habits.MashHeating == MashHeating.Decoction && brewhouse.Kettle == brewhouse.MashTun)
+            throw entry.One("habits")!.Error("mash_heating",
+                $"mash_heating is decoction, but {brewhouse.MashTun.Id} is mash tun and kettle in one; write mash_heating = \"direct\"");
+        if (brewhouse.Habits.MashHeating is MashHeating.HotWater or MashHeating.Coil && brewhouse.HotLiquorTank == brewhouse.MashTun)
             throw entry.One("habits")!.Error("mash_heating",
                 $"{brewhouse.MashTun.Id} is liquor tank and mash tun in one; write mash_heating = \"direct\"");
     }

@@ -19,6 +19,7 @@ public static class BrewhouseFile
         ["direct"] = MashHeating.Direct,
         ["hot water"] = MashHeating.HotWater,
         ["coil"] = MashHeating.Coil,
+        ["decoction"] = MashHeating.Decoction,
     };
 
     /// <param name="text">TOML.</param>

@@ -156,8 +156,8 @@ internal static class BrewhouseSchema
             "Sparge liquor; usual 75 to 78."),
         new Quantity("fill", Dimension.Flow, "L/min", 0.5, 1000, "10 L/min", "Source water into a vessel.",
             Required: false, Default: 10),
-        new Choice("mash_heating", ["direct", "hot water", "coil"],
-            "From rest to rest by heat under or beside the mash with the wort pumped round, by additions of hot water, or through the coil.",
+        new Choice("mash_heating", ["direct", "hot water", "coil", "decoction"],
+            "From rest to rest by heat under or beside the mash with the wort pumped round, by additions of hot water, through the coil, or by boiling part of the mash in the kettle.",
             "direct"),
     ];
 }

@@ -24,14 +24,14 @@ internal sealed class RehearsalDeck
 
     /// <param name="wall">Time now.</param>
     /// <param name="speed">Times faster than the clock, 1 to 3600.</param>
-    public static RehearsalDeck Open(IBatchStore journal, IProfiles profiles, SessionSettings settings, DateTimeOffset wall, double speed)
+    public static RehearsalDeck Open(IBatchStore journal, IProfiles profiles, SessionSettings settings, DateTimeOffset wall, double speed, IExerciseBook? book = null)
     {
         var store = new WatchedStore(journal);
         var open = journal.List().FirstOrDefault(h => h.Rehearsed && h.Status is not (RunStatus.Complete or RunStatus.Aborted));
         var events = open is null ? [] : journal.Read(open.Number);
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
         var clock = new RehearsalClock(wall, begins, speed) { Card = (events.FirstOrDefault() as BatchOpened)?.Card };
-        var session = new Session(new SessionPorts(store, profiles, clock) { Debrief = Debriefing.Of }, settings, begins);
+        var session = new Session(new SessionPorts(store, profiles, clock) { Debrief = Debriefing.Of, Exercises = book }, settings, begins);
         return new RehearsalDeck(session, clock, new RehearsalSession(session, store, clock, events), begins);
     }
 
@@ -39,6 +39,7 @@ internal sealed class RehearsalDeck
     public bool Begin(Plan plan, RehearsalCard card)
     {
         Clock.Card = card;
+        Clock.HandsOn = card.Exercise is not null;
         return Session.Begin(plan, _begins);
     }
 }

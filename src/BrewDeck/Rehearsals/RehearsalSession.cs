@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Training;
 using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Rehearsing;
 
@@ -28,6 +29,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     private DateTimeOffset _wall;
     private int _asked;
     private bool _rings;
+    private bool _judged;
 
     public Screen Screen => session.Screen;
 
@@ -64,6 +66,21 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         Follow();
         if (clock.TakeLeap())
             Leap();
+        EndExercise();
+    }
+
+    /// <summary>An exercise that has come to its end is judged, once.</summary>
+    private void EndExercise()
+    {
+        if (_judged || _player is null || session.State is not { } state || Exercises.Find(clock.Card?.Exercise) is not { } exercise)
+            return;
+        if (Exercises.IsOver(exercise, state))
+            session.Act(new RunCommand.Abort("the exercise is over"), At(_player));
+        if (session.State.Status is not (RunStatus.Complete or RunStatus.Aborted))
+            return;
+        _judged = true;
+        Follow();
+        session.ShowDebrief(At(_player));
     }
 
     /// <summary>Lets the plant come up to a moment; who does the work is stopped there where something shows itself.</summary>

@@ -5,6 +5,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Core.Waters;
 using CsCheck;
@@ -63,6 +64,7 @@ internal static class AnyEvent
         Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepSkipped(at, text, why)),
         Gen.Select(AtMs, Readings, Shifts, (at, reading, moved) => (RunEvent)new ReadingTaken(at, reading, moved)),
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
+        Gen.Select(AtMs, Gen.Enum<ChargeKind>(), Text, Gen.Double.Nullable(), Shifts, (at, kind, name, number, moved) => (RunEvent)new BagWeighed(at, new Bag(kind, name, number, null, number), moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),
         Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleReported(at, new Trouble(kind, about))),
         Gen.Select(AtMs, Gen.Enum<TroubleKind>(), Text, (at, kind, about) => (RunEvent)new TroubleCleared(at, new Trouble(kind, about))),

@@ -37,6 +37,15 @@ internal sealed class AtTheRehearsal : IDisposable
         Strike("o");
     }
 
+    /// <summary>An exercise; what is remembered of it goes into a folder.</summary>
+    public AtTheRehearsal(int exercise, string folder)
+    {
+        Open(new ExerciseBook(folder));
+        var (plan, card) = ExerciseDay.Draw(exercise, ProfileFolder.BesideProgram(_own.Path));
+        Assert.True(_deck.Begin(plan, card));
+        WaitOnTheWall(1);
+    }
+
     public RunState State => _deck.Session.State!;
 
     public DeckScreen Deck => Assert.IsType<DeckScreen>(_deck.Session.Screen);
@@ -132,10 +141,10 @@ internal sealed class AtTheRehearsal : IDisposable
         Line(BrewerByKeys.Decimal(step.Expected[0].Kind, shown.Value));
     }
 
-    private void Open()
+    private void Open(IExerciseBook? book = null)
     {
         _deck = RehearsalDeck.Open(
-            Journal.Open(_disk, Workplace.StatusOf), ProfileFolder.BesideProgram(_own.Path), new SessionSettings { ProgramVersion = "test" }, _time.GetUtcNow(), 60);
+            Journal.Open(_disk, Workplace.StatusOf), ProfileFolder.BesideProgram(_own.Path), new SessionSettings { ProgramVersion = "test" }, _time.GetUtcNow(), 60, book);
         _bench = new Bench(_deck.Live, _time);
     }
 }

@@ -76,6 +76,9 @@ public sealed class EachKeyTests : IDisposable
             case Command.Trouble:
                 Assert.Equal("What is wrong?", Assert.IsType<ChoiceOverlay>(screen.Overlay).Question);
                 break;
+            case Command.Weigh:
+                Assert.Equal("Which bag?", Assert.IsType<ChoiceOverlay>(screen.Overlay).Question);
+                break;
             case Command.Acknowledge:
                 Assert.Equal("No alarm waits to be heard.", screen.Notice!.ToString());
                 break;

@@ -17,7 +17,7 @@ public sealed class RecipeMakingTests : IDisposable
     {
         Recipes().Strike("n");
         Assert.Contains("Add malt", _at.Text, StringComparison.Ordinal);
-        _at.Pick("name").Line("\b\b\b\b\b\b\b\b\b\bPier Bitter");
+        _at.Pick("name").Line(string.Concat(Enumerable.Repeat("\u007f", "New recipe".Length)) + "Pier Bitter");
         Malt("pale ale", "7 kg");
         Malt("caramel malt 120", "350 g");
         Hop("Challenger", "30 g", "60");

@@ -59,6 +59,18 @@ public sealed class SetUpTests : IDisposable
         Assert.Contains("38 cm, as you said", _at.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Readings_of_a_trial_outlive_the_program_too()
+    {
+        _at.Pick("New brewhouse");
+        Until("How much boils off in an hour?");
+        _at.Pick("Measure it").Line("30 cm");
+
+        _at.KillAndStartAgain();
+        _at.Pick("New brewhouse").Pick("Measure it");
+        Assert.Equal("30 cm", Assert.IsType<ListScreen>(_at.Session.Screen).Rows[0].Cells[1]);
+    }
+
     [Theory]
     [InlineData("Two", "2 x 2 kW", "none", "gas 8 kW")]
     [InlineData("One", "", "", "2 kW")]

@@ -1,28 +1,38 @@
+using System.Diagnostics;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Tests.Planning;
 
 public sealed class TimetableTests(ITestOutputHelper output)
 {
-    private const int Days = 300;
+    /// <summary>A share of <see cref="Three_hundred_days_end_as_early"/> that every run can afford.</summary>
+    [Fact]
+    public void The_day_ends_as_early_as_an_exact_solver_says_it_can() => EndEarly(40);
+
+    /// <summary>Half a minute long.</summary>
+    [Fact(Explicit = true)]
+    public void Three_hundred_days_end_as_early() => EndEarly(300);
 
     /// <summary>One in a hundred may be 1 % longer than the bound, none 3 %.</summary>
-    [Fact]
-    public void The_day_ends_as_early_as_an_exact_solver_says_it_can()
+    private void EndEarly(int days)
     {
         var over = new List<(int Seed, double Share)>();
-        for (var seed = 1; over.Count < Days; seed++)
+        var drawn = new List<double>();
+        for (var seed = 1; over.Count < days; seed++)
         {
             var (house, recipe, choices) = AnyDay.Of(seed);
-            if (Planner.Draw(house, recipe, choices) is not PlanResult.Drawn { Plan: var plan })
+            var watch = Stopwatch.StartNew();
+            var result = Planner.Draw(house, recipe, choices);
+            if (result is not PlanResult.Drawn { Plan: var plan })
                 continue;
+            drawn.Add(watch.Elapsed.TotalMilliseconds);
             Feasible(plan, seed);
             if (TimetableOracle.ShortestS(plan) is { } shortest)
                 over.Add((seed, plan.Totals.DayS / shortest - 1));
         }
         var worst = over.OrderByDescending(o => o.Share).ToList();
-        output.WriteLine($"{Days} days, {worst.Count(o => o.Share > 0.01)} more than 1 % over; worst {string.Join(", ", worst.Take(8))}");
-        Assert.InRange(worst.Count(o => o.Share > 0.01), 0, Days / 100);
+        output.WriteLine($"{days} days, drawn in {drawn.Order().ElementAt(drawn.Count / 2):F1} ms at the median; {worst.Count(o => o.Share > 0.01)} more than 1 % over; worst {string.Join(", ", worst.Take(8))}");
+        Assert.InRange(worst.Count(o => o.Share > 0.01), 0, Math.Max(1, days / 100));
         Assert.InRange(worst[0].Share, -0.001, 0.03);
     }
 

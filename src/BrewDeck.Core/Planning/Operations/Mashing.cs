@@ -60,5 +60,5 @@ internal static class Mashing
     }
 
     private static bool Holds(Workbench bench, int vessel) =>
-        bench.Setting.Habits.MashHeating == MashHeating.Direct && bench.NetHeatW(vessel) > 0;
+        bench.Setting.Habits.MashHeating is MashHeating.Direct or MashHeating.Decoction && bench.NetHeatW(vessel) > 0;
 }

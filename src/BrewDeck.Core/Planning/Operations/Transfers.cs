@@ -43,7 +43,7 @@ internal static class Transfers
     }
 
     /// <summary>A share of all that stands in a vessel, grain included.</summary>
-    private static void Pour(Workbench bench, int from, int to, double share)
+    public static void Pour(Workbench bench, int from, int to, double share)
     {
         var v = bench.Vessels[from];
         bench.Vessels[from] = v with

@@ -4,7 +4,7 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>What a reading is off by chance: noise of the eye and the steps of the scale.</summary>
-internal static class ReadingErrors
+public static class ReadingErrors
 {
     /// <summary>A step of the scale is an even spread.</summary>
     private static readonly double _evenSd = 1 / Math.Sqrt(12);

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Bags;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.RecipeMaking;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>An ingredient is not as planned: which one, what of it, and the number.</summary>
+internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
+{
+    private sealed record Figure(string Label, string Planned, Dimension Dimension, string Unit, double Least, double Most, string Example, Func<double, Bag> Of);
+
+    public void Strike()
+    {
+        ImmutableArray<PlannedBag> bags = [.. BagSheet.Of(day.State)];
+        if (bags.IsEmpty)
+        {
+            shell.Say("Everything that is weighed is in already.");
+            return;
+        }
+        page.Ask(new ChoiceAsk(
+            page, "Which bag?", [], [.. bags.Select(b => new Row([$"{BagWords.Amount(b.Kind, b.Amount, shell.Notation)} {b.Name}"]))], (row, _) => AskWhat(bags[row])));
+    }
+
+    private void AskWhat(PlannedBag bag)
+    {
+        var figures = Figures(bag);
+        page.Ask(new ChoiceAsk(
+            page, $"What of the {bag.Name}?", [], [.. figures.Select(f => new Row([$"{f.Label}, planned {f.Planned}"]))], (row, _) => AskNumber(bag, figures[row])));
+    }
+
+    private void AskNumber(PlannedBag bag, Figure figure) => page.Ask(new EntryAsk(
+        page, $"{bag.Name}: {figure.Label}?", "", _ => Line.Of($"planned {figure.Planned}; such as {figure.Example}", Tone.Muted), (text, now) =>
+        {
+            if (RecipeReaders.One(figure.Dimension, figure.Unit, figure.Least, figure.Most, figure.Example, text, shell.Notation.Units, out var fault) is not { } value)
+                return fault;
+            return acts.Do(new RunCommand.Weigh(figure.Of(value)), now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code) : null;
+        }));
+
+    private ImmutableArray<Figure> Figures(PlannedBag bag)
+    {
+        var notation = shell.Notation;
+        var amount = BagWords.Amount(bag.Kind, bag.Amount, notation);
+        var named = new Bag(bag.Kind, bag.Name);
+        return bag.Kind == ChargeKind.Hop
+            ?
+            [
+                new("there is less of it, or more", amount, Dimension.Mass, "g", 0, 50_000, "25 g", v => named with { Amount = v }),
+                new("alpha acid", notation.Percent(bag.AlphaFraction), Dimension.Fraction, "%", 0, 30, "4.5 %", v => named with { AlphaFraction = v / 100 }),
+            ]
+            :
+            [
+                new("there is less of it, or more", amount, Dimension.Mass, "kg", 0, 1000, "4.8 kg", v => named with { Amount = v }),
+                new("moisture", notation.Percent(bag.MoistureFraction), Dimension.Fraction, "%", 0, 95, "4.5 %", v => named with { MoistureFraction = v / 100 }),
+                new("extract, on dry basis", notation.Percent(bag.ExtractFraction), Dimension.Fraction, "%", 1, 100, "80 %", v => named with { ExtractFraction = v / 100 }),
+            ];
+    }
+}
