@@ -2,7 +2,6 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
-using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Waters;
 
@@ -57,6 +56,14 @@ public interface IProfiles
     /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
     HopOnHand? HopOnHand(string name) => null;
 
+    /// <summary>Malts, sugars and extracts of the catalogue, their masses 0.</summary>
+    /// <exception cref="ProfileException">The catalogue cannot be used.</exception>
+    IReadOnlyList<GristLine> CatalogueGrist() => [];
+
+    IReadOnlyList<HopOnHand> CatalogueHops() => [];
+
+    IReadOnlyList<Yeast> CatalogueYeasts() => [];
+
     /// <summary>None unless the brewer keeps some.</summary>
     IReadOnlyList<ProfileEntry> Waters() => [];
 
@@ -79,23 +86,32 @@ public interface IProfileKeeper
     ProfileEntry Accept(ProfileEntry entry, Lesson lesson, DateTimeOffset now);
 }
 
+/// <summary>Writes profiles that were made in the program, and keeps what is half made.</summary>
+public interface IProfileWriter
+{
+    /// <summary>Writes a new brewhouse into the brewer's own folder.</summary>
+    /// <param name="notes">Where a number comes from, by vessel or table and key, such as <c>kettle.dead_space</c> or <c>habits.evaporation</c>.</param>
+    /// <param name="now">Local time, for the date in the file.</param>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now);
+
+    /// <summary>Writes a recipe: comments of its file stay where they stand, and the old version stays beside it.</summary>
+    /// <param name="entry">The file that is changed; of a bundled one an own copy is made, which counts before it. Null: a new file.</param>
+    /// <param name="now">Local time, for the name of the old version.</param>
+    /// <returns>The file as it is now.</returns>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now);
+
+    /// <summary>The lines kept under a name; empty when there are none.</summary>
+    IReadOnlyList<string> Draft(string name);
+
+    /// <summary>Keeps lines under a name on disk; none: forgets them.</summary>
+    /// <exception cref="ProfileException">They could not be kept.</exception>
+    void KeepDraft(string name, IReadOnlyList<string> lines);
+}
+
 /// <param name="Path">Where it was found.</param>
 public sealed record ProfileEntry(string Name, string Path);
 
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
 public sealed class ProfileException(string message) : Exception(message);
-
-/// <summary>How a rehearsal runs; present only while one does.</summary>
-public interface IRehearsalControls
-{
-    /// <summary>Seconds of the day in one second of the wall, at least 1.</summary>
-    double Speed { get; set; }
-
-    bool Paused { get; set; }
-
-    /// <summary>The brewer does the work; the stand-in only plays the vessels.</summary>
-    bool HandsOn { get; set; }
-
-    /// <summary>What the day is dealt, kept with a batch that is opened.</summary>
-    RehearsalCard? Card => null;
-}

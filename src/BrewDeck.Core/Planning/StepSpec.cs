@@ -64,6 +64,10 @@ public enum StepKind
     LiftBasket,
     /// <summary>Hot wort from the kettle into the whirlpool.</summary>
     TransferWort,
+    /// <summary>Put on the run sheet by a remedy: a bed that does not run is rested, lifted with liquor or cut.</summary>
+    FreeBed,
+    /// <summary>Put on the run sheet by a remedy: acid or soda into the mash.</summary>
+    TreatMash,
     /// <summary>As much mash with its grain into the kettle as raises the rest of it when it comes back boiling.</summary>
     PullDecoction,
     /// <summary>The pulled mash to the boil, stirred all the way.</summary>
@@ -139,6 +143,12 @@ public sealed record StepSpec
 
     /// <summary>May begin so many seconds before <see cref="AfterStepId"/> ends: handwork that makes ready for what follows it.</summary>
     public double LeadS { get; init; }
+
+    /// <summary>Run-off: throttled to this, L/min, the litres at 20 °C; null: as the brewhouse does.</summary>
+    public double? FlowLPerMin { get; init; }
+
+    /// <summary>Does not wait for the step that runs in its vessel.</summary>
+    public bool CutsIn { get; init; }
 
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }

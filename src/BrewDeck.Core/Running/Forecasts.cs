@@ -73,7 +73,7 @@ public static class Forecasts
         var full = live.PreBoil ?? LastAfter(rest, s => s.Kind.FillsKettle(), kettle) ?? live.Plant.Vessels[kettle];
         var boiled = live.PostBoil ?? LastAfter(rest, s => s.Kind == StepKind.Boil, kettle) ?? live.Plant.Vessels[kettle];
         var fermenter = end.Vessels[setting.FermenterIndex];
-        var finish = rest.IsEmpty ? state.SecondsAt(nowMs) : rest.Max(s => s.EndS);
+        var finish = rest.IsEmpty ? state.SecondsAt(state.OverMs ?? nowMs) : rest.Max(s => s.EndS);
         var bands = live.Belief.Bands(LastBegun(state));
         return new(
             bands.PreBoilL.Around(Contents.CoolL(full)),

@@ -78,6 +78,9 @@ public sealed record RunState
     /// <summary>The plant as the model has it after all that happened; null before the batch is opened.</summary>
     public LivePlant? Live { get; init; }
 
+    /// <summary>Unix ms at which the last step of a day ended that is over; null before, and of a day without an ended step.</summary>
+    public long? OverMs => Status is RunStatus.Complete or RunStatus.Aborted ? Steps.Max(s => s.EndedMs) : null;
+
     public RunStep? Step(string id) => Steps.FirstOrDefault(s => s.Spec.Id == id);
 
     /// <summary>Seconds since the start of the day; 0 before it began.</summary>

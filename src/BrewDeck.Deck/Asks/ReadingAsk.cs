@@ -9,10 +9,13 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Asks;
 
 /// <summary>The reading entry: the line that is typed, and the place that it is for.</summary>
+/// <param name="look">What the instrument of a rehearsal shows; null on a real day: the brewer has the instrument.</param>
 /// <param name="take">Takes the reading; the question is closed before it is called.</param>
 internal sealed class ReadingAsk(
-    DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
+    DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation,
+    Func<ReadingPlace, Shown?>? look, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
 {
+    private readonly Dictionary<ReadingPlace, Shown?> _shown = [];
     private int _at;
     private string _text = "";
     private string _initial = "";
@@ -76,10 +79,20 @@ internal sealed class ReadingAsk(
 
     private Line Hint()
     {
-        var plan = Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "";
+        var plan = Dial() + (Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "");
         if (_text.Trim().Length > 0 && typing.Read(Place, _text, out _) is { } reading)
             return Line.Of($"{plan}understood as {Understood(reading)}");
         return Line.Of($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}", Tone.Muted);
+    }
+
+    /// <summary>Looked at once: a second look would be a second sample.</summary>
+    private string Dial()
+    {
+        if (look is null)
+            return "";
+        if (!_shown.TryGetValue(Place, out var shown))
+            _shown[Place] = shown = look(Place);
+        return shown is null ? "" : ReadingWords.Shown(Place.Kind, shown, notation) + " · ";
     }
 
     private string Understood(Reading reading)

@@ -15,13 +15,14 @@ public sealed record DeckMoment(
     /// <summary>Unix ms of second 0 of the day; before the first step, the day begins now.</summary>
     public long DayStartMs => State.DayStartMs ?? NowMs;
 
-    public double NowS => (NowMs - DayStartMs) / 1000.0;
+    /// <summary>Seconds of the day; they end with it.</summary>
+    public double NowS => ((State.OverMs is { } over && over < NowMs ? over : NowMs) - DayStartMs) / 1000.0;
 
     /// <summary>The step that the big key acts on; null when the day is over.</summary>
     public PlanStep? Current => Step(Focus.StepId);
 
     /// <summary>Running and waiting steps as they are expected now. The forecast has what is left to do in a running one, people want the whole.</summary>
-    public IEnumerable<PlanStep> Rest => Forecast.Rest.Select(s => Run(s.Spec.Id) is { } run ? s with { Spec = run.Spec } : s);
+    public IEnumerable<PlanStep> Rest => Forecast.Rest.Select(Whole);
 
     /// <summary>As it is expected now; a step that is over, as it was planned.</summary>
     public PlanStep? Step(string id) =>
@@ -41,6 +42,17 @@ public sealed record DeckMoment(
     }
 
     public string Clock(double dayS) => Notation.Clock(DayStartMs + (long)(dayS * 1000));
+
+    private PlanStep Whole(PlanStep left)
+    {
+        if (Run(left.Spec.Id) is not { } run)
+            return left;
+        // strike liquor is told by what is moved in all, other flows by the level they end at
+        var moved = left.Spec.Kind == StepKind.TransferStrike && run.StartedMs is not null
+            ? Plan.Steps.FirstOrDefault(s => s.Spec.Id == left.Spec.Id)?.VolumeL ?? left.VolumeL
+            : left.VolumeL;
+        return left with { Spec = run.Spec, VolumeL = moved };
+    }
 
     // a step that a remedy put in and that is over stands in neither the plan nor the forecast
     private PlanStep Bare(StepSpec spec) => new(spec, 0, 0, spec.TargetC, spec.VolumeL, null, null, [], Plan.Start);

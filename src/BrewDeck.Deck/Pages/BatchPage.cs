@@ -40,6 +40,9 @@ internal sealed class BatchPage : TextPage
             case Command.GoOn:
                 Shell.GoOn(_number);
                 break;
+            case Command.Debrief:
+                DebriefPage.Enter(Shell, _number);
+                break;
             case Command.AfterDay:
                 AfterDayPage.Enter(Shell, _number);
                 break;

@@ -41,6 +41,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
         return DeckComposer.Of(moment, [.. heard, .. KeyMap.Hints(Context).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal)) with
         {
             Alarms = AlarmLines.Of(moment, Shell.Pace),
+            Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, Shell.Notation),
         };
     }
 
@@ -84,7 +85,10 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             case Command.WipeLock:
                 Shell.WipeLock.Lock();
                 break;
-            case Command.Faster or Command.Slower or Command.Pause or Command.OwnHands:
+            case Command.Tend:
+                new TendKey(Shell, this, _acts).Strike();
+                break;
+            case Command.Faster or Command.Slower or Command.Pause or Command.OwnHands or Command.Leap:
                 RehearsalKeys.Strike(Shell.Ports.Rehearsal, command);
                 break;
             default:

@@ -29,6 +29,8 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 break;
             default:
                 shell.Push(new BatchPage(shell, day.Number));
+                if (shell.Ports is { Rehearsal: not null, Debrief: not null })
+                    DebriefPage.Enter(shell, day.Number);
                 break;
         }
     }

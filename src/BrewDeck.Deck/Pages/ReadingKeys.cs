@@ -30,8 +30,11 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     private ReadingAsk Entry(ImmutableArray<ReadingPlace> places)
     {
         var typing = new ReadingTyping(shell.Typed, page.Brewhouse);
-        return new ReadingAsk(page, places, typing, shell.Notation, Take);
+        return new ReadingAsk(page, places, typing, shell.Notation, Look(), Take);
     }
+
+    private Func<ReadingPlace, Shown?>? Look() =>
+        shell.Ports.Rehearsal is { HandsOn: true } rehearsal ? place => rehearsal.Look(place.Kind, place.Vessel) : null;
 
     private void Take(Reading reading, ReadingAsk entry, DateTimeOffset now)
     {

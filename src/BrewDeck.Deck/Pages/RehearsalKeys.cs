@@ -5,7 +5,7 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>The keys that steer a rehearsal's clock.</summary>
 internal static class RehearsalKeys
 {
-    private static readonly double[] Speeds = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600];
+    private static readonly double[] Speeds = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 3600];
 
     public static void Strike(IRehearsalControls? controls, Command command)
     {
@@ -21,6 +21,9 @@ internal static class RehearsalKeys
                 break;
             case Command.Pause:
                 controls.Paused = !controls.Paused;
+                break;
+            case Command.Leap:
+                controls.Leap();
                 break;
             case Command.OwnHands:
                 controls.HandsOn = !controls.HandsOn;

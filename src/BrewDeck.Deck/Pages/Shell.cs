@@ -36,6 +36,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 
     public bool Ended { get; set; }
 
+    /// <summary>How many profiles were written: a list of them that is older is read anew.</summary>
+    public int ProfilesWritten { get; set; }
+
     /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
     public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
 
@@ -92,6 +95,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null)
         {
             Card = ports.Rehearsal?.Card,
+            Brewer = settings.Brewer,
         };
         return Try(() => Enter(BrewDay.Open(ports.Store, opened)));
     }

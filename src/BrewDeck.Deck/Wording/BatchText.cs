@@ -24,8 +24,7 @@ public static class BatchText
             yield return Line.Of($"took {Durations.Short(s)}");
     }
 
-    private static double? Took(RunState state) => state.Status is RunStatus.Complete or RunStatus.Aborted
-        && state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;
+    private static double? Took(RunState state) => state is { DayStartMs: { } from, OverMs: { } to } ? (to - from) / 1000.0 : null;
 
     private static IEnumerable<Line> Steps(RunState state, Plan plan, Notation notation)
     {

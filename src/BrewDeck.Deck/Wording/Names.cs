@@ -80,6 +80,14 @@ public static class Names
         _ => Plainly(formula.ToString()),
     };
 
+    public static string Aim(MattersMost what) => what switch
+    {
+        MattersMost.Gravity => "gravity",
+        MattersMost.Volume => "volume",
+        MattersMost.Time => "time",
+        _ => Plainly(what.ToString()),
+    };
+
     /// <summary>First letter large.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
@@ -98,6 +106,6 @@ public static class Names
     };
 
     // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are
-    private static string Lower(string name) =>
+    internal static string Lower(string name) =>
         name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 }

@@ -71,8 +71,8 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     public DateTimeOffset Local(long unixMs) =>
         TimeZoneInfo.ConvertTime(DateTimeOffset.FromUnixTimeMilliseconds(unixMs), Zone);
 
-    /// <summary>Rounds half away from zero and never writes a negative nought.</summary>
-    internal static string Number(double value, string format)
+    /// <summary>Rounds half away from zero and never writes a negative nought; "?" for what is no number.</summary>
+    public static string Number(double value, string format)
     {
         if (!double.IsFinite(value))
             return "?";

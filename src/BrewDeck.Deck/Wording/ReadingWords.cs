@@ -66,6 +66,10 @@ public static class ReadingWords
         _ => "5.2 or 250g",
     };
 
+    /// <summary>"shows 65.4 °C", "shows 1.031 in a sample of 50 °C".</summary>
+    public static string Shown(ReadingKind kind, Shown shown, Notation notation) =>
+        $"shows {Value(kind, shown.Value, notation)}{(shown.SampleC is { } c ? $" in a sample of {notation.Target(c)}" : "")}";
+
     /// <summary>Asks again for the implausible.</summary>
     public static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
         $"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel)}.";

@@ -101,7 +101,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         var spec = job.Order.Spec;
         switch (spec.Kind)
         {
-            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse
+            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse or StepKind.FreeBed
                 or StepKind.TransferMash or StepKind.TransferWort or StepKind.PullDecoction or StepKind.ReturnDecoction:
                 plant.FinishPours();
                 break;
@@ -166,6 +166,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 break;
             case StepKind.TransferWort:
                 plant.TransferWort(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
+                break;
+            case StepKind.FreeBed when spec.VolumeL > 0:
+                plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.VolumeL.Value, plant.Truth.PumpLPerMin);
                 break;
             case StepKind.TransferStrike:
                 plant.Transfer(spec.Vessel, spec.To, plant.Faults.StrikeShare * (spec.VolumeL ?? 0), FlowLPerMin(spec.Vessel, spec.To));

@@ -8,22 +8,27 @@ namespace BrewDeck.Simulator.Hands;
 /// The hands: does on the plant what the journal says was started and finished, whoever decided it. Acts that cannot be undone are
 /// done once, however often a step is started again.
 /// </summary>
-public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, HumanPace pace, Troubles troubles)
+public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, HumanPace pace, LiveMishaps mishaps)
 {
     /// <summary>A probe this close to its target counts as there: thermostats throttle just below it; K.</summary>
     private const double CloseK = 0.15;
 
     private readonly Dictionary<string, Job> _jobs = [];
 
+    private double _offKS, _restS;
+
     private readonly HandActs _acts = new(plant, instruments, pace);
 
     public VirtualPlant Plant => plant;
 
-    public Troubles Troubles => troubles;
+    public LiveMishaps LiveMishaps => mishaps;
+
+    /// <summary>How far the mash has been off its rests, mean over their time, K; 0 before the first.</summary>
+    public double MashOffK => _restS > 0 ? _offKS / _restS : 0;
 
     public void Started(Order order)
     {
-        troubles.Starting(order);
+        mishaps.Starting(order);
         var again = _jobs.TryGetValue(order.Id, out var before);
         var job = new Job(order, plant.NowS, pace.WorkFactor()) { SpargeLeftL = before?.SpargeLeftL ?? double.NaN };
         _jobs[order.Id] = job;
@@ -33,8 +38,25 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     /// <summary>A remedy, or taking one back, may have changed the minutes of a step that runs by the clock.</summary>
     public void Asked(StepSpec spec)
     {
-        if (_jobs.TryGetValue(spec.Id, out var job) && !job.Ended && spec.Minutes != job.Order.Spec.Minutes)
+        if (!_jobs.TryGetValue(spec.Id, out var job) || job.Ended)
+            return;
+        var was = job.Order.Spec;
+        if (spec.Minutes != was.Minutes)
             job.Extend(spec);
+        if (spec.VolumeL != was.VolumeL || spec.SpargeL != was.SpargeL || spec.TargetC != was.TargetC)
+            Turned(job, was, spec);
+    }
+
+    /// <summary>Other marks for what is going on: the valve is closed and set anew.</summary>
+    private void Turned(Job job, StepSpec was, StepSpec spec)
+    {
+        if (job.Active)
+            _acts.Pause(job);
+        job.Turn(spec);
+        if (!double.IsNaN(job.SpargeLeftL))
+            job.SpargeLeftL = Math.Max(0, job.SpargeLeftL + (spec.SpargeL ?? 0) - (was.SpargeL ?? 0));
+        if (job.Active)
+            _acts.Begin(job, again: true);
     }
 
     public void Finished(string stepId)
@@ -43,7 +65,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             return;
         job.Ended = true;
         _acts.End(job);
-        troubles.Finished(stepId);
+        mishaps.Finished(stepId);
     }
 
     /// <summary>Hands off: flows stop, elements that were driving this step go out.</summary>
@@ -53,7 +75,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             return;
         job.HeldS = plant.NowS;
         _acts.Pause(job);
-        troubles.Held(stepId);
+        mishaps.Held(stepId);
     }
 
     public void Resumed(string stepId)
@@ -83,11 +105,14 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
         {
             var piece = Math.Min(VirtualPlant.StepS, left);
             plant.Advance(piece);
-            troubles.Watch(piece);
+            mishaps.Watch(piece);
             foreach (var job in _jobs.Values)
             {
-                if (job.Active)
-                    _acts.Watch(job);
+                if (!job.Active)
+                    continue;
+                _acts.Watch(job);
+                if (job.Order is { Kind: StepKind.Rest, TargetC: { } wanted })
+                    (_offKS, _restS) = (_offKS + piece * Math.Abs(plant.Tun.TempC - wanted), _restS + piece);
             }
         }
     }

@@ -101,20 +101,22 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private Remedy? Offer(RunState state, long nowMs)
     {
-        if (!manner.Mends || state.Count == _offersSeen || state.Readings.IsEmpty)
+        if ((!manner.Mends && !AnswersByRemedy()) || state.Count == _offersSeen || state.Readings.IsEmpty)
             return null;
         var offers = Remedies.For(state, nowMs);
-        if (!offers.IsEmpty && Preferred(offers) is var best && best.Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
+        if (!offers.IsEmpty && Preferred(offers) is { } best && best.Kind != RemedyKind.LeaveIt && Allowed("remedy", nowMs))
             return best;
         _offersSeen = state.Count;
         return null;
     }
 
-    /// <summary>The first, unless a mishap is to be met with another that is offered.</summary>
-    private Remedy Preferred(ImmutableArray<Remedy> offers)
+    private bool AnswersByRemedy() => hands.LiveMishaps.Asking.Any(m => manner.To(m)?.Remedy is not null);
+
+    /// <summary>The first, unless a mishap is to be met with another that is offered; null: who mends nothing takes no other.</summary>
+    private Remedy? Preferred(ImmutableArray<Remedy> offers)
     {
-        var wanted = hands.Troubles.Asking.Select(manner.To).OfType<Answer>().Select(AsRemedy).OfType<RemedyKind>().ToList();
-        return offers.FirstOrDefault(o => wanted.Contains(o.Kind)) ?? offers[0];
+        var wanted = hands.LiveMishaps.Asking.Select(manner.To).OfType<Answer>().Select(AsRemedy).OfType<RemedyKind>().ToList();
+        return offers.FirstOrDefault(o => wanted.Contains(o.Kind)) ?? (manner.Mends ? offers[0] : null);
     }
 
     private static RemedyKind? AsRemedy(Answer answer) => answer == Answer.Leave ? RemedyKind.LeaveIt : answer.Remedy;
@@ -122,11 +124,11 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     /// <summary>A mishap that can be met by hand.</summary>
     private Wanted? Tend(long nowMs)
     {
-        foreach (var trouble in hands.Troubles.Asking)
+        foreach (var live in hands.LiveMishaps.Asking)
         {
-            var key = $"tend/{trouble.Mishap.Kind}";
+            var key = $"tend/{live.Mishap.Kind}";
             // what only a remedy can mend waits for the reading that shows it
-            if (manner.To(trouble)?.Act is { } act && !trouble.Acts.IsEmpty && Allowed(key, nowMs))
+            if (manner.To(live)?.Act is { } act && !live.Acts.IsEmpty && Allowed(key, nowMs))
                 return new Wanted(key, act == HandAct.CoolSample ? pace.CoolS : pace.NoticeS, () => new RunCommand.Tend(act));
         }
         return null;

@@ -9,7 +9,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// Foam climbs just below the boil. If the heat is not turned down within 120, 75 or 40 s, it goes over the rim, 0.8, 1.5 or 3 litres of
 /// wort a minute for three minutes; then the protein has broken. Magnitudes are common practice, no source.
 /// </summary>
-internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double BelowBoilK = 1.2, LastsS = 180, DownS = 60;
 

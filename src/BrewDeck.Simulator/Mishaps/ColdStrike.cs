@@ -11,7 +11,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// Liquor that nobody stirs lies in layers: its probe, and with it the thermostat, is that much warmer than the whole until the liquor
 /// moves. 2.5, 5 or 9 K: what layers in an unstirred tank can be (common practice, no source).
 /// </summary>
-internal sealed class ColdStrike(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class ColdStrike(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double ShowsAfterS = 60;
 

@@ -6,7 +6,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>Some loops of the kettle's element burn out: 70, 50 or 30 % of its heat are left. Covered for the most part, the kettle boils on less.</summary>
-internal sealed class FailedElement(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class FailedElement(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double FailsAfterS = 120, ShowsAfterS = 60, NearlyShut = 0.3;
 

@@ -11,7 +11,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// The refractometer is broken, and the hydrometer floats in samples of 38, 50 or 62 °C: it shows 5 to 17 points too little. It is right
 /// again once samples are cooled, or when somebody has typed the temperature with the reading.
 /// </summary>
-internal sealed class MisreadHydrometer(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class MisreadHydrometer(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     /// <summary>A reading that near the truth was corrected.</summary>
     private const double NearSg = 0.003;

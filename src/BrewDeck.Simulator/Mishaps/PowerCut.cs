@@ -5,7 +5,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>The laptop goes off for 4, 12 or 30 minutes: the plant goes on as it was left, and nobody is told anything.</summary>
-internal sealed class PowerCut(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class PowerCut(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double CutAfterS = 300;
 

@@ -6,7 +6,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>Air in the pump: 30, 10 or no percent of its flow are left, until its line is filled again. A jug carries 3 L a minute.</summary>
-internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double SucksAfterS = 20, HeardAfterS = 15, PrimingS = 180, JugLPerMin = 3;
 

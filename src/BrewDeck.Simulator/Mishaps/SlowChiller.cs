@@ -10,7 +10,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// A fouled chiller (80, 60 or 45 % of its heat transfer) on thin water (60, 40 or 25 %). Flushed backwards, with its tap fully open, it
 /// is nearly as it was.
 /// </summary>
-internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double ShowsAfterS = 90, FlushingS = 300, Nothing = 1e-3, WarmerK = 4;
 

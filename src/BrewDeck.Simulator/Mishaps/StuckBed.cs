@@ -9,7 +9,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// The bed closes some minutes after the run-off was opened: its flow falls exponentially towards 45, 20 or 6 % of a sound bed's. Raked
 /// and settled anew it runs again; run at half the flow it opens slowly. Magnitudes are common practice, no source.
 /// </summary>
-internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double ClosesAfterS = 480, ClosingS = 240, OpeningS = 600, RakingS = 480, ShowsAt = 0.7, Half = 0.5;
 

@@ -7,7 +7,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>An eighth, a fifth or a third of the strike liquor stays in its tank: the mash is stiff, cold, and grain stays dry in lumps.</summary>
-internal sealed class ThickMash(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class ThickMash(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double FeltAfterS = 120;
 

@@ -9,7 +9,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// A wet plug lets the breaker fall. Switched on again as it is, it holds (mild) or falls again after 4 minutes (plain) or 90 s (severe);
 /// dried first, it holds.
 /// </summary>
-internal sealed class TrippedCircuit(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class TrippedCircuit(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double FallsAfterS = 240, ResetS = 60, DryingS = 360;
 

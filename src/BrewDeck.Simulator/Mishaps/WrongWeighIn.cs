@@ -7,7 +7,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>6, 12 or 20 % of the grist stay in a sack that should be empty; it is found when the rest is in the tun.</summary>
-internal sealed class WrongWeighIn(Mishap mishap, VirtualPlant plant) : Trouble(mishap, plant)
+internal sealed class WrongWeighIn(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
     private const double StirringInS = 180;
 

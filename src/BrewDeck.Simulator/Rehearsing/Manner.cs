@@ -14,8 +14,8 @@ public sealed record Manner(bool Mends = true)
     public ImmutableDictionary<MishapKind, Answer> Answers { get; init; } = ImmutableDictionary<MishapKind, Answer>.Empty;
 
     /// <summary>A makeshift that did not hold is not tried a second time; null: nothing can be done.</summary>
-    public Answer? To(Trouble trouble) =>
-        trouble.Asked == 1 && Answers.TryGetValue(trouble.Mishap.Kind, out var own) ? own
-        : trouble.Answers.IsEmpty ? null
-        : trouble.Answers[0];
+    public Answer? To(LiveMishap live) =>
+        live.Asked == 1 && Answers.TryGetValue(live.Mishap.Kind, out var own) ? own
+        : live.Answers.IsEmpty ? null
+        : live.Answers[0];
 }

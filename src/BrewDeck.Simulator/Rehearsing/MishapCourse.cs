@@ -14,6 +14,6 @@ public sealed record MishapCourse(Mishap Mishap, string About, double? AtS, doub
     internal static ImmutableArray<MishapCourse> Of(RehearsalPlayer player, RunState state)
     {
         double? At(double? plantS) => plantS is { } s ? state.SecondsAt(player.MsAt(s)) : null;
-        return [.. player.Troubles.All.Select(t => new MishapCourse(t.Mishap, t.About, At(t.BeganS), At(t.SeenS), At(t.ActedS), t.Answer))];
+        return [.. player.LiveMishaps.All.Select(t => new MishapCourse(t.Mishap, t.About, At(t.BeganS), At(t.SeenS), At(t.ActedS), t.Answer))];
     }
 }

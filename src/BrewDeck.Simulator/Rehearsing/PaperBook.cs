@@ -9,8 +9,14 @@ public sealed class PaperBook : IRunBook
     private readonly List<RunEvent> _events;
 
     public PaperBook(BatchOpened opened)
+        : this([opened])
     {
-        _events = [opened];
+    }
+
+    /// <summary>Goes on from a record; its first event opened the batch.</summary>
+    public PaperBook(IEnumerable<RunEvent> events)
+    {
+        _events = [.. events];
         State = RunFold.Of(_events);
     }
 

@@ -20,7 +20,7 @@ namespace BrewDeck.Simulator.Rehearsing;
 ///     player.Happened(events, state);
 /// }
 /// </code>
-/// To take up a day again after a break, give it every event of the journal in order with the state after it.
+/// To take up a day again after a break, <see cref="Replay"/> the journal.
 /// </summary>
 public sealed class RehearsalPlayer
 {
@@ -48,8 +48,8 @@ public sealed class RehearsalPlayer
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         var pace = new HumanPace(truth.Seed, steadiness);
-        Troubles = new Troubles(mishaps.IsDefault ? [] : mishaps, Plant);
-        _hands = new PlantFollower(Plant, Instruments, pace, Troubles);
+        LiveMishaps = new LiveMishaps(mishaps.IsDefault ? [] : mishaps, Plant);
+        _hands = new PlantFollower(Plant, Instruments, pace, LiveMishaps);
         _brewer = new StandInBrewer(_hands, Instruments, pace, manner ?? Manner.Practised);
     }
 
@@ -65,7 +65,10 @@ public sealed class RehearsalPlayer
 
     public Instruments Instruments { get; }
 
-    public Troubles Troubles { get; }
+    public LiveMishaps LiveMishaps { get; }
+
+    /// <summary>How far the mash has been off its rests, mean over their time, K.</summary>
+    public double MashOffK => _hands.MashOffK;
 
     /// <summary>A moment of the plant's day, Unix ms.</summary>
     public long MsAt(double plantS) => StartMs + (long)(1000 * plantS);
@@ -79,7 +82,7 @@ public sealed class RehearsalPlayer
         _state = state;
         while (true)
         {
-            var acts = BrewerActs && !Troubles.LaptopOff;
+            var acts = BrewerActs && !LiveMishaps.LaptopOff;
             if (acts && Think(state) is { } command)
                 return command;
             if (NowMs >= toMs)
@@ -114,12 +117,32 @@ public sealed class RehearsalPlayer
         _state = after;
     }
 
+    /// <summary>Plays a record from its beginning, act by act as it happened; the brewer does nothing.</summary>
+    /// <param name="events">All so far; the first opened the batch.</param>
+    /// <returns>The state after them.</returns>
+    public RunState Replay(IReadOnlyList<RunEvent> events)
+    {
+        var state = RunFold.Of([]);
+        for (var i = 0; i < events.Count;)
+        {
+            var from = i;
+            do
+            {
+                state = events[i] is Undone ? RunFold.Of([.. events.Take(i + 1)]) : RunFold.Then(state, events[i]);
+                i++;
+            }
+            while (i < events.Count && events[i].Part > 0);
+            Happened([.. events.Skip(from).Take(i - from)], state);
+        }
+        return state;
+    }
+
     private RunCommand? Think(RunState state)
     {
         var done = _hands.DoneCount();
-        if (state.Count == _thoughtCount && done == _thoughtDone && Troubles.Asked == _thoughtAsked && NowMs < _brewer.WakeMs)
+        if (state.Count == _thoughtCount && done == _thoughtDone && LiveMishaps.Asked == _thoughtAsked && NowMs < _brewer.WakeMs)
             return null;
-        (_thoughtCount, _thoughtDone, _thoughtAsked) = (state.Count, done, Troubles.Asked);
+        (_thoughtCount, _thoughtDone, _thoughtAsked) = (state.Count, done, LiveMishaps.Asked);
         var forecast = Forecasts.At(state, NowMs);
         return _brewer.Decide(state, forecast, RunFocus.Of(state, forecast, NowMs), NowMs);
     }
@@ -132,7 +155,7 @@ public sealed class RehearsalPlayer
 
     private void Follow(RunEvent happened, RunState after)
     {
-        Troubles.Happened(happened);
+        LiveMishaps.Happened(happened);
         switch (happened)
         {
             case StepStarted started:

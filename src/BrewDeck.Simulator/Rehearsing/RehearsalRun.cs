@@ -33,6 +33,9 @@ public sealed class RehearsalRun
             book,
             new RehearsalPlayer(truth, startMs, 1, mishaps.IsDefault ? [] : MishapPlaces.Placed(book.State.Plan!, mishaps), manner)).Play(truth.Seed);
 
+    /// <summary>The rest of a day that has been played up to some moment.</summary>
+    public static RehearsalResult Of(IRunBook book, RehearsalPlayer player) => new RehearsalRun(book, player).Play(player.Plant.Truth.Seed);
+
     /// <summary>In memory, the truth drawn from the seed.</summary>
     public static RehearsalResult Of(Plan plan, int seed, long startMs) => Of(
         HiddenTruth.Draw(plan.Brewhouse, plan.Choices, seed),

@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
 
 namespace BrewDeck.Commands;
@@ -10,12 +11,15 @@ internal static class DeckCommand
     public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
     {
         using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper());
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer()) { Debrief = Debriefing.Of };
         return Show(place, NewSession(place, ports, options.Units, place.Time.GetLocalNow()), options);
     });
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, new SessionSettings { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version }, now);
+        new(ports, Settings(place, units), now);
+
+    public static SessionSettings Settings(Workplace place, UnitSystem units) =>
+        new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {

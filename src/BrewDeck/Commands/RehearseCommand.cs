@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
-using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
@@ -28,18 +27,18 @@ internal static class RehearseCommand
         {
             using var journal = options.Keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
             var card = options.Deal(plan, seed + i);
-            var result = Play(new SessionPorts(journal, profiles, new Unwatched(card)), plan, card, options.House, i);
+            var result = Play(new SessionPorts(journal, profiles, new Unwatched(card)), place.Brewer, plan, card, options.House, i);
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }
         return aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(SessionPorts ports, Plan plan, RehearsalCard card, int? house, int day)
+    private static RehearsalResult Play(SessionPorts ports, string? brewer, Plan plan, RehearsalCard card, int? house, int day)
     {
         // days on one brewhouse follow each other
         var start = (plan.Choices.Start ?? FixedStart).AddDays(house is null ? 0 : day);
-        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version }, start);
+        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version, Brewer = brewer }, start);
         session.Begin(plan, start);
         return RehearsalRun.Of(
             house is { } own ? HiddenTruth.Draw(plan.Brewhouse, plan.Choices, own, card.Seed) : HiddenTruth.Draw(plan.Brewhouse, plan.Choices, card.Seed),
@@ -52,22 +51,17 @@ internal static class RehearseCommand
         if (rehearsal.Speed is not (>= 1 and <= 3600))
             throw new UsageException($"--speed: {rehearsal.Speed} is out of range; write 1 to 3600");
         using var journal = place.OpenJournal();
-        var store = new WatchedStore(journal);
-        var open = journal.List().FirstOrDefault(h => h.Rehearsed && h.Status is not (RunStatus.Complete or RunStatus.Aborted));
-        var events = open is null ? [] : journal.Read(open.Number);
-        var wall = place.Time.GetLocalNow();
-        var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
-        var clock = new RehearsalClock(wall, begins, rehearsal.Speed) { Card = (events.FirstOrDefault() as BatchOpened)?.Card };
-        var ports = new SessionPorts(store, place.Profiles(), clock);
-        var session = DeckCommand.NewSession(place, ports, options.Units, begins);
-        if (session.State is null)
+        var deck = RehearsalDeck.Open(journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), rehearsal.Speed);
+        if (deck.Session.State is null)
         {
             if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
                 return PlanCommand.Run(place, day, PlanFormat.Text);
-            clock.Card = rehearsal.Deal(plan, rehearsal.Seed);
-            session.Begin(plan, begins);
+            deck.Begin(plan, rehearsal.Deal(plan, rehearsal.Seed));
         }
-        return DeckCommand.Show(place, new RehearsalSession(session, store, clock, events), options);
+        var code = DeckCommand.Show(place, deck.Live, options);
+        if (deck.Live.PowerLost)
+            place.Output.WriteLine("The laptop lost its power, as was dealt; the brew goes on without it. Start brewdeck rehearse again to go on.");
+        return code;
     });
 
     /// <summary>A headless day has no clock to steer; what it writes is marked as rehearsed all the same.</summary>

@@ -45,6 +45,10 @@ public static class BrewhouseFile
         return brewhouse;
     }
 
+    internal static IEnumerable<string> Words(VesselRoles roles) => Roles.Where(r => roles.HasFlag(r.Value)).Select(r => r.Key);
+
+    internal static string Word(MashHeating way) => MashWays.First(w => w.Value == way).Key;
+
     private static Vessel Vessel(SchemaEntry entry) => new()
     {
         Id = entry.Text("id"),

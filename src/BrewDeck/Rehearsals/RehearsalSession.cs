@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Simulator.Plant;
 using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Rehearsals;
@@ -10,42 +11,139 @@ namespace BrewDeck.Rehearsals;
 internal sealed class RehearsalSession(Session session, WatchedStore store, RehearsalClock clock, IReadOnlyList<RunEvent> events)
     : ISession
 {
+    /// <summary>The last line of a record that the laptop's mishap cut off; taken up again, the day goes on when the power is back.</summary>
+    public const string LostPower = "the laptop lost its power";
+
     private static readonly TimeSpan Frame = TimeSpan.FromMilliseconds(100);
+
+    /// <summary>Between two looks at what shows itself.</summary>
+    private static readonly TimeSpan Piece = TimeSpan.FromSeconds(5);
+
+    private static readonly TimeSpan FarthestLook = TimeSpan.FromMinutes(3);
+
+    /// <summary>Nothing of a day takes longer without hands.</summary>
+    private static readonly TimeSpan LongestLeap = TimeSpan.FromHours(4);
 
     private RehearsalPlayer? _player;
     private DateTimeOffset _wall;
+    private int _asked;
+    private bool _rings;
 
     public Screen Screen => session.Screen;
 
     public DateTimeOffset? NextTick => clock.Paused ? null : _wall + Frame;
 
-    public bool Ended => session.Ended;
+    public bool Ended => session.Ended || PowerLost;
+
+    /// <summary>The laptop's mishap has ended the program.</summary>
+    public bool PowerLost { get; private set; }
 
     public string Title => session.Title;
 
-    public bool TakeBell() => session.TakeBell();
+    /// <summary>The virtual plant itself, for who may know the truth; null before the day begins.</summary>
+    public VirtualPlant? Plant => _player?.Plant;
+
+    public bool TakeBell()
+    {
+        var rings = session.TakeBell() | _rings;
+        _rings = false;
+        return rings;
+    }
 
     public void Receive(Input input, DateTimeOffset now)
     {
+        if (PowerLost)
+            return;
         _wall = now;
         var day = clock.Turn(now);
-        Play(day);
+        if (Player() is { } player)
+            day = Play(player, player.LiveMishaps.LaptopOff ? PowerBack(player) : day);
+        if (PowerLost)
+            return;
         session.Receive(input, day);
         Follow();
+        if (clock.TakeLeap())
+            Leap();
     }
 
-    private void Play(DateTimeOffset until)
+    /// <summary>Lets the plant come up to a moment; who does the work is stopped there where something shows itself.</summary>
+    /// <returns>How far it came.</returns>
+    private DateTimeOffset Play(RehearsalPlayer player, DateTimeOffset until)
     {
-        if (Player() is not { } player)
-            return;
         player.BrewerActs = !clock.HandsOn;
+        while (At(player) < until && !PowerLost)
+        {
+            Pass(player, Sooner(At(player) + Piece, until));
+            if (player.LiveMishaps.LaptopOff)
+                LosePower(player);
+            else if (ShowsItself(player) && clock.HandsOn)
+                return clock.Set(At(player));
+        }
+        return until;
+    }
+
+    private void Pass(RehearsalPlayer player, DateTimeOffset until)
+    {
         while (session.State is { Plan: not null } state && player.Next(state, until.ToUnixTimeMilliseconds()) is { } command)
         {
-            var decision = session.Act(command, DateTimeOffset.FromUnixTimeMilliseconds(player.NowMs));
-            player.Answered(command, decision);
+            player.Answered(command, session.Act(command, At(player)));
             Follow();
         }
     }
+
+    /// <summary>Something new: the bell rings, and whoever does the work gets time to think.</summary>
+    private bool ShowsItself(RehearsalPlayer player)
+    {
+        if (player.LiveMishaps.Asked == _asked)
+            return false;
+        _asked = player.LiveMishaps.Asked;
+        _rings = true;
+        if (clock.HandsOn)
+            clock.Speed = 1;
+        return true;
+    }
+
+    private void LosePower(RehearsalPlayer player)
+    {
+        session.Act(new RunCommand.Write(LostPower), At(player));
+        PowerLost = true;
+    }
+
+    /// <summary>The plant has gone on alone meanwhile.</summary>
+    private DateTimeOffset PowerBack(RehearsalPlayer player)
+    {
+        var back = player.MsAt(player.LiveMishaps.LaptopBackS ?? 0);
+        player.BrewerActs = false;
+        player.Next(session.State!, back + 1);
+        return clock.Set(At(player));
+    }
+
+    private void Leap()
+    {
+        if (Player() is not { } player)
+            return;
+        var last = At(player) + LongestLeap;
+        while (At(player) < last && !PowerLost && !NeedsHands())
+        {
+            var asked = _asked;
+            var day = clock.Set(Play(player, At(player) + ToNext(player)));
+            if (PowerLost)
+                return;
+            session.Receive(new Input.Tick(), day);
+            Follow();
+            if (_asked != asked)
+                return;
+        }
+    }
+
+    /// <summary>To what is due next; not far at a time, because alarms are looked for in between.</summary>
+    private TimeSpan ToNext(RehearsalPlayer player) =>
+        TimeSpan.FromMilliseconds(Math.Clamp((session.Focus?.DueMs ?? 0) - player.NowMs, Piece.TotalMilliseconds, FarthestLook.TotalMilliseconds));
+
+    private bool NeedsHands() => session.State is not { Plan: not null } state || session.Focus is not { } focus
+        || state.Alarms.Any(a => !a.Acknowledged)
+        || focus.Act is FocusAct.None or FocusAct.Resume
+        || (focus.Act is FocusAct.Start or FocusAct.Finish && focus.DueMs <= _player!.NowMs);
 
     private void Follow()
     {
@@ -56,12 +154,18 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
 
     private RehearsalPlayer? Player()
     {
-        if (_player is not null || session.State is not { Plan: { } plan } state)
+        if (_player is not null || session.State is not { Plan: { } plan })
             return _player;
         var start = events.Count > 0 ? events[0].AtMs : clock.Turn(_wall).ToUnixTimeMilliseconds();
         _player = RehearsalPlayer.For(plan, clock.Card?.Seed ?? 1, start, clock.Card?.Mishaps ?? []);
         if (events.Count > 0)
-            _player.Happened(events, state);
+            _player.Replay(events);
+        _asked = _player.LiveMishaps.Asked;
+        clock.Plant = new PlantView(_player);
         return _player;
     }
+
+    private static DateTimeOffset At(RehearsalPlayer player) => DateTimeOffset.FromUnixTimeMilliseconds(player.NowMs);
+
+    private static DateTimeOffset Sooner(DateTimeOffset one, DateTimeOffset other) => one < other ? one : other;
 }

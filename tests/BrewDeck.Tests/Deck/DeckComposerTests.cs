@@ -113,5 +113,17 @@ public class DeckComposerTests
         Assert.Equal(("Day over", "--:--", "No more hands needed."), (screen.Title, screen.Big, screen.Hands.ToString()));
     }
 
+    [Fact]
+    public void The_clock_of_the_day_stops_when_the_day_is_over()
+    {
+        var moment = Moments.Resting(0) with { Focus = new RunFocus(FocusAct.None, "", 0), NowMs = Moments.At(90_000) };
+        var over = moment.State.Steps.Select(s => s with { Status = RunStatus.Complete, StartedMs = s.StartedMs ?? Moments.At(1200), EndedMs = Moments.At(7260) });
+
+        var screen = Of(moment with { State = moment.State with { Status = RunStatus.Complete, Steps = [.. over] } });
+
+        Assert.EndsWith("day 2:01", screen.Corner, StringComparison.Ordinal);
+        Assert.Equal(1, screen.StripNow, 1e-9);
+    }
+
     private static DeckScreen Of(DeckMoment moment) => DeckComposer.Of(moment, KeyMap.Hints(KeyContext.Deck));
 }

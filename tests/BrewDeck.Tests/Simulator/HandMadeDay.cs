@@ -16,7 +16,7 @@ internal sealed class HandMadeDay
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
         _pace = new HumanPace(truth.Seed, steadiness);
-        Hands = new PlantFollower(Plant, Instruments, _pace, new Troubles([], Plant));
+        Hands = new PlantFollower(Plant, Instruments, _pace, new LiveMishaps([], Plant));
     }
 
     public VirtualPlant Plant { get; }

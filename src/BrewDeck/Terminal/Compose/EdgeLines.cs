@@ -8,13 +8,29 @@ internal static class EdgeLines
 {
     private const int Apart = 3;
 
-    /// <summary>The corner (the clock is in it) keeps its place; the title is cut first.</summary>
+    private const string Between = " · ";
+
+    /// <summary>So much of a name still tells whose day it is.</summary>
+    private const int NameLeast = 8;
+
+    /// <summary>The corner (the clock is in it) keeps its place. The name at its head is cut first, then the title.</summary>
     public static Line Top(Screen screen, int width)
     {
-        var corner = Line.Of(screen.Corner, Tone.Muted).CutTo(width);
+        var corner = Corner(screen.Corner, width - Apart - Line.Of(screen.Title).Width()).CutTo(width);
         var room = width - corner.Width() - Apart;
         var title = Line.Of(screen.Title, Tone.Strong).CutTo(room);
         return Lines.Join(title, Lines.Blank(width - title.Width() - corner.Width()), corner);
+    }
+
+    private static Line Corner(string text, int room)
+    {
+        var whole = Line.Of(text, Tone.Muted);
+        var end = text.IndexOf(Between, StringComparison.Ordinal);
+        if (end < 0 || whole.Width() <= room)
+            return whole;
+        var after = Line.Of(text[end..], Tone.Muted);
+        var left = room - after.Width();
+        return left < NameLeast ? whole : Lines.Join(Line.Of(text[..end], Tone.Muted).CutTo(left), after);
     }
 
     /// <summary>In at most so many rows; an ellipsis shows that there was more.</summary>

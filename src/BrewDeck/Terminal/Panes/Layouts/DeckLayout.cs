@@ -138,7 +138,7 @@ internal static class DeckLayout
     private static Rectangle Below(Rectangle room, int rows) =>
         new(room.X, room.Y + rows, room.Width, Math.Max(0, room.Height - rows));
 
-    private static ImmutableArray<Line> Alarms(DeckScreen screen, int width) => Wrapping.Wrap(screen.Alarms, width, indent: 3);
+    private static ImmutableArray<Line> Alarms(DeckScreen screen, int width) => Wrapping.Wrap([.. screen.Alarms, .. screen.Plant], width, indent: 3);
 
     private static ImmutableArray<Line> Log(DeckScreen screen, int width) =>
         Wrapping.Wrap(screen.Log.Select(Labels.Marked), width, indent: 7);

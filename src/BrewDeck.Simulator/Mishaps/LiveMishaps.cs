@@ -7,23 +7,23 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>All mishaps of a rehearsed day.</summary>
-public sealed class Troubles
+public sealed class LiveMishaps
 {
-    private readonly ImmutableArray<Trouble> _all;
+    private readonly ImmutableArray<LiveMishap> _all;
 
     private readonly PowerCut? _cut;
 
     /// <param name="mishaps">Each with the step that it begins in, see <see cref="MishapPlaces.Placed"/>; without one it never begins.</param>
-    public Troubles(IEnumerable<Mishap> mishaps, VirtualPlant plant)
+    public LiveMishaps(IEnumerable<Mishap> mishaps, VirtualPlant plant)
     {
         _all = [.. mishaps.Select(m => Of(m, plant))];
         _cut = _all.OfType<PowerCut>().FirstOrDefault();
     }
 
-    public IReadOnlyList<Trouble> All => _all;
+    public IReadOnlyList<LiveMishap> All => _all;
 
     /// <summary>Those that show themselves and wait for an answer, the one that has waited longest first.</summary>
-    public IEnumerable<Trouble> Asking => _all.Where(t => t.Asks && t is not PowerCut).OrderBy(t => t.SeenS);
+    public IEnumerable<LiveMishap> Asking => _all.Where(t => t.Asks && t is not PowerCut).OrderBy(t => t.SeenS);
 
     /// <summary>Questions asked so far: a change of it is worth a look.</summary>
     public int Asked
@@ -31,8 +31,8 @@ public sealed class Troubles
         get
         {
             var sum = 0;
-            foreach (var trouble in _all)
-                sum += trouble.Asked;
+            foreach (var live in _all)
+                sum += live.Asked;
             return sum;
         }
     }
@@ -45,26 +45,26 @@ public sealed class Troubles
 
     internal void Starting(Order order)
     {
-        foreach (var trouble in _all)
-            trouble.Starting(order);
+        foreach (var live in _all)
+            live.Starting(order);
     }
 
     internal void Finished(string stepId)
     {
-        foreach (var trouble in _all)
-            trouble.Finished(stepId);
+        foreach (var live in _all)
+            live.Finished(stepId);
     }
 
     internal void Held(string stepId)
     {
-        foreach (var trouble in _all)
-            trouble.Held(stepId);
+        foreach (var live in _all)
+            live.Held(stepId);
     }
 
     internal void Watch(double seconds)
     {
-        foreach (var trouble in _all)
-            trouble.Watch(seconds);
+        foreach (var live in _all)
+            live.Watch(seconds);
     }
 
     /// <summary>What the record says of the brewer's answers.</summary>
@@ -72,23 +72,23 @@ public sealed class Troubles
     {
         if (happened is not (AlarmRaised or AlarmCleared))
             _cut?.Resumed();
-        foreach (var trouble in Asking.ToList())
+        foreach (var live in Asking.ToList())
         {
             switch (happened)
             {
-                case HandsActed e when trouble.Tended(e.Act):
+                case HandsActed e when live.Tended(e.Act):
                     return;
                 case RemedyChosen e:
-                    trouble.Remedied(e.Remedy.Kind);
+                    live.Remedied(e.Remedy.Kind);
                     break;
                 case ReadingTaken e:
-                    trouble.Took(e.Reading);
+                    live.Took(e.Reading);
                     break;
             }
         }
     }
 
-    private static Trouble Of(Mishap mishap, VirtualPlant plant) => mishap.Kind switch
+    private static LiveMishap Of(Mishap mishap, VirtualPlant plant) => mishap.Kind switch
     {
         MishapKind.ColdStrike => new ColdStrike(mishap, plant),
         MishapKind.ThickMash => new ThickMash(mishap, plant),

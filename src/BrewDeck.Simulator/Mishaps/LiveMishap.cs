@@ -7,7 +7,7 @@ using BrewDeck.Simulator.Plant;
 namespace BrewDeck.Simulator.Mishaps;
 
 /// <summary>A mishap at work: when it begins, what it does to the plant, when it could be seen, and what the hands did about it.</summary>
-public abstract class Trouble(Mishap mishap, VirtualPlant plant)
+public abstract class LiveMishap(Mishap mishap, VirtualPlant plant)
 {
     private double _stepS = double.NaN;
 

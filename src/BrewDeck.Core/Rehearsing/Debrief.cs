@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace BrewDeck.Core.Rehearsing;
+
+/// <summary>What a rehearsed day really gave. Volumes are litres at 20 °C.</summary>
+/// <param name="FinishS">End, seconds since the start of the day.</param>
+/// <param name="MashOffK">How far the mash was off its rests, mean over their time.</param>
+/// <param name="SpiltL">Wort that went over the rim.</param>
+public sealed record DayResult(
+    double OriginalGravitySg, double FermenterL, double BitternessIbu, double PitchC, double FinishS, double MashOffK, double SpiltL);
+
+/// <summary>An answer to a mishap and the day that it gives when everything else is the same.</summary>
+/// <param name="Loss">How far that day is off the plan, see <see cref="DayLoss"/>.</param>
+public sealed record TriedAnswer(Answer Answer, DayResult Gives, double Loss);
+
+/// <summary>One mishap looked back at. Times are seconds since the start of the day.</summary>
+/// <param name="AtS">When it began; null: the day did not come to it. The same for the two below.</param>
+/// <param name="SeenS">When it could first be seen.</param>
+/// <param name="ActedS">When something was first done about it.</param>
+/// <param name="Chosen">What was done, when it was done, the rest of the day brewed without remedies for later readings; null: nothing can be done about it.</param>
+/// <param name="Tried">Each answer at once, the rest of the day brewed without remedies for later readings; the best first.</param>
+public sealed record MishapDebrief(
+    Mishap Mishap, string About, double? AtS, double? SeenS, double? ActedS, TriedAnswer? Chosen, ImmutableArray<TriedAnswer> Tried)
+{
+    public TriedAnswer? Best => Tried.IsDefaultOrEmpty ? null : Tried[0];
+}
+
+/// <summary>A rehearsed day looked back at: plan against result, and each mishap.</summary>
+/// <param name="Pitched">The wort came to its yeast.</param>
+public sealed record Debrief(RehearsalCard Card, bool Pitched, DayResult Plan, DayResult Result, ImmutableArray<MishapDebrief> Mishaps);

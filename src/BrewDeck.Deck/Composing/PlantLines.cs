@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Composing;
+
+/// <summary>What there is to see at the plant of a rehearsal: signs of what is wrong, and the dials for who does the work.</summary>
+public static class PlantLines
+{
+    public static ImmutableArray<Line> Of(IRehearsalControls? rehearsal, Brewhouse brewhouse, Notation notation) => rehearsal is null
+        ? []
+        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
+
+    private static Line[] Of(Sign sign, Brewhouse brewhouse) =>
+    [
+        new([new Span(MishapWords.Sign(sign.Kind, sign.About, brewhouse), Tone.Due), new Span(sign.Acts.IsEmpty ? " r: ways back." : " m: what to do.")]),
+        Line.Of(string.Join(" ", CautionWords.Of(MishapWords.CautionsOf(sign.Kind))), Tone.Warning),
+    ];
+
+    private static Line Dials(IReadOnlyList<Dial> dials, Notation notation) => Line.Of(
+        "Dials: " + string.Join(" · ", dials.Select(d => $"{d.Vessel} {notation.Temp(d.TempC)} {notation.Volume(d.StandsL)}")),
+        Tone.Muted);
+}

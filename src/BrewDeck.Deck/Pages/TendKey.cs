@@ -1,0 +1,37 @@
+using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Runs;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Offers what the hands can do about what shows itself at the plant of a rehearsal.</summary>
+internal sealed class TendKey(Shell shell, DeckPage page, Acts acts)
+{
+    public void Strike()
+    {
+        if (shell.Ports.Rehearsal?.Signs is not [var sign, ..])
+        {
+            shell.Say("Nothing is wrong that can be seen.");
+            return;
+        }
+        HandAct[] offered = [.. sign.Acts, HandAct.LeaveIt];
+        page.Ask(new ChoiceAsk(
+            page,
+            "What do you do?",
+            [.. Lines(sign)],
+            [.. offered.Select(a => new Row([MishapWords.Act(a)]))],
+            (row, at) => acts.Do(new RunCommand.Tend(offered[row]), at)));
+    }
+
+    private IEnumerable<Line> Lines(Sign sign)
+    {
+        yield return Line.Of(MishapWords.Sign(sign.Kind, sign.About, page.Brewhouse));
+        if (sign.Acts.IsEmpty)
+            yield return Line.Of("Read it first (t); then r shows the ways back to plan.");
+        foreach (var caution in CautionWords.Of(MishapWords.CautionsOf(sign.Kind)))
+            yield return Line.Of(caution, Tone.Warning);
+    }
+}

@@ -1,0 +1,39 @@
+using System.CommandLine;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Simulator.Rehearsing;
+
+namespace BrewDeck.Commands;
+
+/// <summary><c>brewdeck debrief</c>: a rehearsed batch looked back at.</summary>
+internal static class DebriefCommand
+{
+    public static Command Of(Func<ParseResult, Workplace> place, Option<UnitSystem> units)
+    {
+        var batch = new Argument<int>("batch") { Description = "Number of a rehearsed batch, see \"log list --rehearsed\"." };
+        var json = new Option<bool>("--json") { Description = "As one line of JSON." };
+        var command = new Command("debrief", "Looks back at a rehearsed batch: each mishap, what was done, what the choice cost.") { batch, json };
+        command.SetAction(p => Run(place(p), p.GetValue(batch), p.GetValue(json), p.GetValue(units)));
+        return command;
+    }
+
+    private static int Run(Workplace place, int batch, bool json, UnitSystem units) => place.Guard(() =>
+    {
+        using var journal = place.OpenJournal();
+        if (journal.List().All(h => h.Number != batch))
+            return place.Say($"batch {batch}: is not in the logbook; \"brewdeck log list --rehearsed\" says which are", ExitCode.Refused);
+        if (Debriefing.Of(journal.Read(batch)) is not { } debrief)
+            return place.Say($"batch {batch}: was not rehearsed, or before rehearsals could be debriefed; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
+        if (json)
+            place.Output.WriteLine(DebriefJson.Of(batch, debrief));
+        else
+            Write(place, batch, debrief, units);
+        return ExitCode.Done;
+    });
+
+    private static void Write(Workplace place, int batch, Core.Rehearsing.Debrief debrief, UnitSystem units)
+    {
+        place.Output.WriteLine($"debrief of batch {batch}");
+        foreach (var line in DebriefWords.Lines(debrief, new Notation(units, TimeZoneInfo.Local)))
+            place.Output.WriteLine(line.ToString());
+    }
+}

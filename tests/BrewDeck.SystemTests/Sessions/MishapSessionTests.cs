@@ -1,0 +1,96 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
+using BrewDeck.Rehearsals;
+using static BrewDeck.SystemTests.Sessions.AtTheKeys;
+
+namespace BrewDeck.SystemTests.Sessions;
+
+/// <summary>Each mishap in the real deck: it shows itself, the trainee meets it by keys, and the day goes on.</summary>
+public sealed class MishapSessionTests
+{
+    [Theory]
+    [InlineData(MishapKind.ThickMash, "The paddle stands up", HandAct.PumpOver, StepKind.Rest, RunStatus.Running)]
+    [InlineData(MishapKind.PumpLostPrime, "The pump whines", HandAct.PrimePump, StepKind.DoughIn, RunStatus.Running)]
+    [InlineData(MishapKind.WrongWeighIn, "A sack that should be empty", HandAct.AddRestOfGrist, StepKind.Vorlauf, RunStatus.Running)]
+    [InlineData(MishapKind.StuckBed, "thins to a trickle", HandAct.RakeBed, StepKind.HeatToBoil, RunStatus.Running)]
+    [InlineData(MishapKind.MisreadHydrometer, "a jar too hot", HandAct.CoolSample, StepKind.HeatToBoil, RunStatus.Running)]
+    [InlineData(MishapKind.TrippedCircuit, "the breaker of circuit C has fallen", HandAct.DryAndReset, StepKind.HotBreak, RunStatus.Complete)]
+    [InlineData(MishapKind.FailedElement, "its ammeter stands far below", HandAct.CoverKettle, StepKind.HotBreak, RunStatus.Complete)]
+    [InlineData(MishapKind.BoilOver, "Foam climbs", HandAct.TurnDown, StepKind.HotBreak, RunStatus.Complete)]
+    [InlineData(MishapKind.SlowChiller, "wort valve is nearly shut", HandAct.FlushChiller, StepKind.Pitch, RunStatus.Running)]
+    public void It_shows_itself_is_met_by_keys_and_the_day_goes_on(MishapKind kind, string sign, HandAct act, StepKind then, RunStatus status)
+    {
+        using var at = new AtTheRehearsal(new Mishap(kind, Severity.Plain));
+        at.UntilItShows();
+        Assert.Contains(sign, at.Signs, StringComparison.Ordinal);
+        Assert.Contains(": ", at.Deck.Plant[1].ToString(), StringComparison.Ordinal);
+        Assert.Equal(1, at.Clock.Speed);
+
+        at.Strike("m").Strike(Enter);
+        Assert.Equal(act, Assert.Single(at.Events.OfType<HandsActed>()).Act);
+        Assert.Empty(at.Clock.Signs);
+
+        at.Until(then, status);
+        Assert.True(at.State.Status == RunStatus.Running, at.Text);
+    }
+
+    [Fact]
+    public void A_cold_strike_is_read_and_met_with_a_remedy()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.ColdStrike, Severity.Severe));
+        at.UntilItShows();
+        Assert.Contains("falls as the liquor moves", at.Signs, StringComparison.Ordinal);
+
+        at.Until(StepKind.Rest, RunStatus.Running);
+        Assert.Contains("r shows ways back", at.Text, StringComparison.Ordinal);
+        at.Strike("r").Strike(Enter);
+        Assert.Equal(RemedyKind.HeatMash, Assert.Single(at.State.Remedies).Remedy.Kind);
+        Assert.Empty(at.Clock.Signs);
+
+        at.Until(StepKind.Vorlauf, RunStatus.Running);
+    }
+
+    [Fact]
+    public void A_power_cut_ends_the_program_and_the_day_goes_on_when_the_power_is_back()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.PowerCut, Severity.Plain));
+        at.UntilItShows();
+        Assert.True(at.Ended);
+        var cut = Assert.IsType<NoteWritten>(at.Events[^1]);
+        Assert.Equal(RehearsalSession.LostPower, cut.Text);
+
+        at.StartAgain().WaitOnTheWall(1);
+        Assert.False(at.Ended);
+        Assert.InRange((at.Clock.Day - DateTimeOffset.FromUnixTimeMilliseconds(cut.AtMs)).TotalMinutes, 12, 14);
+
+        at.Strike("o").Until(StepKind.Vorlauf, RunStatus.Running);
+    }
+
+    [Fact]
+    public void What_is_typed_is_the_trainees_the_dial_only_shows()
+    {
+        using var at = new AtTheRehearsal();
+        at.Until(StepKind.HeatStrike, RunStatus.Running);
+        Assert.Contains("Dials: liquor", at.Signs, StringComparison.Ordinal);
+        at.Strike("6");
+        Assert.Contains("shows ", at.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(at.State.Readings, r => r.Reading.Kind == ReadingKind.Temperature);
+    }
+
+    [Fact]
+    public void Speeds_go_from_the_clock_to_a_leap_and_a_pause_stands_still()
+    {
+        using var at = new AtTheRehearsal();
+        for (var i = 0; i < 8; i++)
+            at.Strike("-");
+        Assert.Equal(1, at.Clock.Speed);
+        for (var i = 0; i < 14; i++)
+            at.Strike("+");
+        Assert.Equal(3600, at.Clock.Speed);
+        at.Strike(".");
+        var stood = at.Clock.Day;
+        at.WaitOnTheWall(60);
+        Assert.Equal(stood, at.Clock.Day);
+    }
+}
