@@ -56,6 +56,14 @@ public interface IProfiles
     /// <summary>A hop of the catalogue by its name; null when it is not in it.</summary>
     HopOnHand? HopOnHand(string name) => null;
 
+    /// <summary>Malts, sugars and extracts of the catalogue, their masses 0.</summary>
+    /// <exception cref="ProfileException">The catalogue cannot be used.</exception>
+    IReadOnlyList<GristLine> CatalogueGrist() => [];
+
+    IReadOnlyList<HopOnHand> CatalogueHops() => [];
+
+    IReadOnlyList<Yeast> CatalogueYeasts() => [];
+
     /// <summary>None unless the brewer keeps some.</summary>
     IReadOnlyList<ProfileEntry> Waters() => [];
 
@@ -76,6 +84,30 @@ public interface IProfileKeeper
     /// <returns>The file as it is now: the brewer's own, also where a bundled one was read before.</returns>
     /// <exception cref="ProfileException">It could not be changed: nothing has happened.</exception>
     ProfileEntry Accept(ProfileEntry entry, Lesson lesson, DateTimeOffset now);
+}
+
+/// <summary>Writes profiles that were made in the program, and keeps what is half made.</summary>
+public interface IProfileWriter
+{
+    /// <summary>Writes a new brewhouse into the brewer's own folder.</summary>
+    /// <param name="notes">Where a number comes from, by vessel or table and key, such as <c>kettle.dead_space</c> or <c>habits.evaporation</c>.</param>
+    /// <param name="now">Local time, for the date in the file.</param>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now);
+
+    /// <summary>Writes a recipe: comments of its file stay where they stand, and the old version stays beside it.</summary>
+    /// <param name="entry">The file that is changed; of a bundled one an own copy is made, which counts before it. Null: a new file.</param>
+    /// <param name="now">Local time, for the name of the old version.</param>
+    /// <returns>The file as it is now.</returns>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now);
+
+    /// <summary>The lines kept under a name; empty when there are none.</summary>
+    IReadOnlyList<string> Draft(string name);
+
+    /// <summary>Keeps lines under a name on disk; none: forgets them.</summary>
+    /// <exception cref="ProfileException">They could not be kept.</exception>
+    void KeepDraft(string name, IReadOnlyList<string> lines);
 }
 
 /// <param name="Path">Where it was found.</param>

@@ -15,6 +15,9 @@ public sealed record SessionSettings
     /// <summary>Written into each batch.</summary>
     public string ProgramVersion { get; init; } = "";
 
+    /// <summary>Who brews, for the record; null: not said.</summary>
+    public string? Brewer { get; init; }
+
     /// <summary>The same key within this time counts once.</summary>
     public TimeSpan DoubleStrike { get; init; } = TimeSpan.FromMilliseconds(400);
 
@@ -28,7 +31,9 @@ public sealed record SessionSettings
 /// <summary>The ports of a session.</summary>
 /// <param name="Rehearsal">Null on a real day.</param>
 /// <param name="Keeper">Null: accepted lessons cannot be written.</param>
-public sealed record SessionPorts(IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null, IProfileKeeper? Keeper = null)
+/// <param name="Writer">Null: no profiles can be made.</param>
+public sealed record SessionPorts(
+    IBatchStore Store, IProfiles Profiles, IRehearsalControls? Rehearsal = null, IProfileKeeper? Keeper = null, IProfileWriter? Writer = null)
 {
     /// <summary>Looks back at a rehearsed batch by its events; gives null for one that was not rehearsed.</summary>
     public Func<IReadOnlyList<RunEvent>, Debrief?>? Debrief { get; init; }

@@ -20,6 +20,9 @@ public sealed record Brewhouse
 
     public required Habits Habits { get; init; }
 
+    /// <summary>That liquor and wort are moved through; null: as usual for the flow.</summary>
+    public Hose? Hose { get; init; }
+
     /// <summary>In the hot liquor tank, for wort that is pumped round; null without.</summary>
     public Coil? Coil { get; init; }
 

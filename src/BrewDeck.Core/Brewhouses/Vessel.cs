@@ -45,6 +45,15 @@ public sealed record Vessel
     /// <summary>Inside diameter in metres, for readings by depth; null when the vessel has its own scale only.</summary>
     public double? DiameterM { get; init; }
 
+    /// <summary>Of its outlet above the floor, m; null: not told.</summary>
+    public double? OutletM { get; init; }
+
+    /// <summary>Of the end through which liquid comes in above the floor, m; null: not told.</summary>
+    public double? InletM { get; init; }
+
+    /// <summary>Id of the vessel to which a fixed pipe leads from its outlet, so that no hose is moved for it; empty: none.</summary>
+    public string PipedTo { get; init; } = "";
+
     /// <summary>Of the empty vessel with its fittings, J/K.</summary>
     public required double HeatCapacityJPerK { get; init; }
 

@@ -17,6 +17,14 @@ public enum BitternessFormula
     Rager,
 }
 
+/// <summary>What the brewer would rather have right when not everything can be.</summary>
+public enum MattersMost
+{
+    Gravity,
+    Volume,
+    Time,
+}
+
 /// <summary>What the brewer decides or measures for one day.</summary>
 public sealed record DayChoices
 {
@@ -41,6 +49,9 @@ public sealed record DayChoices
     public SpargeMethod Sparge { get; init; } = SpargeMethod.Fly;
 
     public BitternessFormula Bitterness { get; init; }
+
+    /// <summary>The order of remedies goes by it.</summary>
+    public MattersMost MattersMost { get; init; }
 
     /// <summary>From rest to rest; null: as the brewhouse usually does.</summary>
     public Brewhouses.MashHeating? MashHeating { get; init; }

@@ -5,10 +5,13 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Extension rings of the kettle: no more are put on than the wort needs.</summary>
 internal static class KettleRings
 {
-    public static PlanResult Fewest(Brewhouse house, Func<Brewhouse, PlanResult> draw)
+    public static PlanResult Fewest(Brewhouse house, Func<Brewhouse, PlanResult> draw) => Fewest(house, draw, LacksRoom);
+
+    /// <param name="lacksRoom">Whether the kettle was too small.</param>
+    public static T Fewest<T>(Brewhouse house, Func<Brewhouse, T> draw, Func<T, bool> lacksRoom)
     {
         var result = draw(house);
-        for (var rings = 1; rings <= house.Kettle.Rings && LacksRoom(result); rings++)
+        for (var rings = 1; rings <= house.Kettle.Rings && lacksRoom(result); rings++)
             result = draw(With(house, rings));
         return result;
     }

@@ -10,6 +10,9 @@ internal static class LimitChecks
 {
     private const double Gravity = 9.80665;
 
+    /// <summary>Less fall than this is no transfer; nearer to its shut-off head a pump hardly moves anything (common practice, no source).</summary>
+    private const double LeastFallM = 0.05, MostOfHead = 0.95;
+
     /// <summary>Nearer than this a mash is where it should be; K.</summary>
     private const double NearK = 1;
 
@@ -21,21 +24,59 @@ internal static class LimitChecks
             new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
             .. StrikeTemperature(setting, steps),
             .. Sparge(setting, batch),
-            new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L"),
-            new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false),
-            .. house.LauterTun == house.MashTun
-                ? ImmutableArray<Limit>.Empty : [new("mash_in_lauter_tun", Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L")],
-            .. house.Whirlpool == house.Kettle
-                ? ImmutableArray<Limit>.Empty : [new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L")],
-            new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L"),
-            new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false),
-            new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L"),
+            .. Standing(setting, steps),
             .. Heats(setting, steps),
             .. Circuits(setting),
             .. FalseBottom(house),
+            .. SuctionHeads.Limit(setting, steps),
+            .. Reach(setting, steps),
             .. Evaporation(setting, steps),
             .. Pitching(setting, steps),
         ];
+    }
+
+    /// <summary>
+    /// The same checks on what is left of a day: vessels that some step still works in, targets that are still to be reached, circuits
+    /// that still feed something.
+    /// </summary>
+    public static ImmutableArray<Limit> OfRest(PlantSetting setting, PlantState now, ImmutableArray<PlanStep> rest)
+    {
+        var house = setting.Brewhouse;
+        var used = rest.SelectMany(s => PlantModel.VesselsOf(setting, s.Spec)).ToHashSet();
+        bool Uses(string vessel) => used.Contains(setting.IndexOf(vessel));
+        var standing = Standing(setting, rest).Where(l => double.IsFinite(l.Value));
+        return
+        [
+            .. Uses(house.HotLiquorTank.Id)
+                ? ImmutableArray.Create(new Limit("liquor_in_tank", Fullest(setting, rest, house.HotLiquorTank.Id), house.HotLiquorTank.WorkingL, "L")) : [],
+            .. StrikeTemperature(setting, rest),
+            .. standing,
+            .. Heats(setting, rest),
+            .. Circuits(setting).Where(l => rest.Any(s => Feeds(setting, s.Spec, l))),
+            .. rest.Any(s => s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter && PlantModel.VesselsOf(setting, s.Spec).Contains(setting.IndexOf(house.LauterTun.Id)))
+                ? FalseBottom(house) : [],
+            .. SuctionHeads.Limit(setting, rest),
+            .. Pitching(setting, rest),
+        ];
+    }
+
+    private static bool Feeds(PlantSetting setting, StepSpec spec, Limit circuit) =>
+        PlantModel.HeatedVessel(setting, spec) is >= 0 and var vessel
+        && circuit.Name.EndsWith($"_for_{setting.Brewhouse.Vessels[vessel].Id}", StringComparison.Ordinal);
+
+    /// <summary>What stands in the vessels. A vessel that no step is left for has no number: NaN or infinite, which a whole day never has.</summary>
+    private static IEnumerable<Limit> Standing(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var house = setting.Brewhouse;
+        yield return new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L");
+        yield return new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false);
+        if (house.LauterTun != house.MashTun)
+            yield return new("mash_in_lauter_tun", Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L");
+        if (house.Whirlpool != house.Kettle)
+            yield return new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L");
+        yield return new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L");
+        yield return new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false);
+        yield return new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L");
     }
 
     private static IEnumerable<Limit> Sparge(PlantSetting setting, Batch batch)
@@ -46,17 +87,18 @@ internal static class LimitChecks
             yield return new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false);
     }
 
-    /// <summary>Most that stands in a vessel at the end of any step, litres at its temperature.</summary>
+    /// <summary>Most that stands in a vessel at the end of any step that works in it, litres at its temperature; NaN without one.</summary>
     private static double Fullest(PlantSetting setting, ImmutableArray<PlanStep> steps, string vessel)
     {
         var index = setting.IndexOf(vessel);
-        return steps.Max(s => Contents.StandsL(s.After.Vessels[index]));
+        return steps.Where(s => PlantModel.VesselsOf(setting, s.Spec).Contains(index))
+            .Select(s => Contents.StandsL(s.After.Vessels[index])).DefaultIfEmpty(double.NaN).Max();
     }
 
-    /// <summary>Least that stands in the vessel of any step of such a kind, litres at its temperature.</summary>
+    /// <summary>Least that stands in the vessel of any step of such a kind, litres at its temperature; infinite without one.</summary>
     private static double Emptiest(PlantSetting setting, ImmutableArray<PlanStep> steps, Func<StepKind, bool> wanted) =>
         steps.Where(s => wanted(s.Spec.Kind)).Select(s => Contents.StandsL(s.After.Vessels[setting.IndexOf(s.Spec.Vessel)]))
-            .DefaultIfEmpty(0).Min();
+            .DefaultIfEmpty(double.PositiveInfinity).Min();
 
     /// <summary>A thick mash in a cold tun may ask for liquor hotter than water gets.</summary>
     private static IEnumerable<Limit> StrikeTemperature(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
@@ -81,6 +123,21 @@ internal static class LimitChecks
         let carries = setting.Circuits[circuit]
         select new Limit(
             $"circuit_{carries.Id}_for_{vessel}", setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
+
+    /// <summary>The highest way up that a pump must lift, or the least fall that must do without one, where heights are told.</summary>
+    private static IEnumerable<Limit> Reach(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    {
+        var house = setting.Brewhouse;
+        var lifts = steps.Where(s => s.Spec.Kind is StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort)
+            .Select(s => (From: setting.IndexOf(s.Spec.Vessel), To: setting.IndexOf(s.Spec.To), s.After))
+            .Select(s => Plumbing.LiftM(house, s.From, s.To, Contents.StandsL(s.After.Vessels[s.From]))).OfType<double>().ToArray();
+        if (lifts.Length == 0)
+            yield break;
+        if (house.Pumps.IsEmpty)
+            yield return new("fall_by_gravity", -lifts.Max(), LeastFallM, "m", AtMost: false);
+        else if (house.Pumps[0].FreeFlowLPerMin is not null)
+            yield return new("lift_of_pump", lifts.Max(), MostOfHead * house.Pumps[0].ShutOffHeadM, "m");
+    }
 
     /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
     private static IEnumerable<Limit> FalseBottom(Brewhouse house)

@@ -83,6 +83,13 @@ public sealed record Limit(string Name, double Value, double Bound, string Unit,
     public bool Ok => Margin >= -1e-9;
 }
 
+/// <summary>What a day would give, whether it can be brewed or not.</summary>
+public sealed record DayFigures(Totals Totals, ImmutableArray<Limit> Limits)
+{
+    /// <summary>What keeps it from being brewed; empty: nothing does.</summary>
+    public IEnumerable<Limit> Failed => Limits.Where(l => !l.Ok && !l.Warns);
+}
+
 /// <summary>Why a plan cannot be brewed: the number that failed, and codes for what would mend it.</summary>
 /// <param name="Code">Stable name, snake_case.</param>
 /// <param name="Mends">What would mend it.</param>

@@ -40,6 +40,25 @@ public static class Planner
         });
     }
 
+    /// <summary>
+    /// What a day would give, and every number held against its limit, also where it cannot be brewed: for looking ahead while
+    /// something is made. The water is not treated.
+    /// </summary>
+    /// <returns>Null when there is nothing to reckon with: no mash, or circuits that carry nothing.</returns>
+    public static DayFigures? Figures(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        var fitting = choices with { Water = null, Sparge = brewhouse.CanSparge ? choices.Sparge : SpargeMethod.None };
+        return KettleRings.Fewest(brewhouse, house => FiguresOn(house, recipe, fitting), f => f?.Limits.Any(l => !l.Ok && l.Name == "wort_in_kettle") == true);
+    }
+
+    private static DayFigures? FiguresOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    {
+        if (!Refusals.Beforehand(brewhouse, recipe, choices).IsEmpty)
+            return null;
+        var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices);
+        return new(DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps), LimitChecks.Of(setting, batch, steps));
+    }
+
     /// <summary>Every number that the plant of a day would have, whether it can be brewed or not.</summary>
     internal static ImmutableArray<Limit> LimitsOf(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
@@ -86,6 +105,7 @@ public static class Planner
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
         var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter && s.Spec.Kind.FillsKettle()).VolumeL ?? 0;
         var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
+        sheet = HoseMoves.OnSheet(setting.Brewhouse, sheet);
         var water = WaterDay.Of(batch, sheet, choices);
         sheet = [.. WaterDay.OnSheet(sheet, water)];
         var first = DayFold.Over(setting, sheet, PlantModel.Empty(setting));

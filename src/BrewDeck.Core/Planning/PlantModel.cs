@@ -73,6 +73,8 @@ public static class PlantModel
             found.Add(setting.IndexOf(spec.To));
         if (spec.SpargeL > 0)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+        if (spec.Kind == StepKind.FreeBed && spec.VolumeL > 0)
+            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         if (spec.Kind == StepKind.Ramp && setting.Habits.MashHeating == MashHeating.Coil)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         return found.ToImmutable();
@@ -147,6 +149,7 @@ public static class PlantModel
         StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand => Cooling.Stand(bench, spec, limitS),
         StepKind.ChillInKettle => Cooling.InKettle(bench, spec, limitS),
         StepKind.CastOut => Cooling.CastOut(bench, spec, limitS),
+        StepKind.FreeBed => Lautering.FreeBed(bench, spec, limitS),
         StepKind.MovePlug => Plugs.Move(bench, spec, limitS),
         _ => Progress.ByClock(spec, limitS),
     };

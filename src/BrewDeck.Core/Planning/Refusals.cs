@@ -54,6 +54,8 @@ internal static class Refusals
         "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
         "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
         "pitch_temperature" => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
+        "lift_of_pump" => [new("lower_inlet", limit.Bound, "m"), new("stronger_pump", limit.Value, "m")],
+        "fall_by_gravity" => [new("raise_vessel", limit.Bound - limit.Value, "m"), new("add_pump", 1, "")],
         "evaporation" => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
         _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
         _ when !limit.AtMost => [new("more_heat", limit.Bound, limit.Unit)],

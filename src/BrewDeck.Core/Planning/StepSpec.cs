@@ -64,6 +64,10 @@ public enum StepKind
     LiftBasket,
     /// <summary>Hot wort from the kettle into the whirlpool.</summary>
     TransferWort,
+    /// <summary>Put on the run sheet by a remedy: a bed that does not run is rested, lifted with liquor or cut.</summary>
+    FreeBed,
+    /// <summary>Put on the run sheet by a remedy: acid or soda into the mash.</summary>
+    TreatMash,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>
@@ -119,6 +123,9 @@ public sealed record StepSpec
     /// <summary>What goes in.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
+    /// <summary>Ends of hoses that are moved before the step begins; null: all hang where they must.</summary>
+    public ImmutableArray<HoseMove>? Hoses { get; init; }
+
     /// <summary>A rest's or an addition's own name, for the words.</summary>
     public string Label { get; init; } = "";
 
@@ -131,11 +138,23 @@ public sealed record StepSpec
     /// <summary>May begin so many seconds before <see cref="AfterStepId"/> ends: handwork that makes ready for what follows it.</summary>
     public double LeadS { get; init; }
 
+    /// <summary>Run-off: throttled to this, L/min, the litres at 20 °C; null: as the brewhouse does.</summary>
+    public double? FlowLPerMin { get; init; }
+
+    /// <summary>Does not wait for the step that runs in its vessel.</summary>
+    public bool CutsIn { get; init; }
+
     /// <summary>Runs by itself once started, while the hands go on with the next step.</summary>
     public bool Background { get; init; }
 
     public Cautions Cautions { get; init; }
 }
+
+/// <summary>One or both ends of a line are moved.</summary>
+/// <param name="Line">Id of the pump in it, <c>chiller</c>, or empty for a hose alone.</param>
+/// <param name="From">Vessel to whose outlet its inlet goes; null: it stays.</param>
+/// <param name="To">Vessel (or <c>chiller</c>) to which its outlet goes; null: it stays.</param>
+public sealed record HoseMove(string Line, string? From, string? To);
 
 public enum ChargeKind
 {

@@ -28,13 +28,16 @@ public static class StepTraits
         StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut
             or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => Planning.EndsBy.Level,
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater
-            or StepKind.AddExtract => Planning.EndsBy.Act,
+            or StepKind.AddExtract or StepKind.TreatMash => Planning.EndsBy.Act,
         _ => Planning.EndsBy.Hands,
     };
 
     /// <summary>Starts by itself when the step before it in its vessel ends: nothing stops in between.</summary>
     public static bool FollowsOn(this StepKind kind) =>
         kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand;
+
+    /// <summary>Put in by a remedy: what runs in its vessel is held until it is over.</summary>
+    public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed;
 
     /// <summary>The sweet wort is in the kettle when it ends.</summary>
     public static bool FillsKettle(this StepKind kind) => kind is StepKind.Lauter or StepKind.RunOff or StepKind.LiftBasket;

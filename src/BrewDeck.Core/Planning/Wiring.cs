@@ -41,6 +41,13 @@ public sealed class Wiring
     public Wiring Without(Func<Lead, int, bool> dead) =>
         new(Circuits, [.. Leads.Select(of => of.Where((lead, i) => !dead(lead, i + 1)).ToImmutableArray())], _shared);
 
+    /// <summary>What one circuit fed is fed by another, all at once.</summary>
+    public Wiring Onto(string fromId, string toId)
+    {
+        int from = IndexOf(Circuits, fromId), to = IndexOf(Circuits, toId);
+        return new(Circuits, [.. Leads.Select(of => of.Select(l => l.Circuit == from ? l with { Circuit = to } : l).ToImmutableArray())], _shared);
+    }
+
     /// <summary>One vessel at a time may draw from it: there are too few sockets, or together it would be too much.</summary>
     public bool IsShared(int circuit) => _shared[circuit];
 

@@ -8,7 +8,7 @@ public static class DayLoss
 {
     private const double NotPitched = 100;
 
-    public static double Of(DayFigures day, DayFigures plan, bool pitched) => (pitched ? 0 : NotPitched)
+    public static double Of(DayResult day, DayResult plan, bool pitched) => (pitched ? 0 : NotPitched)
         + 1000 * Math.Abs(day.OriginalGravitySg - plan.OriginalGravitySg)
         + Math.Abs(day.FermenterL - plan.FermenterL) / (0.02 * plan.FermenterL)
         + Math.Abs(day.BitternessIbu - plan.BitternessIbu) / 3

@@ -6,12 +6,12 @@ namespace BrewDeck.Core.Rehearsing;
 /// <param name="FinishS">End, seconds since the start of the day.</param>
 /// <param name="MashOffK">How far the mash was off its rests, mean over their time.</param>
 /// <param name="SpiltL">Wort that went over the rim.</param>
-public sealed record DayFigures(
+public sealed record DayResult(
     double OriginalGravitySg, double FermenterL, double BitternessIbu, double PitchC, double FinishS, double MashOffK, double SpiltL);
 
 /// <summary>An answer to a mishap and the day that it gives when everything else is the same.</summary>
 /// <param name="Loss">How far that day is off the plan, see <see cref="DayLoss"/>.</param>
-public sealed record TriedAnswer(Answer Answer, DayFigures Gives, double Loss);
+public sealed record TriedAnswer(Answer Answer, DayResult Gives, double Loss);
 
 /// <summary>One mishap looked back at. Times are seconds since the start of the day.</summary>
 /// <param name="AtS">When it began; null: the day did not come to it. The same for the two below.</param>
@@ -27,4 +27,4 @@ public sealed record MishapDebrief(
 
 /// <summary>A rehearsed day looked back at: plan against result, and each mishap.</summary>
 /// <param name="Pitched">The wort came to its yeast.</param>
-public sealed record Debrief(RehearsalCard Card, bool Pitched, DayFigures Plan, DayFigures Result, ImmutableArray<MishapDebrief> Mishaps);
+public sealed record Debrief(RehearsalCard Card, bool Pitched, DayResult Plan, DayResult Result, ImmutableArray<MishapDebrief> Mishaps);

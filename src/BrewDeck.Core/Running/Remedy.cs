@@ -14,14 +14,52 @@ public enum RemedyKind
     BoilShorter,
     Dilute,
     AddExtract,
+
+    /// <summary>Heat the liquor on before it is drawn.</summary>
+    HeatLiquor,
+
+    /// <summary>Acid into the mash.</summary>
+    AddAcid,
+
+    /// <summary>Baking soda into the mash.</summary>
+    AddSoda,
+
+    /// <summary>A stuck bed is left alone, then run off more slowly.</summary>
+    RestBed,
+
+    /// <summary>Hot liquor from under the bed lifts it.</summary>
+    Underlet,
+
+    /// <summary>The bed is cut and has to run clear again.</summary>
+    RakeBed,
+
+    /// <summary>What a dead circuit fed is plugged into another one.</summary>
+    OtherCircuit,
+
+    /// <summary>More into the kettle: more sparge liquor.</summary>
+    RunOffMore,
+
+    /// <summary>Less into the kettle.</summary>
+    RunOffLess,
+
+    /// <summary>What was forgotten goes in now, as it was weighed.</summary>
+    AddNow,
+
+    /// <summary>Hops that are still to go in are weighed anew.</summary>
+    Reweigh,
+
+    /// <summary>What is still to be chilled is chilled further, or less.</summary>
+    SetChiller,
 }
 
 /// <summary>A computed way back to plan, with its cost and what it gives.</summary>
-/// <param name="Amount">Minutes, litres or kg, by kind.</param>
+/// <param name="Amount">Minutes, litres, kg, g, mL, °C or a factor, by kind.</param>
 /// <param name="Minutes">Added to the day; negative when it shortens it.</param>
 /// <param name="Insert">Steps put on the run sheet before <paramref name="BeforeStepId"/>.</param>
 /// <param name="Replace">Steps that take the place of those with the same id.</param>
-/// <param name="Gives">The figures of the outlook that it changes: before is leaving it, after is taking it.</param>
+/// <param name="Gives">
+/// The figures of the outlook that it changes: before is leaving it, after is taking it. For leaving it, before is the plan.
+/// </param>
 public sealed record Remedy(
     RemedyKind Kind,
     string Vessel,
@@ -30,4 +68,20 @@ public sealed record Remedy(
     ImmutableArray<StepSpec> Insert,
     string BeforeStepId,
     ImmutableArray<StepSpec> Replace,
-    ImmutableArray<Shift> Gives);
+    ImmutableArray<Shift> Gives)
+{
+    /// <summary>Circuit that takes over what dead ones fed; null: the wiring stays.</summary>
+    public string? CircuitId { get; init; }
+
+    /// <summary>Water and liquor that it takes, litres at 20 °C; null: none.</summary>
+    public double? WaterL { get; init; }
+
+    /// <summary>Weighed goods beyond what was planned, g; negative for less; null: none.</summary>
+    public double? MassG { get; init; }
+
+    /// <summary>Electrical power that it draws, W; null: no more than the day does anyway.</summary>
+    public double? PowerW { get; init; }
+
+    /// <summary>The limit that it comes closest to; null: it comes near none. An offer never breaks one.</summary>
+    public Limit? Closest { get; init; }
+}

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Core.Running;
 
@@ -20,6 +21,8 @@ internal static class RemedyFold
     {
         foreach (var spec in remedy.Replace)
             state = Replaced(state, spec);
+        if (remedy.CircuitId is { } circuit)
+            state = Replugged(state, circuit);
         var at = state.Steps.ToList().FindIndex(s => s.Spec.Id == remedy.BeforeStepId);
         var insert = remedy.Insert.Select(s => new RunStep(s, RunStatus.Idle));
         return state with { Steps = at < 0 ? state.Steps.AddRange(insert) : state.Steps.InsertRange(at, insert) };
@@ -29,17 +32,32 @@ internal static class RemedyFold
     {
         if (state.Step(spec.Id) is not { Open: true } step)
             return state;
-        var more = (spec.Minutes ?? 0) - (step.Spec.Minutes ?? 0);
-        StepSpec Longer(StepSpec left) => left.Id == spec.Id ? left with { Minutes = (left.Minutes ?? 0) + more } : left;
         var live = state.Live!;
         return state with
         {
             Steps = state.Steps.Replace(step, step with { Spec = spec }),
             Live = live with
             {
-                Running = [.. live.Running.Select(s => s with { Left = Longer(s.Left) })],
-                Held = [.. live.Held.Select(Longer)],
+                Running = [.. live.Running.Select(s => s with { Left = Changed(s.Left, step.Spec, spec) })],
+                Held = [.. live.Held.Select(l => Changed(l, step.Spec, spec))],
             },
         };
+    }
+
+    /// <summary>What is left of a step that is going on, when it is asked for otherwise: minutes and liquor by the difference, marks as they are.</summary>
+    private static StepSpec Changed(StepSpec left, StepSpec was, StepSpec spec) => left.Id != spec.Id ? left : left with
+    {
+        Minutes = spec.Minutes is null ? left.Minutes : (left.Minutes ?? 0) + spec.Minutes - (was.Minutes ?? 0),
+        SpargeL = left.SpargeL is null ? null : Math.Max(0, left.SpargeL.Value + (spec.SpargeL ?? 0) - (was.SpargeL ?? 0)),
+        VolumeL = spec.VolumeL == was.VolumeL ? left.VolumeL : spec.VolumeL,
+        TargetC = spec.TargetC == was.TargetC ? left.TargetC : spec.TargetC,
+        FlowLPerMin = spec.FlowLPerMin,
+    };
+
+    private static RunState Replugged(RunState state, string circuit)
+    {
+        var live = state.Live!;
+        var setting = live.Setting with { Wiring = TroubleFold.WiringOf(live.Setting, Possible.Standing(state), circuit) };
+        return state with { Live = live with { Setting = setting } };
     }
 }

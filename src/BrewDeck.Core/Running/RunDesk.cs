@@ -56,7 +56,7 @@ public static class RunDesk
         var events = ImmutableArray.CreateBuilder<RunEvent>();
         if (StepOrder.EndedByStarting(state, step) is { } ends)
             events.Add(new StepFinished(nowMs, ends.Spec.Id));
-        if (step.Spec.Kind == StepKind.HeatMash && RunningIn(state, step.Spec.Vessel) is { } waits)
+        if (step.Spec.Kind.HoldsOthers() && RunningIn(state, step.Spec.Vessel) is { } waits)
             events.Add(new StepHeld(nowMs, waits.Spec.Id, "remedy"));
         events.Add(new StepStarted(nowMs, step.Spec.Id));
         if (step.Spec.Kind.EndsBy() == EndsBy.Act)
@@ -73,8 +73,10 @@ public static class RunDesk
     private static IEnumerable<RunEvent> Ending(RunState state, RunStep step, long nowMs)
     {
         yield return new StepFinished(nowMs, step.Spec.Id);
-        if (step.Spec.Kind == StepKind.HeatMash)
+        if (step.Spec.Kind.HoldsOthers())
         {
+            if (Possible.Standing(state).FirstOrDefault(t => step.Spec.Kind == StepKind.FreeBed && t.Kind == TroubleKind.RunoffStuck) is { } stuck)
+                yield return new TroubleCleared(nowMs, stuck);
             var held = state.Steps.FirstOrDefault(s => s.Status == RunStatus.Held && s.Spec.Vessel == step.Spec.Vessel);
             if (held is not null)
                 yield return new StepResumed(nowMs, held.Spec.Id);

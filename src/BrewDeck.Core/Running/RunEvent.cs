@@ -47,6 +47,9 @@ public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bo
 {
     /// <summary>What a rehearsal was dealt; null on a real day, and on rehearsed days from before there were mishaps.</summary>
     public RehearsalCard? Card { get; init; }
+
+    /// <summary>Who brews, as they call themselves; null: it was not said.</summary>
+    public string? Brewer { get; init; }
 }
 
 public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);
@@ -111,4 +114,10 @@ public sealed record HandsActed(long AtMs, HandAct Act) : RunEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
 /// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>
-public sealed record Shift(string Figure, double Before, double After);
+public sealed record Shift(string Figure, double Before, double After)
+{
+    /// <summary>80 % band of <see cref="After"/>; null where no spread is known.</summary>
+    public double? Low { get; init; }
+
+    public double? High { get; init; }
+}

@@ -41,7 +41,7 @@ public static class StepOrder
     }
 
     /// <summary>Goes in, or takes over, while the step that runs in its vessel waits or goes on.</summary>
-    public static bool CutsIn(StepSpec spec) => spec.Kind is StepKind.AddWater or StepKind.AddExtract or StepKind.HeatMash;
+    public static bool CutsIn(StepSpec spec) => spec.CutsIn || spec.Kind is StepKind.AddWater or StepKind.AddExtract or StepKind.TreatMash || spec.Kind.HoldsOthers();
 
     /// <summary>The next waiting step in any of the vessels of a step.</summary>
     public static RunStep? NextInVessel(RunState state, StepSpec spec)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -15,7 +16,7 @@ public static class AlarmLines
 
     public static IReadOnlyList<StandingAlarm> InSight(DeckMoment moment) =>
     [
-        .. moment.State.Alarms.Where(a => !a.IsShelved(moment.NowMs))
+        .. moment.State.Alarms.Where(a => !a.IsShelved(moment.NowMs)).Select(a => a with { Alarm = Now(a.Alarm, moment) })
             .OrderByDescending(a => a.Alarm.Priority).ThenBy(a => a.Acknowledged).ThenBy(a => a.RaisedMs),
     ];
 
@@ -34,6 +35,11 @@ public static class AlarmLines
             .. more > 0 ? new[] { Line.Of($"{more} more {(more == 1 ? "alarm" : "alarms")}: l lists them.", Tone.Warning) } : [],
         ];
     }
+
+    /// <summary>A limit ahead moves with each reading: the record keeps it as it was found, the deck says it as it is.</summary>
+    private static Alarm Now(Alarm alarm, DeckMoment moment) =>
+        alarm.Limit is { } found && LiveLimits.Of(moment.State, moment.Forecast).FirstOrDefault(l => l.Name == found.Name) is { } limit
+            ? alarm with { Value = limit.Value, Bound = limit.Bound, Limit = limit } : alarm;
 
     public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title);
 

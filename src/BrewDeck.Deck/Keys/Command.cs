@@ -42,4 +42,9 @@ public enum Command
     Accept,
     Rehearsed,
     Circuits,
+    Before,
+    Remove,
+    Save,
+    New,
+    Copy,
 }

@@ -35,6 +35,15 @@ public enum KeyContext
     /// <summary>A plan that cannot be brewed.</summary>
     Refused = 16384,
 
-    Screens = List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    /// <summary>A question of a set-up.</summary>
+    SetUp = 32768,
+
+    /// <summary>A recipe being made or changed.</summary>
+    Recipe = 65536,
+
+    /// <summary>A choice of recipes, beside the keys of a list.</summary>
+    Recipes = 131072,
+
+    Screens = Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Plan | Refused | Text | Batch | Closed,
 }

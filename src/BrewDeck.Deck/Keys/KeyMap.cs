@@ -14,7 +14,7 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
-    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum;
+    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe;
 
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
@@ -51,6 +51,19 @@ public static class KeyMap
         new(KeyContext.Choices, Command.GoOn, "space", Space, "see the plan", "Draw the plan with these choices."),
         new(KeyContext.Sum, Command.Change, "enter", SpaceOrEnter, "change", "Type the chosen number, or turn to the next word."),
         new(KeyContext.Sum, Command.PickRow, "0-9", Digits, "type", "Type a number for the chosen row."),
+        new(KeyContext.SetUp, Command.Choose, "enter", SpaceOrEnter, "take it", "Take the chosen row as the answer, and go on."),
+        new(KeyContext.SetUp, Command.PickRow, "0-9", Digits, "type", "Type the answer, or move to that row."),
+        new(KeyContext.SetUp, Command.Before, "backspace", [new(KeyName.Backspace), new(KeyName.Left), KeyStroke.Of('-')], "question before", "One question back (left and the keypad's minus do the same)."),
+        new(KeyContext.SetUp, Command.Back, "esc", [KeyStroke.Of('q'), new(KeyName.Escape)], "back", "Leave the set-up; the answers are kept."),
+        new(KeyContext.Recipe, Command.Change, "enter", Enter, "change", "Change the chosen row, or add to it."),
+        new(KeyContext.Recipe, Command.PickRow, "0-9", Digits, "type", "Type a new amount for the chosen row."),
+        new(KeyContext.Recipe, Command.Remove, "d", Key('d'), "take out", "Take the chosen line out of the recipe."),
+        new(KeyContext.Recipe, Command.Undo, "u", Key('u'), "undo", "Take back the last change."),
+        new(KeyContext.Recipe, Command.Save, "s", Key('s'), "save", "Write the recipe's file; comments stay, and the old version stays beside it."),
+        new(KeyContext.Recipe, Command.GoOn, "space", Space, "plan it", "Go on to the day's choices and the plan."),
+        new(KeyContext.Recipes, Command.New, "n", Key('n'), "new", "Make a new recipe."),
+        new(KeyContext.Recipes, Command.Change, "e", Key('e'), "change", "Change the chosen recipe."),
+        new(KeyContext.Recipes, Command.Copy, "c", Key('c'), "copy", "Make a new recipe of the chosen one."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
         new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
@@ -65,6 +78,8 @@ public static class KeyMap
         new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
         new(Scrolled, Command.PageDown, "page down", Named(KeyName.PageDown), "", "One page down."),
+        new(KeyContext.List, Command.PageUp, "page up", Named(KeyName.PageUp), "", "Ten rows up."),
+        new(KeyContext.List, Command.PageDown, "page down", Named(KeyName.PageDown), "", "Ten rows down."),
         new(KeyContext.Screens, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
         new(KeyContext.Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
 
@@ -76,8 +91,8 @@ public static class KeyMap
         new(Kinds, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
-        new(KeyContext.Deck | KeyContext.Screens | Choice, Command.Reckoner, "k", Key('k'), "", "The reckoner: one-off sums, while the brew goes on."),
-        new(KeyContext.Screens, Command.Help, "?", Help, "keys", "All keys."),
+        new(KeyContext.Deck | KeyContext.Screens | KeyContext.SetUp | Choice, Command.Reckoner, "k", Key('k'), "", "The reckoner: one-off sums, while the brew goes on."),
+        new(KeyContext.Screens | KeyContext.SetUp, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];
 

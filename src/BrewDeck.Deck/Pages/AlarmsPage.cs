@@ -43,7 +43,7 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
             [new Column("since", 5), new Column("", 9), new Column("alarm", 0)],
             Count == 0 ? [new Row(["", "", "No alarm stands."], Tone.Muted)] : [.. day.State.Alarms.Select(a => Standing(a, moment))],
             Count == 0 ? -1 : Selected,
-            [.. History(moment)],
+            [.. Limits(moment), .. History(moment)],
             KeyMap.Hints(Context));
     }
 
@@ -59,6 +59,18 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         { Acknowledged: true } => "heard",
         _ => AlarmWords.Priority(alarm.Alarm.Priority),
     };
+
+    /// <summary>What the rest of the day is held against, the nearest first.</summary>
+    private static IEnumerable<Line> Limits(DeckMoment moment)
+    {
+        var limits = LiveLimits.Of(moment.State, moment.Forecast);
+        if (limits.IsEmpty)
+            yield break;
+        yield return Line.Of("Limits of the rest of the day", Tone.Strong);
+        foreach (var limit in limits.OrderBy(l => l.Bound > 0 ? l.Margin / l.Bound : double.MaxValue))
+            yield return Line.Of("  " + LimitWords.Of(limit, moment.Notation), limit.Ok ? Tone.Normal : Tone.Warning);
+        yield return Line.Of("");
+    }
 
     private static IEnumerable<Line> History(DeckMoment moment)
     {

@@ -32,6 +32,7 @@ internal static class DayRows
             new DayRow.Turns("Bitterness by", c => Names.Formula(c.Bitterness), c => c with { Bitterness = Turn(c.Bitterness) }),
             .. recipe.Grist.Select(g => g.Name).Distinct().Select(n => Grist(n, profiles)),
             .. recipe.Hops.Select(h => h.Name).Distinct().Select(n => Hop(n, profiles)),
+            new DayRow.Turns("Matters most", c => Names.Aim(c.MattersMost), c => c with { MattersMost = Turn(c.MattersMost) }),
         ];
     }
 
@@ -61,6 +62,13 @@ internal static class DayRows
 
     private static BitternessFormula Turn(BitternessFormula formula) =>
         formula == BitternessFormula.Tinseth ? BitternessFormula.Rager : BitternessFormula.Tinseth;
+
+    private static MattersMost Turn(MattersMost what) => what switch
+    {
+        MattersMost.Gravity => MattersMost.Volume,
+        MattersMost.Volume => MattersMost.Time,
+        _ => MattersMost.Gravity,
+    };
 
     private static Func<DayChoices, string> Start(Notation notation) => c => c.Start is { } at ? notation.Date(at.ToUnixTimeMilliseconds())
         : c.Finish is null ? "when you begin" : "as the finish asks";

@@ -5,6 +5,8 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>Rows with one of them chosen.</summary>
 internal abstract class ListPage(Shell shell) : Page(shell)
 {
+    private const int PageRows = 10;
+
     public override KeyContext Context => KeyContext.List;
 
     protected int Selected { get; private set; }
@@ -25,6 +27,12 @@ internal abstract class ListPage(Shell shell) : Page(shell)
                 break;
             case Command.PickRow when stroke.Character - '1' is var row && row >= 0 && row < Count:
                 Select(row);
+                break;
+            case Command.PageUp:
+                Select(Selected - PageRows);
+                break;
+            case Command.PageDown:
+                Select(Selected + PageRows);
                 break;
             case Command.First:
                 Select(0);

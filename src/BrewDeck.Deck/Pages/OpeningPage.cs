@@ -62,6 +62,11 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
                 : [],
             new("Batches", "What was brewed: planned against done, readings, remedies, notes.", _ => Shell.Push(new BatchesPage(Shell))),
             new("Lessons", "What the batches say about a brewhouse; take it into its profile, or leave it.", _ => LessonsPage.Enter(Shell)),
+            .. Shell.Ports.Writer is null ? ImmutableArray<Entry>.Empty :
+            [
+                new("Recipes", "Make, copy or change a recipe, and see what it gives on a brewhouse.", _ => PickBrewhousePage.Enter(Shell)),
+                new("New brewhouse", "Describe your brewhouse with a tape measure and a kitchen scale, in about ten minutes. Your answers are kept.", _ => SetUpPage.Enter(Shell)),
+            ],
             new("Reckoner", "One-off sums: hydrometer, dilution, priming and so on. The key k opens it anywhere.", _ => ReckonerPage.Enter(Shell)),
             new("Keys", "What each key does.", _ => Shell.Push(new HelpPage(Shell))),
             new("Leave", "Close the program. Everything is on disk already.", _ => Leave()),

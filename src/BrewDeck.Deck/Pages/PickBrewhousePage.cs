@@ -6,7 +6,7 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>Which brewhouse today.</summary>
-internal sealed class PickBrewhousePage(Shell shell, IReadOnlyList<ProfileEntry> entries) : ProfilePage<Brewhouse>(shell, entries)
+internal sealed class PickBrewhousePage(Shell shell) : ProfilePage<Brewhouse>(shell, shell.Ports.Profiles.Brewhouses)
 {
     protected override string Title => "Which brewhouse?";
 
@@ -19,7 +19,7 @@ internal sealed class PickBrewhousePage(Shell shell, IReadOnlyList<ProfileEntry>
         else if (entries.Count == 1)
             PickRecipePage.Enter(shell, shell.Ports.Profiles.Brewhouse(entries[0]));
         else
-            shell.Push(new PickBrewhousePage(shell, entries));
+            shell.Push(new PickBrewhousePage(shell));
     });
 
     protected override Brewhouse Load(ProfileEntry entry) => Shell.Ports.Profiles.Brewhouse(entry);

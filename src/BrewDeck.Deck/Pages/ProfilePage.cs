@@ -5,14 +5,31 @@ using BrewDeck.Deck.Screens;
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>A list of files, the chosen one read and shown beside it; a bad file says what is wrong with it.</summary>
-internal abstract class ProfilePage<T>(Shell shell, IReadOnlyList<ProfileEntry> entries) : ListPage(shell)
+/// <param name="list">Lists the files; called again after one was written.</param>
+internal abstract class ProfilePage<T>(Shell shell, Func<IReadOnlyList<ProfileEntry>> list) : ListPage(shell)
     where T : class
 {
+    private IReadOnlyList<ProfileEntry> _entries = list();
+    private int _written = shell.ProfilesWritten;
     private readonly Dictionary<string, (T? Profile, string Fault)> _read = [];
 
     protected abstract string Title { get; }
 
-    protected override int Count => entries.Count;
+    protected IReadOnlyList<ProfileEntry> Entries
+    {
+        get
+        {
+            if (_written != Shell.ProfilesWritten)
+            {
+                _written = Shell.ProfilesWritten;
+                _entries = list();
+                _read.Clear();
+            }
+            return _entries;
+        }
+    }
+
+    protected override int Count => Entries.Count;
 
     protected abstract T Load(ProfileEntry entry);
 
@@ -22,7 +39,7 @@ internal abstract class ProfilePage<T>(Shell shell, IReadOnlyList<ProfileEntry> 
 
     protected override void Choose(int row, DateTimeOffset now)
     {
-        var (profile, fault) = Read(entries[row]);
+        var (profile, fault) = Read(Entries[row]);
         if (profile is null)
             Shell.Say(fault, Tone.Warning);
         else
@@ -31,16 +48,19 @@ internal abstract class ProfilePage<T>(Shell shell, IReadOnlyList<ProfileEntry> 
 
     protected override Screen Compose(DateTimeOffset now)
     {
-        var (profile, fault) = Read(entries[Selected]);
+        var (profile, fault) = Read(Entries[Selected]);
         return new ListScreen(
             Title,
             Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
             [new Column("", 0)],
-            [.. entries.Select(e => new Row([e.Name]))],
+            [.. Entries.Select(e => new Row([e.Name]))],
             Selected,
             profile is null ? [Line.Of(fault, Tone.Warning)] : Details(profile),
             KeyMap.Hints(Context));
     }
+
+    /// <summary>The profile of a row; null when its file cannot be read.</summary>
+    protected T? Peek(int row) => Read(Entries[row]).Profile;
 
     private (T? Profile, string Fault) Read(ProfileEntry entry)
     {

@@ -31,6 +31,6 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
 
     private Row Offer(Remedy remedy) => new([
         RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),
-        RemedyWords.Cost(remedy),
+        RemedyWords.Cost(remedy, shell.Notation),
         RemedyWords.Gives(remedy, shell.Notation)]);
 }

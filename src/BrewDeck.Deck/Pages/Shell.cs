@@ -40,6 +40,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     /// <summary>Number of the exercise that this deck is left for; null: none.</summary>
     public int? Exercise { get; set; }
 
+    /// <summary>How many profiles were written: a list of them that is older is read anew.</summary>
+    public int ProfilesWritten { get; set; }
+
     /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
     public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
 
@@ -96,6 +99,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null)
         {
             Card = ports.Rehearsal?.Card,
+            Brewer = settings.Brewer,
         };
         return Try(() =>
         {

@@ -7,7 +7,7 @@ using BrewDeck.Deck.Screens;
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>One sum: its inputs are typed, the result stands beside them at once.</summary>
-internal sealed class SumPage(Shell shell, Sum sum) : ListPage(shell)
+internal class SumPage(Shell shell, Sum sum) : ListPage(shell)
 {
     private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
 
@@ -17,12 +17,12 @@ internal sealed class SumPage(Shell shell, Sum sum) : ListPage(shell)
 
     protected override int Count => sum.Inputs.Length;
 
-    protected override void Choose(int row, DateTimeOffset now) => Change(row, "");
+    protected override void Choose(int row, DateTimeOffset now) => Change(row, "", now);
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
         if (command is Command.Change or Command.PickRow)
-            Change(Selected, command == Command.PickRow ? stroke.Character.ToString() : "");
+            Change(Selected, command == Command.PickRow ? stroke.Character.ToString() : "", now);
         else
             base.Handle(command, stroke, now);
     }
@@ -31,12 +31,18 @@ internal sealed class SumPage(Shell shell, Sum sum) : ListPage(shell)
         sum.Title,
         Corners.Of(Shell, now),
         [new Column("input", 0), new Column("value", 20, Right: true)],
-        [.. sum.Inputs.Select(i => new Row([i.Label, Shown(i)]))],
+        [.. sum.Inputs.Select(i => new Row([i.Label, Shown(i)])), .. MoreRows],
         Selected,
         [.. Result(), .. SumLines.About(sum).Select(Pair)],
         KeyMap.Hints(Context));
 
-    private void Change(int row, string typed)
+    /// <summary>Below the inputs.</summary>
+    protected virtual IEnumerable<Row> MoreRows => [];
+
+    /// <summary>What the inputs give; null while one is missing.</summary>
+    protected double[]? Results => SumReader.Read(sum, _texts, Shell.Notation.Units).Values is { } values ? sum.Reckon(values) : null;
+
+    protected virtual void Change(int row, string typed, DateTimeOffset now)
     {
         if (sum.Inputs[row] is SumInput.Choice choice)
         {

@@ -84,7 +84,7 @@ public static class SumReader
         "g" => "oz",
         "°C" => "°F",
         "m" => "ft",
-        "mm" => "in",
+        "mm" or "cm" => "in",
         "L/min" => "gal/min",
         "bar" => "psi",
         _ => input.Unit,

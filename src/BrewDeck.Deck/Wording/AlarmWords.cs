@@ -27,6 +27,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.AdditionLate => $"An addition waits: {TitleOf(alarm.About)}.",
         AlarmKind.MashOff => $"The mash reads {Notation.Temp(alarm.Value)}, the rest is at {Notation.Target(alarm.Bound)}.",
         AlarmKind.HandsLate => $"This waits for you: {TitleOf(alarm.About)}.",
+        AlarmKind.LimitAhead when alarm.Limit is { } limit => $"Ahead: {LimitWords.Of(limit, Notation)}.",
         _ => $"On hold for long: {TitleOf(alarm.About)}.",
     };
 
@@ -40,6 +41,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.AdditionLate => "Bitterness and aroma drift with each minute.",
         AlarmKind.MashOff => "The wort ferments less or more than planned.",
         AlarmKind.HandsLate => "The rest of the day moves back.",
+        AlarmKind.LimitAhead => "The brewhouse cannot do what is left of the plan.",
         _ => "What follows waits, and vessels cool.",
     };
 
@@ -53,6 +55,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.AdditionLate => "Add it, then space.",
         AlarmKind.MashOff => "Stir and read again, or r for ways back.",
         AlarmKind.HandsLate => "Do it, then space.",
+        AlarmKind.LimitAhead when alarm.Limit is { } limit => LimitWords.Do(limit, Notation),
         _ => "Space goes on with it.",
     };
 

@@ -77,5 +77,5 @@ public static class DebriefWords
 
     private static Line Figure(string name, string plan, string result) => Line.Of($"  {name,-16} {plan,-10} {result}");
 
-    private static string Ibu(DayFigures day) => Notation.Number(day.BitternessIbu, "0") + " IBU";
+    private static string Ibu(DayResult day) => Notation.Number(day.BitternessIbu, "0") + " IBU";
 }

@@ -19,6 +19,7 @@ public static class FigureWords
         "colour_ebc" => "colour",
         "pitch_c" => "pitch temperature",
         "finish_ms" => "finish",
+        "mash_ph" => "mash pH",
         _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => "target of " + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
         _ => Names.Plainly(WithoutUnit(figure)),
     };
@@ -45,8 +46,12 @@ public static class FigureWords
 
     /// <summary>Only what reads differently after rounding: the rest has not changed for the brewer.</summary>
     public static string Moved(IEnumerable<Shift> shifts, Notation notation) => string.Join(", ", shifts
-        .Where(s => Value(s.Figure, s.Before, notation) != Value(s.Figure, s.After, notation))
+        .Where(s => Reads(s, notation))
         .Select(s => Moved(s, notation)));
+
+    /// <summary>Reads differently after rounding.</summary>
+    public static bool Reads(Shift shift, Notation notation) =>
+        Value(shift.Figure, shift.Before, notation) != Value(shift.Figure, shift.After, notation);
 
     private static string Unit(string figure) => figure.StartsWith(StepTarget, StringComparison.Ordinal) ? "c" : figure[(figure.LastIndexOf('_') + 1)..];
 

@@ -7,6 +7,9 @@ namespace BrewDeck.Deck.Wording;
 public static class HandsWords
 {
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
+        [.. HoseWords.Of(step, plan), .. Does(step, plan, notation)];
+
+    private static ImmutableArray<string> Does(PlanStep step, Plan plan, Notation notation) =>
         Liquor(step, plan, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
 
     private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
@@ -34,6 +37,13 @@ public static class HandsWords
             : ["Keep the lid on and the wort moving. Read the temperature in the middle."],
         StepKind.Ramp => ["Pump on, then heat on. Spread the return over the bed.", $"Heat off{At(step.TargetC, notation)}."],
         StepKind.HeatMash => ["Pump on, then heat on. Stir now and then.", $"Heat off{At(step.TargetC, notation)}."],
+        StepKind.FreeBed => step.Spec.Label switch
+        {
+            "underlet" => ["Pump off. Let liquor in slowly from under the false bottom until the bed floats.", "Wait until it has settled; then open the valve by a hair."],
+            "rake" => ["Pump off. Cut the upper two thirds of the bed in lines; never touch the false bottom.", "Return the first wort on top until it runs clear."],
+            _ => ["Pump off, valve shut. Stir nothing.", "Then open the valve by half only."],
+        },
+        StepKind.TreatMash => ["Measure it, stir it in well, wait five minutes, then read the pH again."],
         StepKind.Infuse => ["A little at a time, stirring all the while.", "Stop early if the temperature is reached; read it when it is even."],
         StepKind.TransferMash => ["Stirrer slow, valve wide open. Rinse the last of the grain after it."],
         StepKind.LiftBasket => ["Heat off. Hook the hoist in before you lift; lift slowly and lock it.", "Never reach under a hanging basket. Let it drain, then set it aside."],

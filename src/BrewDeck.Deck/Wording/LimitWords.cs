@@ -9,6 +9,7 @@ public static class LimitWords
     public static string Name(string code) => code switch
     {
         "strike_liquor_in_tank" => "Strike liquor in the tank",
+        "liquor_in_tank" => "Liquor in the tank",
         "sparge_liquor_in_tank" => "Sparge liquor in the tank",
         "strike_temperature" => "Temperature of the strike liquor",
         "sparge_volume" => "Sparge liquor left to use",
@@ -20,6 +21,9 @@ public static class LimitWords
         "wort_covers_elements" => "Wort over the kettle's elements",
         "wort_in_fermenter" => "Wort in the fermenter",
         "false_bottom_load" => "Load of the pump on the false bottom",
+        "suction_head" => "Suction head of the pump",
+        "lift_of_pump" => "Way up for the pump",
+        "fall_by_gravity" => "Fall from vessel to vessel",
         "evaporation" => "Evaporation against the kettle's heat",
         "pitch_temperature" => "Wort from the chiller",
         "no_mash" => "Grist for a mash",
@@ -40,6 +44,29 @@ public static class LimitWords
         var bound = $"{(limit.AtMost ? "at most" : "at least")} {notation.Value(limit.Bound, limit.Unit)}";
         var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
         return $"{Name(limit.Name)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? "to spare" : "beyond")}";
+    }
+
+    /// <summary>What the hands can do on the day about a limit that is going to break.</summary>
+    public static string Do(Limit limit, Notation notation)
+    {
+        var much = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
+        return limit.Name switch
+        {
+            "liquor_in_tank" => $"Draw {much} less into it.",
+            "mash_in_tun" or "mash_in_lauter_tun" => $"Hold back {much} of water from the mash; it can go over the grain later.",
+            "wort_in_kettle" => $"End the run-off {much} sooner, or put a ring on before it is that full.",
+            "wort_in_whirlpool" => $"Leave {much} in the kettle.",
+            "wort_in_fermenter" => $"End the cast-out {much} sooner, or have a second vessel ready.",
+            "mash_covers_elements" => $"Leave the tun's heat off, or add {much} of water first.",
+            "wort_covers_elements" => $"Leave the kettle's heat off until {much} more is in it.",
+            "strike_temperature" => "Warm the tun with hot water first, or use more strike water.",
+            "false_bottom_load" => "Throttle the pump at its outlet.",
+            "suction_head" => "Throttle the pump at its outlet, never at its inlet, or let the liquor cool.",
+            "pitch_temperature" => "Run the wort slower or the water colder, or cool on in the fermenter before pitching.",
+            _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => "Switch one of its heaters off.",
+            _ when limit.AtMost => "It gets no colder: cool on in the fermenter before pitching.",
+            _ => "It gets no hotter: look whether its heat is on and covered.",
+        };
     }
 
     private static string Step(string code) => Names.Plainly(code[(code.LastIndexOfAny([':', '.']) + 1)..]);

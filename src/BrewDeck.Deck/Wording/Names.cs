@@ -62,6 +62,7 @@ public static class Names
     public static string Alarm(AlarmKind kind) => kind switch
     {
         AlarmKind.CircuitOverloaded => "circuit overloaded",
+        AlarmKind.LimitAhead => "limit ahead",
         AlarmKind.VesselTooFull => "vessel too full",
         AlarmKind.ElementsDry => "elements dry",
         AlarmKind.BoilUnattended => "boil unattended",
@@ -77,6 +78,14 @@ public static class Names
         BitternessFormula.Tinseth => "Tinseth",
         BitternessFormula.Rager => "Rager",
         _ => Plainly(formula.ToString()),
+    };
+
+    public static string Aim(MattersMost what) => what switch
+    {
+        MattersMost.Gravity => "gravity",
+        MattersMost.Volume => "volume",
+        MattersMost.Time => "time",
+        _ => Plainly(what.ToString()),
     };
 
     /// <summary>First letter large.</summary>
@@ -97,6 +106,6 @@ public static class Names
     };
 
     // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are
-    private static string Lower(string name) =>
+    internal static string Lower(string name) =>
         name.Length > 1 && char.IsUpper(name[0]) && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 }

@@ -37,7 +37,7 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 
     public string Gravity(double sg) => Number(sg, "0.000");
 
-    public string Height(double m) => Us ? Number(m / MetresPerFoot, "0") + " ft" : Number(m, "0") + " m";
+    public string Height(double m) => Us ? Number(m / MetresPerFoot, "0") + " ft" : Number(m, m < 20 ? "0.##" : "0") + " m";
 
     public string Power(double w) => Number(w / 1000, "0.00") + " kW";
 
@@ -71,8 +71,8 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     public DateTimeOffset Local(long unixMs) =>
         TimeZoneInfo.ConvertTime(DateTimeOffset.FromUnixTimeMilliseconds(unixMs), Zone);
 
-    /// <summary>Rounds half away from zero and never writes a negative nought.</summary>
-    internal static string Number(double value, string format)
+    /// <summary>Rounds half away from zero and never writes a negative nought; "?" for what is no number.</summary>
+    public static string Number(double value, string format)
     {
         if (!double.IsFinite(value))
             return "?";

@@ -32,6 +32,15 @@ public static class RecipeWords
         return string.Join(", ", parts.Where(p => p.Length > 0));
     }
 
+    /// <summary>For a narrow column.</summary>
+    internal static string Briefly(HopAddition hop) => hop.Use switch
+    {
+        HopUse.FirstWort => "first wort",
+        HopUse.Whirlpool => $"stand {Durations.Short(hop.Minutes * 60)}",
+        HopUse.DryHop => "dry hop",
+        _ => hop.Minutes > 0 ? Durations.Short(hop.Minutes * 60) : "knock-out",
+    };
+
     private static string When(HopAddition hop) => hop.Use switch
     {
         HopUse.FirstWort => "first wort",

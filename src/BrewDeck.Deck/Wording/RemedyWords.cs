@@ -6,6 +6,8 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Ways back to plan, with what they cost and what they give.</summary>
 public static class RemedyWords
 {
+    private const double NearLimit = 0.9;
+
     public static string Title(Remedy remedy, Brewhouse brewhouse, Notation notation) => remedy.Kind switch
     {
         RemedyKind.LeaveIt => "Leave it",
@@ -16,17 +18,53 @@ public static class RemedyWords
         RemedyKind.BoilShorter => $"Boil {Durations.Words(remedy.Amount * 60)} less",
         RemedyKind.Dilute => $"Dilute with {notation.Volume(remedy.Amount)} water",
         RemedyKind.AddExtract => $"Add {notation.Mass(remedy.Amount)} dried malt extract",
+        RemedyKind.HeatLiquor => $"Heat the liquor on to {notation.Temp(remedy.Amount)}",
+        RemedyKind.AddAcid => $"Add {Notation.Number(remedy.Amount, "0.0")} mL acid to the mash",
+        RemedyKind.AddSoda => $"Add {notation.Grams(remedy.Amount)} baking soda to the mash",
+        RemedyKind.RestBed => $"Let the bed rest for {Durations.Words(remedy.Amount * 60)}, then run off slowly",
+        RemedyKind.Underlet => $"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor",
+        RemedyKind.RakeBed => "Cut the bed and let it run clear again",
+        RemedyKind.OtherCircuit => $"Plug it into circuit {remedy.CircuitId}",
+        RemedyKind.RunOffMore => $"Run off {notation.Volume(remedy.Amount)} more",
+        RemedyKind.RunOffLess => $"Run off {notation.Volume(remedy.Amount)} less",
+        RemedyKind.AddNow => $"Add it now: {notation.Grams(remedy.Amount)}",
+        RemedyKind.Reweigh when remedy.Replace.IsEmpty => $"Add it now, but {notation.Grams(remedy.Amount)}",
+        RemedyKind.Reweigh => $"Weigh the hops to come anew: {notation.Grams(remedy.Amount)} in all",
+        RemedyKind.SetChiller => $"Set the chiller to {notation.Temp(remedy.Amount)} for the rest",
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
 
-    /// <summary>"12 min more", "8 min less", "no time".</summary>
-    public static string Cost(Remedy remedy) => Math.Abs(remedy.Minutes) < 0.5
-        ? "no time"
-        : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? "more" : "less")}";
+    /// <summary>"12 min more, 3.0 L", "8 min less", "no time".</summary>
+    public static string Cost(Remedy remedy, Notation notation)
+    {
+        var minutes = Math.Abs(remedy.Minutes) < 0.5
+            ? "no time"
+            : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? "more" : "less")}";
+        return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
+    }
 
+    /// <summary>What it changes, each with its band; for leaving it, what then comes out.</summary>
     public static string Gives(Remedy remedy, Notation notation)
     {
-        var moved = FigureWords.Moved(remedy.Gives, notation);
-        return moved.Length == 0 ? "changes nothing else" : moved;
+        var moved = string.Join(", ", remedy.Gives.Where(s => FigureWords.Reads(s, notation)).Select(s => FigureWords.Moved(s, notation) + Band(s, notation)));
+        if (moved.Length > 0)
+            return remedy.Kind == RemedyKind.LeaveIt ? "against the plan " + moved : moved;
+        return remedy.Kind == RemedyKind.LeaveIt ? "the day ends as planned" : "changes nothing else";
     }
+
+    /// <summary>Of what is drunk, how sure it is: the other figures would only push it out of the line.</summary>
+    private static string Band(Shift shift, Notation notation) =>
+        shift is { Figure: "original_gravity_sg" or "fermenter_l" or "mash_ph", Low: { } low, High: { } high }
+            ? $" ({FigureWords.Value(shift.Figure, low, notation)}..{FigureWords.Value(shift.Figure, high, notation)})"
+            : "";
+
+    private static string Watts(Remedy remedy, Notation notation) => remedy.PowerW is { } watts ? notation.Power(watts) : "";
+
+    /// <summary>Only what comes near its limit is worth a word.</summary>
+    private static string Bound(Remedy remedy, Notation notation) => remedy.Closest switch
+    {
+        { Unit: "L" } l when l.Value > NearLimit * l.Bound => $"{Names.Plainly(l.Name["fullest_".Length..])} {notation.Volume(l.Value)} of {notation.Volume(l.Bound)}",
+        { Unit: "kW" } l => $"{notation.Power(1000 * l.Value)} of {notation.Power(1000 * l.Bound)}",
+        _ => "",
+    };
 }

@@ -41,6 +41,13 @@ public static class StepTitles
         StepKind.Lauter => step.Spec.SpargeL is > 0 ? $"Lauter and sparge{Reaching(step, notation)}" : $"Lauter{Reaching(step, notation)}",
         StepKind.RunOff => Labelled("Run off into the kettle", step),
         StepKind.BatchSparge => $"Sparge with{Amount(Litres.Sparge(step, plan), notation)} in one go",
+        StepKind.FreeBed => step.Spec.Label switch
+        {
+            "underlet" => $"Underlet the bed with{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} hot liquor",
+            "rake" => "Cut the bed and let it run clear",
+            _ => "Let the bed rest",
+        },
+        StepKind.TreatMash => step.Spec.Charges.IsEmpty ? "Treat the mash" : $"Add {Charges.All(step.Spec.Charges, notation)} to the mash",
         StepKind.HeatMash => $"Heat the mash{To(step.TargetC, notation)}",
         StepKind.AddWater => $"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC)} to {Names.The(plan.Brewhouse, Filled(step))}",
         _ => null,

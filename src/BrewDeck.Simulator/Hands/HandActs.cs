@@ -92,7 +92,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         var spec = job.Order.Spec;
         switch (spec.Kind)
         {
-            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse
+            case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse or StepKind.FreeBed
                 or StepKind.TransferMash or StepKind.TransferWort:
                 plant.FinishPours();
                 break;
@@ -134,7 +134,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 break;
             case StepKind.BatchSparge:
                 plant.StirMash();
-                plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.SpargeL ?? 0, plant.Truth.PumpLPerMin);
+                plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.SpargeL ?? 0, FlowLPerMin(Profile.HotLiquorTank.Id, spec.Vessel));
                 break;
             case StepKind.DoughIn:
                 BringGrist(job);
@@ -144,18 +144,34 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 break;
             case StepKind.Infuse:
                 plant.StirMash();
-                plant.Transfer(spec.Vessel, spec.To, job.Order.VolumeL ?? 0, plant.Truth.PumpLPerMin);
+                plant.Transfer(spec.Vessel, spec.To, job.Order.VolumeL ?? 0, FlowLPerMin(spec.Vessel, spec.To));
                 break;
             case StepKind.TransferMash:
-                plant.TransferMash(spec.Vessel, spec.To, plant.Truth.PumpLPerMin);
+                plant.TransferMash(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
                 break;
             case StepKind.TransferWort:
-                plant.TransferWort(spec.Vessel, spec.To, plant.Truth.PumpLPerMin);
+                plant.TransferWort(spec.Vessel, spec.To, FlowLPerMin(spec.Vessel, spec.To));
+                break;
+            case StepKind.FreeBed when spec.VolumeL > 0:
+                plant.Transfer(Profile.HotLiquorTank.Id, spec.Vessel, spec.VolumeL.Value, plant.Truth.PumpLPerMin);
                 break;
             case StepKind.TransferStrike:
-                plant.Transfer(spec.Vessel, spec.To, plant.Faults.StrikeShare * (spec.VolumeL ?? 0), plant.Truth.PumpLPerMin);
+                plant.Transfer(spec.Vessel, spec.To, plant.Faults.StrikeShare * (spec.VolumeL ?? 0), FlowLPerMin(spec.Vessel, spec.To));
                 break;
         }
+    }
+
+    /// <summary>
+    /// Where heights and a free flow are told, the way up takes from the pump what it leaves of its shut-off head: curve and friction both
+    /// go with the square of the flow.
+    /// </summary>
+    private double FlowLPerMin(string fromId, string toId)
+    {
+        var usual = plant.Truth.PumpLPerMin;
+        if (Profile.Pumps.IsEmpty || Profile.Pumps[0] is not { FreeFlowLPerMin: not null } pump
+            || Profile[fromId].OutletM is not { } outlet || Profile[toId].InletM is not { } inlet)
+            return usual;
+        return usual * Math.Sqrt(Math.Max(0.01, 1 - (inlet - outlet) / pump.ShutOffHeadM));
     }
 
     private void BringGrist(Job job)

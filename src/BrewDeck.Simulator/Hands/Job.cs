@@ -38,12 +38,15 @@ internal sealed class Job(Order order, double startS, double workFactor)
         Order = Order with { Spec = spec };
     }
 
+    /// <summary>Other marks than at the start.</summary>
+    public void Turn(StepSpec spec) => Order = Order with { Spec = spec, TargetC = spec.TargetC ?? Order.TargetC };
+
     /// <summary>Length by the clock, or by the hands with a brewer's pace.</summary>
     private static double LengthS(Order order, double workFactor) => order.Kind switch
     {
         StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand =>
             60 * (order.Spec.Minutes ?? 0),
-        StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater or StepKind.AddExtract =>
+        StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddWater or StepKind.AddExtract or StepKind.TreatMash =>
             Math.Min(60, order.Spec.HandsS),
         _ => workFactor * (60 * order.Spec.Minutes ?? Math.Min(order.Spec.HandsS, 600)),
     };

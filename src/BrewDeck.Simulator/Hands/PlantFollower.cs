@@ -38,8 +38,25 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     /// <summary>A remedy, or taking one back, may have changed the minutes of a step that runs by the clock.</summary>
     public void Asked(StepSpec spec)
     {
-        if (_jobs.TryGetValue(spec.Id, out var job) && !job.Ended && spec.Minutes != job.Order.Spec.Minutes)
+        if (!_jobs.TryGetValue(spec.Id, out var job) || job.Ended)
+            return;
+        var was = job.Order.Spec;
+        if (spec.Minutes != was.Minutes)
             job.Extend(spec);
+        if (spec.VolumeL != was.VolumeL || spec.SpargeL != was.SpargeL || spec.TargetC != was.TargetC)
+            Turned(job, was, spec);
+    }
+
+    /// <summary>Other marks for what is going on: the valve is closed and set anew.</summary>
+    private void Turned(Job job, StepSpec was, StepSpec spec)
+    {
+        if (job.Active)
+            _acts.Pause(job);
+        job.Turn(spec);
+        if (!double.IsNaN(job.SpargeLeftL))
+            job.SpargeLeftL = Math.Max(0, job.SpargeLeftL + (spec.SpargeL ?? 0) - (was.SpargeL ?? 0));
+        if (job.Active)
+            _acts.Begin(job, again: true);
     }
 
     public void Finished(string stepId)

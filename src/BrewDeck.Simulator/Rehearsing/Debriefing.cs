@@ -18,7 +18,7 @@ public sealed class Debriefing
 
     private readonly RehearsalCard _card;
 
-    private readonly DayFigures _plan;
+    private readonly DayResult _plan;
 
     private Debriefing(IReadOnlyList<RunEvent> events, BatchOpened opened, RehearsalCard card)
     {
@@ -70,7 +70,7 @@ public sealed class Debriefing
 
     private RehearsalPlayer Player(Manner manner) => RehearsalPlayer.For(_opened.Plan, _card.Seed, _opened.AtMs, _card.Mishaps, manner);
 
-    private static DayFigures Figures(RehearsalPlayer player, RunState state)
+    private static DayResult Figures(RehearsalPlayer player, RunState state)
     {
         var (plant, wort) = (player.Plant, player.Plant.Fermenter);
         return new(

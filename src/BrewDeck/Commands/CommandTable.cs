@@ -1,7 +1,6 @@
 using System.CommandLine;
 using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
-using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.Terminal.Paint;
 
@@ -15,6 +14,13 @@ internal static class CommandTable
         Description = "Folder of the logbook and of your own profiles; without it your data folder.",
         Recursive = true,
         HelpName = "PATH",
+    };
+
+    private static readonly Option<string?> Brewer = new("--brewer")
+    {
+        Description = "Who brews, for the batch record; without it what BREWDECK_BREWER says.",
+        Recursive = true,
+        HelpName = "NAME",
     };
 
     private static readonly Option<UnitSystem> Units = new("--units")
@@ -40,8 +46,12 @@ internal static class CommandTable
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
     {
-        Workplace Place(ParseResult parsed) => new(parsed.GetValue(Logbook), time, output, errors);
-        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Colours, Bell };
+        Workplace Place(ParseResult parsed)
+        {
+            var place = new Workplace(parsed.GetValue(Logbook), time, output, errors);
+            return parsed.GetValue(Brewer) is { Length: > 0 } name ? place.BrewedBy(name) : place;
+        }
+        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Brewer, Colours, Bell };
         root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
@@ -51,7 +61,7 @@ internal static class CommandTable
         root.Subcommands.Add(Convert(Place));
         root.Subcommands.Add(ReckonCommand.Of(Place, Units));
         root.Subcommands.Add(LessonsOf(Place));
-        root.Subcommands.Add(Log(Place));
+        root.Subcommands.Add(LogCommandTable.Of(Place, Units));
         root.Subcommands.Add(Pictures(Place));
         foreach (var command in ShippingCommands.Of(root, output))
             root.Subcommands.Add(command);
@@ -63,10 +73,12 @@ internal static class CommandTable
         var day = new DayOptionSet();
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var markdown = new Option<bool>("--markdown") { Description = "As Markdown." };
-        var command = new Command("plan", "Draws a day and prints its run sheet, or says why it cannot be brewed.") { json, markdown };
+        var sheet = new Option<string?>("--sheet") { Description = "A run sheet to print, with boxes to fill in by hand.", HelpName = "FILE.html" };
+        var command = new Command("plan", "Draws a day and prints its run sheet, or says why it cannot be brewed.") { json, markdown, sheet };
         day.AddTo(command);
-        command.SetAction(p => PlanCommand.Run(
-            place(p), day.Of(p), p.GetValue(json) ? PlanFormat.Json : p.GetValue(markdown) ? PlanFormat.Markdown : PlanFormat.Text));
+        command.SetAction(p => p.GetValue(sheet) is { } file
+            ? PlanCommand.Sheet(place(p), day.Of(p), file, p.GetValue(Units))
+            : PlanCommand.Run(place(p), day.Of(p), p.GetValue(json) ? PlanFormat.Json : p.GetValue(markdown) ? PlanFormat.Markdown : PlanFormat.Text));
         return command;
     }
 
@@ -161,29 +173,5 @@ internal static class CommandTable
         var command = new Command("lessons", "What the batches say about a brewhouse; they are accepted on the deck.") { house, rehearsed, json };
         command.SetAction(p => LessonsCommand.Run(place(p), p.GetValue(house)!, p.GetValue(rehearsed), p.GetValue(json)));
         return command;
-    }
-
-    private static Command Log(Func<ParseResult, Workplace> place)
-    {
-        var log = new Command("log", "Reads the logbook.");
-        var format = new Option<LogFormat>("--format") { Description = "text, json (JSON Lines) or csv.", DefaultValueFactory = _ => LogFormat.Text };
-        var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
-        var batch = new Argument<int>("batch") { Description = "Number of the batch, see \"log list\"." };
-        Add(log, new Command("list", "Lists the batches, newest first.") { format, rehearsed }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed)), place);
-        Add(log, new Command("show", "Shows a batch.") { batch }, (p, c) => c.Show(p.GetValue(batch)), place);
-        Add(log, new Command("export", "Writes a batch out.") { batch, format }, (p, c) => c.Export(p.GetValue(batch), p.GetValue(format)), place);
-        Add(log, new Command("verify", "Checks every record of the logbook."), (_, c) => c.Verify(), place);
-        Add(log, new Command("repair", "Mends a damaged logbook from its second copies and says what it did."), (_, c) => c.Repair(), place);
-        return log;
-    }
-
-    private static void Add(Command parent, Command command, Func<ParseResult, LogCommands, int> run, Func<ParseResult, Workplace> place)
-    {
-        command.SetAction(p =>
-        {
-            var at = place(p);
-            return at.Guard(() => run(p, at.LogCommands()));
-        });
-        parent.Subcommands.Add(command);
     }
 }

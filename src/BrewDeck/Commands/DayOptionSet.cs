@@ -21,12 +21,13 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
     private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
     private readonly Option<string?> _bitterness = new("--bitterness") { Description = "tinseth or rager.", HelpName = "FORMULA" };
+    private readonly Option<string?> _matters = new("--matters") { Description = "What a remedy should rather get right: gravity, volume or time.", HelpName = "AIM" };
     private readonly Option<string[]> _alpha = new("--alpha") { Description = "Alpha acid as measured; may be given again.", HelpName = "HOP=PERCENT" };
     private readonly Option<string[]> _instead = new("--instead") { Description = "A malt or hop on hand in place of the recipe's; may be given again.", HelpName = "NAME=OTHER" };
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _mash, _start, _finish, _source, _ambient, _grain, _altitude, _bitterness, _alpha, _instead, _water, _target })
+        foreach (var option in new Option[] { _brewhouse, _recipe, _batch, _circuits, _sparge, _mash, _start, _finish, _source, _ambient, _grain, _altitude, _bitterness, _matters, _alpha, _instead, _water, _target })
             command.Options.Add(option);
     }
 
@@ -45,6 +46,7 @@ internal sealed class DayOptionSet
         Grain = parsed.GetValue(_grain),
         Altitude = parsed.GetValue(_altitude),
         Bitterness = parsed.GetValue(_bitterness),
+        Matters = parsed.GetValue(_matters),
         Alpha = parsed.GetValue(_alpha) ?? [],
         Instead = parsed.GetValue(_instead) ?? [],
         Water = parsed.GetValue(_water),

@@ -36,6 +36,8 @@ internal sealed record DayOptions
 
     public string? Bitterness { get; init; }
 
+    public string? Matters { get; init; }
+
     /// <summary>Each <c>HOP=PERCENT</c>.</summary>
     public string[] Alpha { get; init; } = [];
 
@@ -70,6 +72,7 @@ internal sealed record DayOptions
             BatchL = Read("--batch", Batch, Dimension.Volume),
             Circuits = Circuits,
             Bitterness = Formula(usual.Bitterness),
+            MattersMost = Aim(usual.MattersMost),
             Sparge = SpargeMethod(usual.Sparge),
             MashHeating = MashWay(),
             Start = Moment("--start", Start),
@@ -96,6 +99,15 @@ internal sealed record DayOptions
         "batch" => Core.Planning.SpargeMethod.Batch,
         "none" => Core.Planning.SpargeMethod.None,
         _ => throw new UsageException($"--sparge: '{Sparge}' is not known; write fly, batch or none"),
+    };
+
+    private MattersMost Aim(MattersMost usual) => Matters?.ToLowerInvariant() switch
+    {
+        null => usual,
+        "gravity" => MattersMost.Gravity,
+        "volume" => MattersMost.Volume,
+        "time" => MattersMost.Time,
+        _ => throw new UsageException($"--matters: '{Matters}' is not known; write gravity, volume or time"),
     };
 
     private BitternessFormula Formula(BitternessFormula usual) => Bitterness?.ToLowerInvariant() switch

@@ -57,7 +57,7 @@ internal static class DebriefJson
         json.WriteEndObject();
     }
 
-    private static void Figures(Utf8JsonWriter json, string name, DayFigures day)
+    private static void Figures(Utf8JsonWriter json, string name, DayResult day)
     {
         json.WriteStartObject(name);
         json.Round("original_gravity_sg", day.OriginalGravitySg, 5);

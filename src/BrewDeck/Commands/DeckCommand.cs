@@ -19,7 +19,7 @@ internal static class DeckCommand
     private static (int Code, int? Exercise) Once(Workplace place, DeckOptions options)
     {
         using var journal = place.OpenJournal();
-        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper())
+        var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
         {
             Debrief = Debriefing.Of,
             Exercises = new ExerciseBook(place.Folder),
@@ -29,9 +29,10 @@ internal static class DeckCommand
     }
 
     public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, Settings(units), now);
+        new(ports, Settings(place, units), now);
 
-    public static SessionSettings Settings(UnitSystem units) => new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version };
+    public static SessionSettings Settings(Workplace place, UnitSystem units) =>
+        new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {

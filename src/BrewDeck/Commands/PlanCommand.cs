@@ -1,5 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Reports;
 
 namespace BrewDeck.Commands;
 
@@ -20,10 +21,24 @@ internal static class PlanCommand
             place.Output.WriteLine(PlanJson.Of(result));
         else if (result is PlanResult.Drawn { Plan: var plan })
             place.Output.Write(format == PlanFormat.Markdown ? PlanText.Markdown(plan) : PlanText.Plain(plan));
+        return Said(result, place);
+    });
+
+    /// <summary>As a page to print and fill in by hand.</summary>
+    public static int Sheet(Workplace place, DayOptions day, string file, UnitSystem units) => place.Guard(() =>
+    {
+        var result = day.Draw(place.Profiles());
+        if (result is PlanResult.Drawn { Plan: var plan })
+            OutputFile.Write(file, RunSheetPage.Of(plan, Workplace.NotationOf(units)));
+        return Said(result, place);
+    });
+
+    private static int Said(PlanResult result, Workplace place)
+    {
         if (result is not PlanResult.Refused { Refusals: var refusals })
             return ExitCode.Done;
         foreach (var refusal in refusals)
             place.Say($"{RefusalWords.Of(refusal, Notation.Metric)} {RefusalWords.Mends(refusal, Notation.Metric)}", ExitCode.Refused);
         return ExitCode.Refused;
-    });
+    }
 }

@@ -127,7 +127,12 @@ internal static class RehearsalJson
     private static string Amount(RemedyKind kind) => kind switch
     {
         RemedyKind.AddExtract => "amount_kg",
-        RemedyKind.AddHotWater or RemedyKind.AddColdWater or RemedyKind.Dilute => "amount_l",
+        RemedyKind.AddHotWater or RemedyKind.AddColdWater or RemedyKind.Dilute or RemedyKind.Underlet or RemedyKind.RunOffMore
+            or RemedyKind.RunOffLess => "amount_l",
+        RemedyKind.AddSoda or RemedyKind.AddNow or RemedyKind.Reweigh => "amount_g",
+        RemedyKind.AddAcid => "amount_ml",
+        RemedyKind.HeatLiquor or RemedyKind.SetChiller => "amount_c",
+        RemedyKind.OtherCircuit => "amount_w",
         _ => "amount_min",
     };
 }

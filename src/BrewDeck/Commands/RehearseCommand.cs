@@ -29,18 +29,18 @@ internal static class RehearseCommand
         {
             using var journal = options.Keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
             var card = options.Deal(plan, seed + i);
-            var result = Play(new SessionPorts(journal, profiles, new Unwatched(card)), plan, card, options.House, i);
+            var result = Play(new SessionPorts(journal, profiles, new Unwatched(card)), place.Brewer, plan, card, options.House, i);
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }
         return aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(SessionPorts ports, Plan plan, RehearsalCard card, int? house, int day)
+    private static RehearsalResult Play(SessionPorts ports, string? brewer, Plan plan, RehearsalCard card, int? house, int day)
     {
         // days on one brewhouse follow each other
         var start = (plan.Choices.Start ?? FixedStart).AddDays(house is null ? 0 : day);
-        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version }, start);
+        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version, Brewer = brewer }, start);
         session.Begin(plan, start);
         return RehearsalRun.Of(
             house is { } own ? HiddenTruth.Draw(plan.Brewhouse, plan.Choices, own, card.Seed) : HiddenTruth.Draw(plan.Brewhouse, plan.Choices, card.Seed),
@@ -78,7 +78,7 @@ internal static class RehearseCommand
     {
         using var journal = place.OpenJournal();
         var deck = RehearsalDeck.Open(
-            journal, place.Profiles(), DeckCommand.Settings(options.Units), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
+            journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
         if (deck.Session.State is null)
             deck.Begin(plan, card);
         var code = DeckCommand.Show(place, deck.Live, options);

@@ -17,7 +17,7 @@ internal static class Screenshots
     public static int Run(Workplace place, string folder, bool check) => place.Guard(() =>
     {
         var stale = 0;
-        foreach (var (name, still) in Day(place))
+        foreach (var (name, still) in Day(place).Concat(MakingStills.Of(place, Start)))
         {
             stale += Keep(place, Path.Combine(folder, name + ".svg"), still.ToSvg(), check);
             stale += Keep(place, Path.Combine(folder, name + ".txt"), still.ToText(), check);
@@ -44,7 +44,6 @@ internal static class Screenshots
         using var journal = Journal.Open(new MemoryDisk(), Workplace.StatusOf);
         var store = new WatchedStore(journal);
         var session = new Session(new SessionPorts(store, profiles), new SessionSettings { ProgramVersion = Workplace.Version }, Start);
-        yield return ("opening-80x24", Still(session, 80, 24, Start));
         if (new DayOptions { Recipe = "harbour-lager" }.Draw(profiles) is not PlanResult.Drawn { Plan: var plan })
             yield break;
         session.Begin(plan, Start);

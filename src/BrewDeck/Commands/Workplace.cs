@@ -1,6 +1,8 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
+using BrewDeck.Logbook.Moving;
 using BrewDeck.Profiles;
 
 namespace BrewDeck.Commands;
@@ -8,6 +10,9 @@ namespace BrewDeck.Commands;
 /// <summary>The folders that a command works with, the streams it writes to, and how trouble becomes one line and an exit code.</summary>
 internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter output, TextWriter errors)
 {
+    /// <summary>Who brews, as <c>--brewer</c> or BREWDECK_BREWER says, for the batch record; null: not said.</summary>
+    public string? Brewer { get; init; } = Environment.GetEnvironmentVariable("BREWDECK_BREWER") is { Length: > 0 } name ? name : null;
+
     /// <summary>Of the program, written into each batch.</summary>
     public static string Version => typeof(Workplace).Assembly.GetName().Version?.ToString(3) ?? "0";
 
@@ -23,11 +28,19 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
 
     public ProfileKeeper Keeper() => new(Folder, Path.Combine(AppContext.BaseDirectory, "profiles"));
 
+    public ProfileWriter Writer() => new(Folder, Profiles());
+
     public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
 
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);
 
-    public LogCommands LogCommands() => new(() => new FolderDisk(Folder), StatusOf, output, errors);
+    public LogCommands LogCommands(UnitSystem units) => new(() => new FolderDisk(Folder), StatusOf, output, errors) { Notation = NotationOf(units) };
+
+    public MoveCommands MoveCommands() => new(Folder, StatusOf, output, errors);
+
+    public static Notation NotationOf(UnitSystem units) => new(units, TimeZoneInfo.Local);
+
+    public Workplace BrewedBy(string name) => new(logbook, time, output, errors) { Brewer = name };
 
     /// <summary>Runs a command; what is wrong with a file or the logbook becomes one line on the error stream.</summary>
     public int Guard(Func<int> command)

@@ -47,6 +47,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<ChargeKind>),
         typeof(SnakeCase<ReadingKind>),
         typeof(SnakeCase<RemedyKind>),
+        typeof(SnakeCase<MattersMost>),
         typeof(SnakeCase<AlarmKind>),
         typeof(SnakeCase<TroubleKind>),
         typeof(SnakeCase<MishapKind>),

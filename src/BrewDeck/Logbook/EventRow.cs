@@ -116,6 +116,18 @@ internal sealed record EventRow(
         RemedyKind.BoilLonger => "boil_longer_min",
         RemedyKind.BoilShorter => "boil_shorter_min",
         RemedyKind.Dilute => "dilute_l",
+        RemedyKind.HeatLiquor => "heat_liquor_c",
+        RemedyKind.AddAcid => "add_acid_ml",
+        RemedyKind.AddSoda => "add_soda_g",
+        RemedyKind.RestBed => "rest_bed_min",
+        RemedyKind.Underlet => "underlet_l",
+        RemedyKind.RakeBed => "rake_bed_min",
+        RemedyKind.OtherCircuit => "other_circuit_w",
+        RemedyKind.RunOffMore => "run_off_more_l",
+        RemedyKind.RunOffLess => "run_off_less_l",
+        RemedyKind.AddNow => "add_now_g",
+        RemedyKind.Reweigh => "reweigh_g",
+        RemedyKind.SetChiller => "set_chiller_c",
         _ => "add_extract_kg",
     };
 

@@ -1,6 +1,9 @@
 namespace BrewDeck.Logbook;
 
-/// <summary>A folder that only its owner can look into.</summary>
+/// <summary>
+/// A folder that only its owner can look into. The database is opened by one process alone, and so keeps the folder; a tape may be read
+/// by others while it is written, for a backup while the day runs.
+/// </summary>
 internal sealed class FolderDisk : LogbookDisk
 {
     private const UnixFileMode OwnerFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
@@ -23,7 +26,7 @@ internal sealed class FolderDisk : LogbookDisk
         {
             Mode = FileMode.OpenOrCreate,
             Access = FileAccess.ReadWrite,
-            Share = FileShare.None,
+            Share = Tape.NumberOf(name) is null ? FileShare.None : FileShare.Read,
             BufferSize = 0,
         };
         if (!OperatingSystem.IsWindows())
@@ -38,7 +41,9 @@ internal sealed class FolderDisk : LogbookDisk
     {
         try
         {
-            return File.ReadAllBytes(At(name));
+            using var stream = new FileStream(At(name), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            var content = new byte[stream.Length];
+            return content.AsSpan(0, stream.ReadAtLeast(content, content.Length, throwOnEndOfStream: false)).ToArray();
         }
         catch (FileNotFoundException)
         {

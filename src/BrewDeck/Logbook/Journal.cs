@@ -128,6 +128,33 @@ internal sealed class Journal : IBatchStore, IDisposable
         }
     }
 
+    /// <summary>Takes in a whole batch from elsewhere as a new one; on disk when it returns.</summary>
+    /// <param name="wanted">Its number, when it is free; null: the next.</param>
+    /// <exception cref="LogbookException">It could not be kept, or a line is not an event that this version knows.</exception>
+    public int Adopt(IReadOnlyList<TapeLine> lines, int? wanted = null)
+    {
+        lock (_gate)
+        {
+            var number = wanted is { } free and > 0 && !_headers.ContainsKey(free) ? free : _lastNumber + 1;
+            Take(number, lines, known: 0);
+            _lastNumber = Math.Max(_lastNumber, number);
+            return number;
+        }
+    }
+
+    /// <summary>Takes in the events that a batch has got elsewhere.</summary>
+    /// <param name="lines">The whole batch: what is here is the beginning of it.</param>
+    /// <exception cref="LogbookException">It could not be kept, or a line is not an event that this version knows.</exception>
+    public void Extend(int batch, IReadOnlyList<TapeLine> lines)
+    {
+        lock (_gate)
+        {
+            if (_live.Remove(batch, out var live))
+                live.Dispose();
+            Take(batch, lines, _headers[batch].Head.Events);
+        }
+    }
+
     public void Dispose()
     {
         lock (_gate)
@@ -139,6 +166,21 @@ internal sealed class Journal : IBatchStore, IDisposable
             _live.Clear();
             CloseDatabase();
         }
+    }
+
+    private void Take(int number, IReadOnlyList<TapeLine> lines, int known)
+    {
+        RequireWritable();
+        Explain(number, () =>
+        {
+            foreach (var line in lines)
+                line.ToEvent(); // refused before anything is written
+            byte[] text = [.. lines.SelectMany(line => line.ToUtf8())];
+            _disk.Put(Tape.NameOf(number), text);
+            using var live = new LiveBatch(number, Tape.Open(_disk, number, TapeScan.Of(text)), lines, known);
+            Follow(live);
+            return true;
+        });
     }
 
     /// <summary>Takes into the database what the tapes have beyond it. A tape of the length that its header knows is not read.</summary>

@@ -1,6 +1,9 @@
 using System.Text;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Profiles;
+using BrewDeck.Reports;
 
 namespace BrewDeck.Logbook;
 
@@ -18,21 +21,46 @@ internal sealed class LogCommands(
     private const int Trouble = 4;
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
+    /// <summary>How numbers and local times are written in the batch record.</summary>
+    public Notation Notation { get; init; } = Notation.Metric;
+
     /// <param name="rehearsed">Rehearsed batches too.</param>
     public int List(LogFormat format, bool rehearsed) => WithJournal(journal =>
     {
-        Write(LogPages.List([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], format), format);
+        output.Write(Text(LogPages.List([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], format), format));
         return Done;
     });
 
-    public int Show(int batch) => Export(batch, LogFormat.Text);
+    /// <summary>The whole batch record as text.</summary>
+    public int Show(int batch) => WithBatch(batch, (journal, head) =>
+    {
+        var source = RecordSource.Of(batch, journal.Lines(batch), Notation);
+        output.Write(Text(RecordText.Of(BatchRecord.Of(source)), LogFormat.Text));
+        return Done;
+    });
+
+    /// <summary>The batch record as a page.</summary>
+    /// <param name="file">Null: to the output.</param>
+    public int Report(int batch, string? file) => WithBatch(batch, (journal, head) =>
+    {
+        WriteOut(file, ReportPage.Of(RecordSource.Of(batch, journal.Lines(batch), Notation)));
+        return Done;
+    });
+
+    /// <summary>A recipe of what was really brewed, in the open BeerJSON standard; what it has no place for is told on the error stream.</summary>
+    public int ExportRecipe(int batch, string? file) => WithBatch(batch, (journal, head) =>
+    {
+        var document = BeerJsonWriter.Write(BrewedRecipe.Of(RecordSource.Of(batch, journal.Lines(batch), Notation)));
+        foreach (var note in document.Notes)
+            Say(note);
+        WriteOut(file, JsonAscii.Of(document.Text));
+        return Done;
+    });
 
     /// <summary>JSON is the tape as it is kept, byte for byte.</summary>
-    public int Export(int batch, LogFormat format) => WithJournal(journal =>
+    public int Export(int batch, LogFormat format, string? file = null) => WithBatch(batch, (journal, head) =>
     {
-        if (journal.List().FirstOrDefault(head => head.Number == batch) is not { } head)
-            return Refuse(journal, batch);
-        Write(format == LogFormat.Json ? TapeOf(journal, batch) : LogPages.Batch(head, journal.Read(batch), format), format);
+        WriteOut(file, Text(format == LogFormat.Json ? TapeOf(journal, batch) : LogPages.Batch(head, journal.Read(batch), format), format));
         return Done;
     });
 
@@ -64,6 +92,9 @@ internal sealed class LogCommands(
     private static IEnumerable<string> TapeOf(Journal journal, int batch) =>
         journal.Lines(batch).Select(line => Encoding.ASCII.GetString(line.ToUtf8()).TrimEnd('\n'));
 
+    private int WithBatch(int batch, Func<Journal, BatchHead, int> act) => WithJournal(journal =>
+        journal.List().FirstOrDefault(head => head.Number == batch) is { } head ? act(journal, head) : Refuse(journal, batch));
+
     private int WithJournal(Func<Journal, int> act) => Guarded(() =>
     {
         using var journal = Journal.Open(disk(), statusOf);
@@ -94,14 +125,18 @@ internal sealed class LogCommands(
         return Refused;
     }
 
-    private void Write(IEnumerable<string> lines, LogFormat format)
+    private void WriteOut(string? file, string text)
+    {
+        if (file is null)
+            output.Write(text);
+        else
+            OutputFile.Write(file, text);
+    }
+
+    private static string Text(IEnumerable<string> lines, LogFormat format)
     {
         var end = format == LogFormat.Csv ? "\r\n" : "\n";
-        foreach (var line in lines)
-        {
-            output.Write(line);
-            output.Write(end);
-        }
+        return string.Concat(lines.Select(line => line + end));
     }
 
     private void Say(string what) => errors.WriteLine($"brewdeck: {SafeText.OneLine(what)}");

@@ -7,7 +7,7 @@ internal abstract class LogbookDisk
     public abstract string Path { get; }
 
     /// <summary>
-    /// Opens a file for this process alone, created when it is missing, readable by its owner only. Writes are not buffered,
+    /// Opens a file to write, for this process alone, created when it is missing, readable by its owner only. Writes are not buffered,
     /// <see cref="Stream.Flush"/> returns once they are on the disk, and the file itself is there for good when this returns.
     /// </summary>
     public abstract Stream Open(string name);

@@ -26,6 +26,8 @@ internal static class BrewhouseChecks
         }
 
         Heated(entry, brewhouse);
+        Pipes(entry, brewhouse);
+        Pumps(entry, brewhouse);
         if (brewhouse.Fermenter.HeadspaceL >= brewhouse.Fermenter.CapacityL)
             throw entry.One("fermenter")!.Error("headspace",
                 "fermenter.headspace leaves no room below it; it must be less than capacity");
@@ -75,6 +77,39 @@ internal static class BrewhouseChecks
         if (element.PowerW > circuit.ContinuousW)
             throw entry.Error("power",
                 $"power is {element.PowerW} W, but circuit {circuit.Id} carries {circuit.ContinuousW:F0} W for hours ({circuit.Volts} V x {circuit.Amps} A x {circuit.ContinuousFactor}); a smaller element or a larger circuit is needed");
+    }
+
+    /// <summary>Fixed pipes lead on, never round.</summary>
+    private static void Pipes(SchemaEntry entry, Brewhouse brewhouse)
+    {
+        foreach (var (vessel, lines) in brewhouse.Vessels.Zip(entry.Many("vessel")))
+        {
+            var way = new List<string> { vessel.Id };
+            for (var at = vessel; at.PipedTo.Length > 0; way.Add(at.Id))
+            {
+                at = brewhouse.Vessels.FirstOrDefault(v => v.Id == at.PipedTo)
+                    ?? throw lines.Error("piped_to",
+                        $"piped_to is '{ProfileError.OneLine(at.PipedTo)}', which is not in this file; the vessels are {string.Join(", ", brewhouse.Vessels.Select(v => v.Id))}");
+                if (way.Contains(at.Id))
+                    throw lines.Error("piped_to",
+                        $"the pipes go round: {string.Join(" to ", way)} to {at.Id}; what is in there never gets on, so leave out piped_to of one");
+            }
+        }
+    }
+
+    private static void Pumps(SchemaEntry entry, Brewhouse brewhouse)
+    {
+        foreach (var (pump, lines) in brewhouse.Pumps.Zip(entry.Many("pump")))
+        {
+            if (pump.FreeFlowLPerMin is not { } free)
+                continue;
+            if (free <= pump.FlowLPerMin)
+                throw lines.Error("free_flow",
+                    $"free_flow is {free} L/min, not above flow of {pump.FlowLPerMin} L/min; it is what the pump gives without hoses");
+            if (Core.Planning.Plumbing.Coefficients(pump, Core.Planning.Plumbing.HoseOf(brewhouse)) < 0)
+                throw (entry.One("hose") ?? lines).Error(entry.One("hose") is null ? "flow" : "bore",
+                    $"pump {pump.Id} cannot give {pump.FlowLPerMin} L/min through that hose; give a wider bore, a shorter length or the flow as measured");
+        }
     }
 
     private static void Heated(SchemaEntry entry, Brewhouse brewhouse)

@@ -35,6 +35,7 @@ public static class BrewhouseFile
             Vessels = [.. entry.Many("vessel").Select(Vessel)],
             Circuits = [.. entry.Many("circuit").Select(Circuit)],
             Pumps = [.. entry.Many("pump").Select(Pump)],
+            Hose = entry.One("hose") is { } hose ? new(hose.Number("length"), hose.Number("bore")) : null,
             Chiller = Chiller(entry.One("chiller")!),
             Fermenter = Fermenter(entry.One("fermenter")!),
             Habits = Habits(entry.One("habits")!),
@@ -42,6 +43,10 @@ public static class BrewhouseFile
         BrewhouseChecks.Run(entry, brewhouse);
         return brewhouse;
     }
+
+    internal static IEnumerable<string> Words(VesselRoles roles) => Roles.Where(r => roles.HasFlag(r.Value)).Select(r => r.Key);
+
+    internal static string Word(MashHeating way) => MashWays.First(w => w.Value == way).Key;
 
     private static Vessel Vessel(SchemaEntry entry) => new()
     {
@@ -54,6 +59,9 @@ public static class BrewhouseFile
         HeadroomL = entry.Number("headroom"),
         DeadSpaceL = entry.Number("dead_space"),
         DiameterM = entry.MaybeNumber("diameter"),
+        OutletM = entry.MaybeNumber("outlet_height"),
+        InletM = entry.MaybeNumber("inlet_height"),
+        PipedTo = entry.Text("piped_to"),
         HeatCapacityJPerK = entry.Number("heat_capacity"),
         LossWPerK = entry.Number("heat_loss"),
         Elements = [.. entry.Many("element").Select(Element)],
@@ -70,7 +78,12 @@ public static class BrewhouseFile
         new(entry.Text("id"), entry.Number("voltage"), entry.Number("breaker"), entry.Number("continuous"), (int)entry.Number("sockets"));
 
     private static Pump Pump(SchemaEntry entry) =>
-        new(entry.Text("id"), entry.Number("shut_off_head"), entry.Number("flow"), entry.Number("power"));
+        new(entry.Text("id"), entry.Number("shut_off_head"), entry.Number("flow"), entry.Number("power"))
+        {
+            FreeFlowLPerMin = entry.MaybeNumber("free_flow"),
+            NeedsSuctionM = entry.Number("suction_head"),
+            HeightM = entry.Number("height"),
+        };
 
     private static Chiller Chiller(SchemaEntry entry) => new(
         entry.Text("kind") == "immersion" ? ChillerKind.Immersion : ChillerKind.Counterflow,

@@ -14,6 +14,7 @@ internal static class BrewhouseSchema
         new Section("vessel", Vessel(), "The vessels, in the order in which liquor and wort pass them."),
         new Section("circuit", Circuit(), "The mains circuits that the elements are plugged into."),
         new Section("pump", Pump(), "The wort and liquor pumps.", Least: 0),
+        new Section("hose", Hose(), "The hoses that liquor and wort are moved through; without it as usual for the flow.", Least: 0, Many: false),
         new Section("coil", Coil(), "A coil in the hot liquor tank, through which wort is pumped round from the mash.", Least: 0, Many: false),
         new Section("chiller", Chiller(), "How wort is cooled.", Many: false),
         new Section("fermenter", Fermenter(), "Where the wort goes.", Many: false),
@@ -36,6 +37,12 @@ internal static class BrewhouseSchema
         new Quantity("dead_space", Dimension.Volume, "L", 0, 500, "1.5 L", "Stays behind below the outlet."),
         new Quantity("diameter", Dimension.Length, "m", 0.05, 5, "44 cm", "Inside diameter, for readings by depth.",
             Required: false),
+        new Quantity("outlet_height", Dimension.Length, "m", 0, 20, "55 cm",
+            "Of its outlet above the floor; with the inlet of the next vessel it gives the lift of a pump, or the fall without one.", Required: false),
+        new Quantity("inlet_height", Dimension.Length, "m", 0, 20, "1.1 m", "Of the end that liquid comes in through, above the floor.",
+            Required: false),
+        new Text("piped_to", "kettle", "Id of the vessel that a fixed pipe leads to from its outlet: no hose is moved for it.",
+            Required: false, Longest: 16),
         new Quantity("heat_capacity", Dimension.HeatCapacity, "J/K", 10, 1e6, "9 kJ/K",
             "Of the empty vessel with its fittings."),
         new Quantity("heat_loss", Dimension.HeatTransfer, "W/K", 0, 500, "4 W/K",
@@ -94,6 +101,18 @@ internal static class BrewhouseSchema
             "Head at which the flow stops, metres of water."),
         new Quantity("flow", Dimension.Flow, "L/min", 0.5, 500, "12 L/min", "Through the usual hoses."),
         new Quantity("power", Dimension.Power, "W", 1, 10_000, "90 W", "Electrical power."),
+        new Quantity("free_flow", Dimension.Flow, "L/min", 0.5, 1000, "25 L/min",
+            "Against no head at all, from its data sheet: with it transfers follow its curve, the hose and the lift.", Required: false),
+        new Quantity("suction_head", Dimension.Length, "m", 0.05, 10, "0.5 m", "That it needs at its inlet not to cavitate.",
+            Required: false, Default: Core.Brewhouses.Pump.UsualSuctionM),
+        new Quantity("height", Dimension.Length, "m", 0, 10, "20 cm", "Of its inlet above the floor.",
+            Required: false, Default: Core.Brewhouses.Pump.UsualHeightM),
+    ];
+
+    private static SchemaKey[] Hose() =>
+    [
+        new Quantity("length", Dimension.Length, "m", 0.1, 50, "2 m", "From outlet to inlet, the pump between them."),
+        new Quantity("bore", Dimension.Length, "m", 0.003, 0.2, "13 mm", "Inside diameter."),
     ];
 
     private static SchemaKey[] Chiller() =>

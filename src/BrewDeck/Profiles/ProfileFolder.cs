@@ -38,6 +38,17 @@ public sealed partial class ProfileFolder(string bundledFolder, string ownFolder
 
     public HopOnHand? HopOnHand(string name) => Catalogue.Hop(name) is { } h ? new HopOnHand(h.Name, h.AlphaFraction) : null;
 
+    public IReadOnlyList<GristLine> CatalogueGrist() => [.. Catalogue.Fermentables
+        .Select(f => new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use) { Kind = f.Kind })];
+
+    public IReadOnlyList<HopOnHand> CatalogueHops() => [.. Catalogue.Hops.Select(h => new HopOnHand(h.Name, h.AlphaFraction))];
+
+    public IReadOnlyList<Yeast> CatalogueYeasts() =>
+        [.. Catalogue.Yeasts.Select(y => new Yeast(y.Name, y.AttenuationFraction, y.PitchC, y.PitchRateMillionPerMlPlato))];
+
+    /// <summary>It came with the program.</summary>
+    public bool IsBundled(string path) => ProfileText.IsBundled(path, bundledFolder);
+
     public IReadOnlyList<ProfileEntry> Waters() => List("waters");
 
     public IReadOnlyList<ProfileEntry> WaterTargets() => List("water-targets");

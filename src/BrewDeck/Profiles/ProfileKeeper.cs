@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using BrewDeck.Core.Learning;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
@@ -20,54 +19,12 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
         var read = lesson.Parameter.Get(BrewhouseFile.Read(after, entry.Path));
         if (!(Math.Abs(read - lesson.Proposed) < Math.Abs(lesson.Proposed - lesson.Current)))
             throw new ProfileException($"{entry.Path}: the changed file does not read back; change it by hand");
-        var path = IsBundled(entry.Path) ? Path.Combine(ownFolder, "brewhouses", FileName(entry.Path)) : entry.Path;
-        Write(path, bytes, after, now);
+        var path = ProfileText.IsBundled(entry.Path, bundledFolder) ? Path.Combine(ownFolder, "brewhouses", ProfileText.FileName(entry.Path)) : entry.Path;
+        ProfileDisk.Write(path, bytes, after, now);
         return entry with { Path = path };
     }
 
     private static string Note(Lesson lesson, Core.Brewhouses.Brewhouse house, DateTimeOffset now) => string.Create(
         CultureInfo.InvariantCulture,
         $"{now:yyyy-MM-dd}: lesson from {lesson.Band.Batches} batches, {LessonWords.Name(lesson.Parameter, house)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
-
-    private static void Write(string path, byte[] before, string after, DateTimeOffset now)
-    {
-        var beside = path + ".new";
-        try
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            using (var old = new FileStream(Dated(path, now), FileMode.CreateNew))
-            {
-                old.Write(before);
-                old.Flush(flushToDisk: true);
-            }
-            using (var fresh = new FileStream(beside, FileMode.Create))
-            {
-                fresh.Write(new UTF8Encoding(false).GetBytes(after));
-                fresh.Flush(flushToDisk: true);
-            }
-            File.Move(beside, path, overwrite: true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new ProfileException($"{path}: cannot be written ({ProfileError.OneLine(e.Message)}); nothing was changed, check the folder's rights");
-        }
-    }
-
-    /// <summary>FILE.DATE.toml, with a number when that is there already.</summary>
-    private static string Dated(string path, DateTimeOffset now)
-    {
-        var stem = Path.Combine(Path.GetDirectoryName(path) ?? "", Path.GetFileNameWithoutExtension(path));
-        var dated = string.Create(CultureInfo.InvariantCulture, $"{stem}.{now:yyyy-MM-dd}");
-        for (var i = 1; ; i++)
-        {
-            var free = i == 1 ? $"{dated}.toml" : $"{dated}-{i}.toml";
-            if (!File.Exists(free))
-                return free;
-        }
-    }
-
-    private bool IsBundled(string path) => path.StartsWith(ProfileText.Bundled, StringComparison.Ordinal)
-        || Path.GetFullPath(path).StartsWith(Path.GetFullPath(bundledFolder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
-
-    private static string FileName(string path) => Path.GetFileName(path.Replace(ProfileText.Bundled, "", StringComparison.Ordinal));
 }

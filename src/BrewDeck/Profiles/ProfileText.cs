@@ -29,6 +29,12 @@ internal static class ProfileText
         }
     }
 
+    /// <summary>From inside the program, or from the folder that came with it.</summary>
+    public static bool IsBundled(string path, string bundledFolder) => path.StartsWith(Bundled, StringComparison.Ordinal)
+        || Path.GetFullPath(path).StartsWith(Path.GetFullPath(bundledFolder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    public static string FileName(string path) => Path.GetFileName(path.Replace(Bundled, "", StringComparison.Ordinal));
+
     /// <summary>The first bytes only, as text, for a list.</summary>
     public static string Head(string path)
     {

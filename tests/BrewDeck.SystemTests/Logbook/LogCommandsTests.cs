@@ -43,10 +43,10 @@ public sealed class LogCommandsTests
     }
 
     [Fact]
-    public void ABatchAsTextTellsTheDay()
+    public void TheEventsAsTextTellTheDay()
     {
         Write([.. Days.Events(1), new StepHeld(Days.StartMs, "mash.rest-1", "stuck"), new Undone(Days.StartMs, 5)]);
-        Assert.Equal(0, Commands.Show(1));
+        Assert.Equal(0, Commands.Export(1, LogFormat.Text));
         Assert.Equal(
             """
             batch 1: Quayside Amber, Quayside; complete

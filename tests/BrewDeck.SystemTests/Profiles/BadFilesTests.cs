@@ -13,7 +13,7 @@ public sealed class BadFilesTests
     [InlineData("name = \"Quayside 65\"", "name = \"a\"\nname = \"b\"", "b.toml:4: name was given on line 3 already; keep one")]
     [InlineData("name = \"Quayside 65\"", "name = \"Quay", "b.toml:3: a text is not closed on its line; end it with \"")]
     [InlineData("name = \"Quayside 65\"", "nam = \"Quayside\"", "b.toml:3: unknown key nam; did you mean name?")]
-    [InlineData("name = \"Quayside 65\"", "colour_of_the_walls = \"green\"", "b.toml:3: unknown key colour_of_the_walls; known are name, batch, vessel, circuit, pump, coil, chiller, fermenter, habits")]
+    [InlineData("name = \"Quayside 65\"", "colour_of_the_walls = \"green\"", "b.toml:3: unknown key colour_of_the_walls; known are name, batch, vessel, circuit, pump, hose, coil, chiller, fermenter, habits")]
     [InlineData("headroom = \"3 L\"              # water", "headrom = \"3 L\"  # water", "b.toml:11: unknown key vessel.headrom; did you mean headroom?")]
     [InlineData("power = \"5.5 kW\"\n  net = \"97 %\"                # immersed", "pwoer = \"5.5 kW\"\n  net = \"97 %\"  # immersed", "b.toml:18: unknown key vessel.element.pwoer; did you mean power?")]
     [InlineData("capacity = \"65 L\"             # to", "capacity = \"65 kg\"             # to", "b.toml:10: vessel.capacity: 'kg' is no unit of volume; write a volume such as 65 L or 6.5 gal")]
@@ -37,6 +37,10 @@ public sealed class BadFilesTests
     [InlineData("breaker = \"20 A\"", "breaker = \"16 A\"", "b.toml:35: power is 3500 W, but circuit B carries 3072 W for hours (240 V x 16 A x 0.8); a smaller element or a larger circuit is needed")]
     [InlineData("covered_at = \"6 L\"", "covered_at = \"70 L\"", "b.toml:37: covered_at is 70 L, more than the 62 L that tun may hold")]
     [InlineData("headspace = \"9 L\"", "headspace = \"90 L\"", "b.toml:104: fermenter.headspace leaves no room below it; it must be less than capacity")]
+    [InlineData("id = \"liquor\"\n", "id = \"liquor\"\npiped_to = \"cellar\"\n", "b.toml:8: piped_to is 'cellar', which is not in this file; the vessels are liquor, tun, kettle")]
+    [InlineData("id = \"tun\"\n", "id = \"tun\"\npiped_to = \"tun\"\n", "b.toml:25: the pipes go round: tun to tun; what is in there never gets on, so leave out piped_to of one")]
+    [InlineData("flow = \"12 L/min\"", "flow = \"12 L/min\"\nfree_flow = \"10 L/min\"", "b.toml:87: free_flow is 10 L/min, not above flow of 12 L/min; it is what the pump gives without hoses")]
+    [InlineData("flow = \"12 L/min\"", "flow = \"12 L/min\"\nfree_flow = \"12.1 L/min\"", "b.toml:86: pump liquor cannot give 12 L/min through that hose; give a wider bore, a shorter length or the flow as measured")]
     [InlineData("kind = \"counterflow\"", "kind = \"contraflow\"", "b.toml:96: chiller.kind is 'contraflow'; it must be counterflow, immersion (did you mean counterflow?)")]
     [InlineData("[chiller]", "[[chiller]]", "b.toml:95: chiller is a list of tables; begin it with [chiller]")]
     [InlineData("[chiller]", "[chiler]", "b.toml:95: unknown key chiler; did you mean chiller?")]
@@ -45,6 +49,17 @@ public sealed class BadFilesTests
     [InlineData("sparge_temperature = \"76 °C\"", "sparge_temperature = 1979-05-27", "b.toml:118: habits.sparge_temperature is a date; write sparge_temperature = \"76 °C\"")]
     public void Brewhouse(string good, string bad, string line) =>
         Assert.Equal(line, Assert.Throws<ProfileException>(() => BrewhouseFile.Read(Changed("brewhouse.toml", good, bad), "b.toml")).Message);
+
+    [Fact]
+    public void A_circle_of_pipes_is_refused_by_name()
+    {
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Profiles", "Files", "brewhouse.toml"));
+        foreach (var (vessel, next) in new[] { ("liquor", "tun"), ("tun", "kettle"), ("kettle", "liquor") })
+            text = text.Replace($"id = \"{vessel}\"\nname", $"id = \"{vessel}\"\npiped_to = \"{next}\"\nname", StringComparison.Ordinal);
+        Assert.Equal(
+            "b.toml:8: the pipes go round: liquor to tun to kettle to liquor; what is in there never gets on, so leave out piped_to of one",
+            Assert.Throws<ProfileException>(() => BrewhouseFile.Read(text, "b.toml")).Message);
+    }
 
     [Theory]
     [InlineData("batch = \"40 L\"", "batch = \"0 L\"", "r.toml:7: batch is 0 L; it must be 1 to 2000 L")]

@@ -100,6 +100,24 @@ internal sealed class AtTheKeys : IDisposable
             Strike(Down);
     }
 
+    /// <summary>Moves to the row of a list that begins so, and takes it.</summary>
+    public AtTheKeys Pick(string row)
+    {
+        MoveTo(row);
+        return Strike(Enter);
+    }
+
+    /// <summary>Moves to the row of a list that begins so.</summary>
+    public AtTheKeys MoveTo(string row)
+    {
+        var list = Assert.IsType<ListScreen>(Session.Screen);
+        var at = list.Rows.ToList().FindIndex(r => r.Cells[0].StartsWith(row, StringComparison.Ordinal));
+        Assert.True(at >= 0, $"no row {row} in {Text}");
+        for (var i = list.Selected; i != at; i += Math.Sign(at - i))
+            Strike(at > i ? Down : Up);
+        return this;
+    }
+
     /// <summary>As the disk has it now.</summary>
     public string CopyOfFolder()
     {
@@ -160,7 +178,7 @@ internal sealed class AtTheKeys : IDisposable
     {
         _journal = Journal.Open(new FolderDisk(Folder), Workplace.StatusOf);
         Session = new Session(
-            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder)), new SessionSettings { ProgramVersion = "test" }, Now);
+            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder), Writer: new ProfileWriter(Folder, ProfileFolder.BesideProgram(Folder))), new SessionSettings { ProgramVersion = "test" }, Now);
         _bench = new Bench(Session, Time, _size.Columns, _size.Rows);
         _bench.Pump.Ring += () => Rings++;
         Keep(how);

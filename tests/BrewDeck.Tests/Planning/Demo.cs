@@ -49,6 +49,27 @@ internal static class Demo
         },
     };
 
+    /// <summary>The same with a lauter tun and a whirlpool of their own.</summary>
+    public static readonly Brewhouse FiveVessels = House with
+    {
+        Vessels =
+        [
+            House.Vessels[0],
+            House.Vessels[1] with { FalseBottom = null },
+            new Vessel
+            {
+                Id = "lauter", Name = "lauter tun", Roles = VesselRoles.Lauter, CapacityL = 65, HeadroomL = 5, DeadSpaceL = 2,
+                HeatCapacityJPerK = 7000, LossWPerK = 5, FalseBottom = House.Vessels[1].FalseBottom,
+            },
+            House.Vessels[2],
+            new Vessel
+            {
+                Id = "whirlpool", Name = "whirlpool", Roles = VesselRoles.Whirlpool, CapacityL = 65, HeadroomL = 5, DeadSpaceL = 1,
+                HeatCapacityJPerK = 6000, LossWPerK = 5,
+            },
+        ],
+    };
+
     public static readonly Recipe Amber = new()
     {
         Name = "Quayside Amber",

@@ -76,6 +76,28 @@ public sealed class LimitTests
         Assert.Equal(ok, plan.Limits.Single(l => l.Name == "false_bottom_load").Ok);
     }
 
+    /// <summary>A house with five vessels: the mash is pumped to be lautered, the wort to settle.</summary>
+    [Theory]
+    [InlineData("mash_in_lauter_tun", "lauter")]
+    [InlineData("wort_in_whirlpool", "whirlpool")]
+    public void A_vessel_of_its_own_that_is_too_small_is_refused(string name, string vessel)
+    {
+        var needs = Demo.Plan(house: Demo.FiveVessels).Limits.Single(l => l.Name == name).Value;
+        Brewhouse With(double share) => Demo.FiveVessels with
+        {
+            Vessels = [.. Demo.FiveVessels.Vessels.Select(v => v.Id == vessel ? v with { CapacityL = v.HeadroomL + share * needs } : v)],
+        };
+        Assert.InRange(Demo.Plan(house: With(1.01)).Limits.Single(l => l.Name == name).Margin, 0, 0.02 * needs);
+        var refused = Assert.IsType<PlanResult.Refused>(Planner.Draw(With(0.99), Demo.Amber, new DayChoices()));
+        Assert.NotEmpty(Assert.Single(refused.Refusals, r => r.Code == name).Mends);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void As_many_circuits_as_there_are_may_be_used(int circuits) =>
+        Assert.Equal(circuits, Demo.Plan(choices: new DayChoices { Circuits = circuits }).Choices.Circuits);
+
     [Theory]
     [InlineData(0, "circuits")]
     [InlineData(4, "circuits")]

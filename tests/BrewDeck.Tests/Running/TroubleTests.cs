@@ -69,7 +69,7 @@ public class TroubleTests
     }
 
     [Fact]
-    public void Of_two_elements_one_that_fails_leaves_the_other()
+    public void An_element_that_fails_heats_no_more()
     {
         _day.RunUntil("boil.heat");
         var before = NetHeatW("kettle");

@@ -53,9 +53,10 @@ public sealed class ClosedLoopTests
         var plan = Demo.Plan();
         var poor = HiddenTruth.AsProfile(plan.Brewhouse, plan.Choices) with { ConversionYield = 0.86 };
         var day = Run(poor, plan);
-        var preBoil = day.Readings.First(r => r.StepId == "lauter.run" && r.Reading.Kind == ReadingKind.Gravity);
-        Assert.True(preBoil.Reading.Value < plan.Totals.PreBoilGravitySg - 0.002);
-        Assert.Contains(day.Remedies, r => r.Remedy.Kind is RemedyKind.BoilLonger or RemedyKind.AddExtract);
+        var runnings = day.Readings.First(r => r.Reading.Kind == ReadingKind.Gravity);
+        Assert.True(runnings.Reading.Value < runnings.Expected - 0.002);
+        Assert.Contains(day.Remedies, r => r.Remedy.Kind is RemedyKind.RunOffLess or RemedyKind.BoilLonger or RemedyKind.AddExtract);
+        Assert.Equal(plan.Totals.OriginalGravitySg, day.Truth.OriginalGravitySg, 0.003);
     }
 
     [Fact]

@@ -78,7 +78,7 @@ internal static class Cooling
             bench.KnockedOutL = Contents.CoolL(bench.Vessels[kettle]);
         var v = bench.Vessels[kettle];
         var free = Math.Max(0, Contents.CoolL(v) - bench.Setting.Brewhouse.Vessels[kettle].DeadSpaceL);
-        var flow = Transfers.PumpLPerMin(bench.Setting) / 60;
+        var flow = Transfers.LPerMin(bench, kettle, to, 0.5 * Contents.LiquidL(v)) / 60;
         var litres = Math.Min(free, flow * limitS);
         bench.Expose(litres / flow, v.TempC);
         Transfers.Move(bench, kettle, to, v.LiquidKg * litres / Math.Max(1e-9, Contents.CoolL(v)));

@@ -10,8 +10,8 @@ internal static class Infusing
     {
         int from = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
         var kg = Math.Min(MissingKg(bench, from, to, spec.TargetC!.Value), FreeKg(bench, from));
-        var flow = Transfers.PumpLPerMin(bench.Setting) / 60;
         var litres = 1000 * kg / Water.DensityKgPerM3(20);
+        var flow = Transfers.LPerMin(bench, from, to, Contents.LiquidL(bench.Vessels[from]) - 0.5 * litres) / 60;
         var seconds = Math.Min(limitS, litres / flow);
         var moved = litres > 0 ? kg * seconds * flow / litres : 0;
         Transfers.Move(bench, from, to, moved);

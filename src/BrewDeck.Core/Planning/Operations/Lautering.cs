@@ -33,7 +33,7 @@ internal static class Lautering
             if (running <= 1e-9)
                 return Ended(bench, tun, tank, kettle, spec, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
-            var flow = HotPerCool(bench.Vessels[tun]) * bench.Setting.Habits.RunoffLPerMin / 60;
+            var flow = HotPerCool(bench.Vessels[tun]) * (spec.FlowLPerMin ?? bench.Setting.Habits.RunoffLPerMin) / 60;
             var litres = Math.Min(Math.Min(running, flow * seconds), ToCoverL(bench, kettle));
             seconds = litres / flow;
             sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
@@ -64,6 +64,17 @@ internal static class Lautering
         bench.Pass(tun, progress.ElapsedS, bench.Vessels[tun].HoldC);
         bench.Pass(tank, progress.ElapsedS, bench.Vessels[tank].HoldC);
         return progress with { VolumeL = spec.SpargeL };
+    }
+
+    /// <summary>Liquor from under the bed, if any, at the start of its minutes; what it does to the flow is said by the run-off that goes on.</summary>
+    public static Progress FreeBed(Workbench bench, StepSpec spec, double limitS)
+    {
+        var tun = bench.Setting.IndexOf(spec.Vessel);
+        if (spec.VolumeL is > 0)
+            Transfers.Move(bench, bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id), tun, Contents.WaterKg(spec.VolumeL.Value));
+        var progress = Progress.ByClock(spec with { VolumeL = null }, limitS);
+        bench.Pass(tun, progress.ElapsedS, bench.Vessels[tun].HoldC);
+        return progress;
     }
 
     /// <summary>

@@ -18,7 +18,8 @@ internal static class Transfers
     public static Progress Strike(Workbench bench, StepSpec spec, double limitS)
     {
         int from = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
-        var flow = PumpLPerMin(bench.Setting);
+        // by the level that the rest of the transfer sees on its mean: one cut in two goes on at what is left
+        var flow = LPerMin(bench, from, to, Contents.LiquidL(bench.Vessels[from]) - 0.5 * (spec.VolumeL ?? 0));
         var (litres, seconds, left) = Share(spec, flow, limitS);
         var kg = Math.Min(Contents.WaterKg(litres), bench.Vessels[from].WaterKg);
         Move(bench, from, to, kg);
@@ -32,7 +33,7 @@ internal static class Transfers
     public static Progress Mash(Workbench bench, StepSpec spec, double limitS)
     {
         int from = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
-        var whole = 60 * Contents.StandsL(bench.Vessels[from]) / PumpLPerMin(bench.Setting);
+        var whole = 60 * Contents.StandsL(bench.Vessels[from]) / LPerMin(bench, from, to, 0.5 * Contents.StandsL(bench.Vessels[from]));
         var seconds = Math.Min(whole, limitS);
         var share = whole > 0 ? seconds / whole : 1;
         bench.Pass(from, seconds, double.NaN);
@@ -74,12 +75,10 @@ internal static class Transfers
         }, bench.Wall(to), heat);
     }
 
-    /// <summary>Without a pump by gravity or with a jug, common practice, no source; L/min.</summary>
-    private const double ByHandLPerMin = 10;
-
-    /// <summary>Flow of the first pump through the usual hoses, L/min.</summary>
-    public static double PumpLPerMin(PlantSetting setting) =>
-        setting.Brewhouse.Pumps.IsEmpty ? ByHandLPerMin : setting.Brewhouse.Pumps[0].FlowLPerMin;
+    /// <summary>Flow between two vessels; see <see cref="Plumbing.LPerMin"/>.</summary>
+    /// <param name="sourceL">What stands in the first on the mean of the transfer, litres.</param>
+    public static double LPerMin(Workbench bench, int from, int to, double sourceL) =>
+        Plumbing.LPerMin(bench.Setting, from, to, Math.Max(0, sourceL), bench.Vessels[from].TempC);
 
     /// <summary>Moves liquid as it is, mixed into what stands there; no time passes.</summary>
     public static void Move(Workbench bench, int from, int to, double liquidKg)

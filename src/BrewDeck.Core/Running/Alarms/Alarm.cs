@@ -1,3 +1,5 @@
+using BrewDeck.Core.Planning;
+
 namespace BrewDeck.Core.Running.Alarms;
 
 /// <summary>How soon the brewer must act (ISA-18.2: the priority follows from what happens otherwise, and how soon).</summary>
@@ -42,20 +44,24 @@ public enum AlarmKind
 
     /// <summary>A step is on hold for long: minutes since.</summary>
     HeldLong,
+
+    /// <summary>The rest of the day as it is forecast breaks a limit of the brewhouse: what it will be, and the limit, in its unit.</summary>
+    LimitAhead,
 }
 
 /// <summary>Something abnormal that needs an act of the brewer.</summary>
-/// <param name="About">Id of the step, vessel or circuit; with the kind it names the alarm.</param>
+/// <param name="About">Id of the step, vessel or circuit, or name of the limit; with the kind it names the alarm.</param>
 /// <param name="Value">What it is, in the unit that the kind says.</param>
 /// <param name="Bound">What it may be, same unit; 0 where there is none.</param>
-public sealed record Alarm(AlarmKind Kind, string About, double Value, double Bound)
+/// <param name="Limit">The limit that is about to break; null for every other kind.</param>
+public sealed record Alarm(AlarmKind Kind, string About, double Value, double Bound, Limit? Limit = null)
 {
     public AlarmKey Key => new(Kind, About);
 
     public AlarmPriority Priority => Kind switch
     {
         AlarmKind.CircuitOverloaded or AlarmKind.VesselTooFull or AlarmKind.ElementsDry or AlarmKind.BoilUnattended => AlarmPriority.High,
-        AlarmKind.HeatRunsOn or AlarmKind.AdditionLate or AlarmKind.MashOff => AlarmPriority.Medium,
+        AlarmKind.HeatRunsOn or AlarmKind.AdditionLate or AlarmKind.MashOff or AlarmKind.LimitAhead => AlarmPriority.Medium,
         _ => AlarmPriority.Low,
     };
 }

@@ -19,7 +19,10 @@ public static class AlarmRules
     public static IReadOnlyList<Alarm> At(RunState state, Forecast forecast, RunFocus focus, long nowMs) =>
         state.Plan is null || state.DayStartMs is null || state.Status is RunStatus.Complete or RunStatus.Aborted
             ? []
-            : [.. Circuits(state, forecast), .. Vessels(state, forecast), .. Mash(state), .. Waiting(state, focus, nowMs), .. Held(state, nowMs)];
+            : [
+                .. Circuits(state, forecast), .. Vessels(state, forecast), .. Limits(state, forecast), .. Mash(state),
+                .. Waiting(state, focus, nowMs), .. Held(state, nowMs),
+            ];
 
     private static IEnumerable<Alarm> Circuits(RunState state, Forecast forecast)
     {
@@ -44,6 +47,32 @@ public static class AlarmRules
             if (litres < vessel.CoverL && Heats(state, forecast, vessel))
                 yield return new(AlarmKind.ElementsDry, vessel.Id, litres, vessel.CoverL);
         }
+    }
+
+    /// <summary>
+    /// Limits that the rest of the day is going to break. What the plan itself said would not hold is no news, and where the vessel is
+    /// too full already that alarm says it.
+    /// </summary>
+    private static IEnumerable<Alarm> Limits(RunState state, Forecast forecast) =>
+        from limit in LiveLimits.Of(state, forecast)
+        where -limit.Margin > (Stands(state, AlarmKind.LimitAhead, limit.Name) ? 0 : LiveLimits.Slack(limit))
+            && !state.Plan!.Limits.Any(l => l.Name == limit.Name && !l.Ok)
+            && !IsTooFull(state, forecast, limit)
+        select new Alarm(AlarmKind.LimitAhead, limit.Name, limit.Value, limit.Bound, limit);
+
+    private static bool IsTooFull(RunState state, Forecast forecast, Limit limit)
+    {
+        var house = state.Plan!.Brewhouse;
+        var vessel = limit.Name switch
+        {
+            "liquor_in_tank" => house.HotLiquorTank,
+            "mash_in_tun" => house.MashTun,
+            "mash_in_lauter_tun" => house.LauterTun,
+            "wort_in_kettle" => house.Kettle,
+            "wort_in_whirlpool" => house.Whirlpool,
+            _ => null,
+        };
+        return vessel is not null && Contents.StandsL(forecast.Now.Vessels[house.Vessels.IndexOf(vessel)]) > limit.Bound;
     }
 
     /// <summary>A step that is there to heat the vessel runs. A lauter waits for its kettle by itself, and a mash may be heated from elsewhere.</summary>

@@ -26,9 +26,12 @@ internal static class TroubleFold
     }
 
     /// <summary>The wiring as it is with all that stands.</summary>
-    internal static Wiring WiringOf(PlantSetting setting, IEnumerable<Trouble> standing)
+    /// <param name="takesOver">Id of the circuit that what tripped ones fed has been plugged into; null: none.</param>
+    internal static Wiring WiringOf(PlantSetting setting, IEnumerable<Trouble> standing, string? takesOver)
     {
         var wiring = Wiring.Of(setting.Brewhouse, setting.Circuits);
+        foreach (var tripped in standing.Where(t => t.Kind == TroubleKind.CircuitTripped && takesOver is not null))
+            wiring = wiring.Onto(tripped.About, takesOver!);
         bool Dead(Lead lead, int number) => standing.Any(t => t.Kind == TroubleKind.CircuitTripped
             ? t.About == setting.Circuits[lead.Circuit].Id
             : t.Kind == TroubleKind.ElementFailed && t.About == Trouble.Element(setting.Brewhouse.Vessels[lead.Vessel].Id, number));
@@ -38,9 +41,12 @@ internal static class TroubleFold
     private static RunState Rewired(RunState state, long atMs)
     {
         var live = state.DayStartMs is null ? state.Live! : state.Live!.CutAt(state.SecondsAt(atMs));
-        var setting = live.Setting with { Wiring = WiringOf(live.Setting, Possible.Standing(state)) };
+        var setting = live.Setting with { Wiring = WiringOf(live.Setting, Possible.Standing(state), TakesOver(state)) };
         return state with { Live = live with { Setting = setting } };
     }
+
+    /// <summary>The circuit that the last remedy for a dead one chose, while one is dead.</summary>
+    private static string? TakesOver(RunState state) => state.Remedies.LastOrDefault(r => r.Remedy.CircuitId is not null)?.Remedy.CircuitId;
 
     /// <summary>Hops that are still in the bag are taken out of the wort; the step counts as left out.</summary>
     private static RunState WithoutAddition(RunState state, TroubleReported e)

@@ -1,0 +1,34 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>Water into the kettle, or boiled and cooled into the fermenter once the wort is there.</summary>
+internal sealed class DiluteWay : Way
+{
+    public override bool Helps(Off off) => off.Kind is OffKind.Wort;
+
+    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
+    {
+        var aims = Aims.Of(weigh, weigh.Forecast);
+        if (weigh.Live.PreBoil is null)
+            return [];
+        var cold = weigh.Live.Plant.KnockedOutL > 0;
+        var vessel = cold ? PlantSetting.FermenterId : weigh.Kettle.Id;
+        var most = weigh.RoomL(vessel);
+        if (!aims.Gravity.Near)
+            return aims.Gravity.By > 0 ? OneOf(weigh.Meeting(a => a.Gravity, most, l => Of(weigh, vessel, l, cold))) : [];
+        return aims.Volume is { Near: false, By: < 0 } ? OneOf(weigh.Meeting(a => a.Volume, most, l => Of(weigh, vessel, l, cold))) : [];
+    }
+
+    private static Remedy Of(Weigh weigh, string vessel, double litres, bool cold) => Now(weigh, RemedyKind.Dilute, litres, new StepSpec
+    {
+        Id = weigh.FreshId("water"),
+        Kind = StepKind.AddWater,
+        Unit = cold ? UnitProcedure.Cool : UnitProcedure.Boil,
+        Vessel = vessel,
+        VolumeL = litres,
+        TargetC = weigh.Live.Setting.SourceWaterC,
+        HandsS = 120,
+        Cautions = cold ? Cautions.None : Cautions.Scald | Cautions.Steam,
+    });
+}

@@ -1,0 +1,173 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running.Troubles;
+
+namespace BrewDeck.Core.Running.Ways;
+
+internal enum OffKind
+{
+    /// <summary>Liquor too cold or too warm to be drawn; K.</summary>
+    Liquor,
+
+    /// <summary>Mash too cold or too warm for its rest; K.</summary>
+    Mash,
+
+    /// <summary>Mash too sour or not sour enough; pH.</summary>
+    MashPh,
+
+    /// <summary>Nothing runs off, or too little; share of the usual flow that is missing.</summary>
+    Runoff,
+
+    /// <summary>An element is without power; W.</summary>
+    Power,
+
+    /// <summary>An addition did not go in; its grams.</summary>
+    Missed,
+
+    /// <summary>Wort in the making: gravity, volume or bitterness of the end of the day; <see cref="Off.By"/> says nothing.</summary>
+    Wort,
+
+    /// <summary>Cast out too warm or too cold; K.</summary>
+    Pitch,
+}
+
+/// <summary>One thing that is off and was measured or reported; what the model merely drifts to calls for nothing.</summary>
+/// <param name="About">Id of a vessel or a step.</param>
+/// <param name="By">How far, more than planned above 0; unit by kind.</param>
+internal sealed record Off(OffKind Kind, string About, double By)
+{
+    /// <summary>Nearer than this a mash or liquor is left alone; K.</summary>
+    private const double NearK = 0.7;
+
+    /// <summary>Twice what a meter for the mash is usually off; common practice, no source.</summary>
+    private const double NearPh = 0.1;
+
+    private const double SlowShare = 0.35;
+
+    /// <summary>A brewer ends a boil this much early without meaning anything by it; s.</summary>
+    private const double EarlyS = 120;
+
+    /// <summary>Cheap: false when there is certainly nothing.</summary>
+    public static bool MayBe(RunState state) => LastCauseMs(state) > LastChosenMs(state);
+
+    /// <summary>The most urgent first.</summary>
+    public static IEnumerable<Off> In(Weigh weigh)
+    {
+        var state = weigh.State;
+        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
+        return looks.Select(look => look(weigh)).OfType<Off>().Where(_ => MayBe(state));
+    }
+
+    private static long LastChosenMs(RunState state) => state.Remedies is [.., var last] ? last.AtMs : long.MinValue;
+
+    private static long LastCauseMs(RunState state) => Math.Max(
+        state.Readings is [.., var read] ? read.AtMs : long.MinValue,
+        Math.Max(
+            state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)).DefaultIfEmpty(long.MinValue).Max(),
+            Mistimed(state).DefaultIfEmpty(long.MinValue).Max()));
+
+    private static Off? Stuck(Weigh weigh) => Trouble(weigh, TroubleKind.RunoffStuck) is { } stuck ? new(OffKind.Runoff, stuck.Trouble.About, -1) : null;
+
+    private static Off? Power(Weigh weigh)
+    {
+        var trouble = Trouble(weigh, TroubleKind.CircuitTripped) ?? Trouble(weigh, TroubleKind.ElementFailed);
+        return trouble is null ? null : new(OffKind.Power, trouble.Trouble.About, -weigh.DeadW());
+    }
+
+    private static Off? Missed(Weigh weigh) => Unanswered(weigh.State, t => t.Trouble.Kind == TroubleKind.AdditionMissed) is { } missed
+        && weigh.State.Step(missed.Trouble.About) is { } step
+        ? new(OffKind.Missed, step.Spec.Id, -step.Spec.Charges.Where(c => c.Kind == ChargeKind.Hop).Sum(c => c.Amount))
+        : null;
+
+    private static Off? Mash(Weigh weigh)
+    {
+        var rest = Rest(weigh.State);
+        if (rest?.Spec.TargetC is not { } target || !Read(weigh.State, ReadingKind.Temperature, rest.Spec.Vessel, (rest.StartedMs ?? 0) - 600_000))
+            return null;
+        var index = weigh.Live.Setting.IndexOf(rest.Spec.Vessel);
+        var cooled = weigh.Plan.Steps.FirstOrDefault(s => s.Spec.Id == rest.Spec.Id)?.After.Vessels[index].TempC ?? target;
+        var celsius = weigh.Live.Plant.Vessels[index].TempC;
+        // a mash that cools as the plan says it will is not off
+        var by = celsius - Math.Clamp(celsius, Math.Min(cooled, target), Math.Max(cooled, target));
+        return Math.Abs(by) < NearK ? null : new(OffKind.Mash, rest.Spec.Id, by);
+    }
+
+    private static Off? MashPh(Weigh weigh)
+    {
+        var rest = Rest(weigh.State);
+        if (rest?.Spec.ExpectedPh is not { } expected || !Read(weigh.State, ReadingKind.Ph, rest.Spec.Vessel, (rest.StartedMs ?? 0) - 600_000))
+            return null;
+        var by = weigh.State.Readings.Last(r => r.Reading.Kind == ReadingKind.Ph).Reading.Value - expected;
+        return Math.Abs(by) < NearPh ? null : new(OffKind.MashPh, rest.Spec.Id, by);
+    }
+
+    /// <summary>Strike liquor that is heated and not yet drawn.</summary>
+    private static Off? Liquor(Weigh weigh)
+    {
+        var heated = weigh.State.Steps.LastOrDefault(s => s.Status == RunStatus.Complete && s.Spec.Kind == StepKind.HeatStrike);
+        var drawn = heated is null ? null : weigh.State.Steps.SkipWhile(s => s != heated).Skip(1)
+            .FirstOrDefault(s => s.Spec.Kind is StepKind.TransferStrike or StepKind.DoughIn);
+        if (heated is null || drawn is not { Status: RunStatus.Idle } || !Read(weigh.State, ReadingKind.Temperature, heated.Spec.Vessel, heated.StartedMs ?? 0))
+            return null;
+        var by = weigh.Live.Plant.Vessels[weigh.Live.Setting.IndexOf(heated.Spec.Vessel)].TempC - weigh.StrikeC(heated.Spec);
+        return Math.Abs(by) < NearK ? null : new(OffKind.Liquor, heated.Spec.Id, by);
+    }
+
+    private static Off? SlowRunoff(Weigh weigh)
+    {
+        var run = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff);
+        if (run is null || !Read(weigh.State, ReadingKind.Volume, run.Spec.To, run.StartedMs ?? 0))
+            return null;
+        var missing = 1 - weigh.Live.Setting.Habits.RunoffLPerMin / weigh.Plan.Brewhouse.Habits.RunoffLPerMin;
+        return missing < SlowShare ? null : new(OffKind.Runoff, run.Spec.Id, -missing);
+    }
+
+    private static Off? Pitch(Weigh weigh)
+    {
+        var cast = weigh.State.Steps.FirstOrDefault(s => s.Status is RunStatus.Running or RunStatus.Held && s.Spec.Kind == StepKind.CastOut);
+        if (cast?.Spec.TargetC is not { } target || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, cast.StartedMs ?? 0))
+            return null;
+        var by = weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].TempC - target;
+        return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Spec.Id, by);
+    }
+
+    private static Off? Wort(Weigh weigh)
+    {
+        if (!WortMayBeOff(weigh))
+            return null;
+        var aims = Aims.Of(weigh, weigh.Forecast);
+        return aims.Gravity.Near && aims.Volume.Near && (aims.Bitterness.Near || !weigh.HopsLeft) ? null : new(OffKind.Wort, weigh.Kettle.Id, 0);
+    }
+
+    /// <summary>Something was measured or done since the last choice that the wort depends on.</summary>
+    private static bool WortMayBeOff(Weigh weigh)
+    {
+        var (state, since) = (weigh.State, LastChosenMs(weigh.State));
+        if (weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].LiquidKg > 0)
+            return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
+        bool InKettle(TakenReading r) => weigh.Live.PreBoil is not null && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
+        bool FirstRunnings(TakenReading r) => r.Reading.Kind == ReadingKind.Gravity && r.Reading.Vessel == weigh.Plan.Brewhouse.LauterTun.Id && weigh.RunOff is not null;
+        return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))
+            || state.Troubles.Any(t => Math.Max(t.AtMs, t.OverMs ?? 0) > since && t.Trouble.Kind is not TroubleKind.RunoffStuck)
+            || Mistimed(state).Any(ms => ms > since);
+    }
+
+    /// <summary>When a piece of the boil was ended well before its time: what follows goes in early.</summary>
+    private static IEnumerable<long> Mistimed(RunState state) =>
+        from step in state.Steps
+        where step is { Spec.Kind: StepKind.Boil, Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null }
+        let missingS = 60 * (step.Spec.Minutes ?? 0) - (step.EndedMs!.Value - step.StartedMs!.Value) / 1000.0
+        where missingS > EarlyS
+        select step.EndedMs!.Value;
+
+    private static RunStep? Rest(RunState state) =>
+        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind == StepKind.Rest);
+
+    private static bool Read(RunState state, ReadingKind kind, string vessel, long fromMs) =>
+        state.Readings.Any(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs > LastChosenMs(state));
+
+    private static ReportedTrouble? Trouble(Weigh weigh, TroubleKind kind) =>
+        Unanswered(weigh.State, t => t.Stands && t.Trouble.Kind == kind);
+
+    private static ReportedTrouble? Unanswered(RunState state, Func<ReportedTrouble, bool> wanted) =>
+        state.Troubles.LastOrDefault(t => wanted(t) && t.AtMs > LastChosenMs(state));
+}

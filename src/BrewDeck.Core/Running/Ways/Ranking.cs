@@ -1,0 +1,30 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>The order of the offers: by how far the day is left from the plan, what matters most counting most.</summary>
+internal static class Ranking
+{
+    /// <summary>What matters most against the rest.</summary>
+    private const double Most = 4;
+
+    /// <summary>Minutes that are noticed as much as a point and a half of gravity; common practice, no source.</summary>
+    private const double NoticedMin = 20;
+
+    /// <summary>What a temperature or a stuck bed costs is not in the wort's figures: there, leaving it is last.</summary>
+    public static IEnumerable<Remedy> Of(Weigh weigh, Off off, IEnumerable<Remedy> offers, Remedy leaveIt)
+    {
+        var feasible = offers.Where(r => r.Closest is null or { Ok: true });
+        var ranked = feasible.Select(r => (Remedy: r, Misses: Misses(weigh, weigh.With(r), r.Minutes)))
+            .Append((Remedy: leaveIt, Misses: off.Kind == OffKind.Wort ? Misses(weigh, weigh.Forecast, 0) : double.PositiveInfinity));
+        return ranked.OrderBy(o => o.Misses).Select(o => o.Remedy);
+    }
+
+    private static double Misses(Weigh weigh, Forecast forecast, double minutes)
+    {
+        var (aims, most) = (Aims.Of(weigh, forecast), weigh.Plan.Choices.MattersMost);
+        double Weight(MattersMost what) => what == most ? Most : 1;
+        return Weight(MattersMost.Gravity) * aims.Gravity.Misses + Weight(MattersMost.Volume) * aims.Volume.Misses
+            + aims.Bitterness.Misses + Weight(MattersMost.Time) * Math.Max(0, minutes) / NoticedMin;
+    }
+}

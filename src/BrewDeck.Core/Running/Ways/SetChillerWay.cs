@@ -1,0 +1,23 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>What is still to be cast out is made so much colder or warmer that the whole comes to the pitching temperature.</summary>
+internal sealed class SetChillerWay : Way
+{
+    /// <summary>Nearer than this to the cooling water no chiller of a brewhouse comes; K.</summary>
+    private const double AboveSourceK = 2;
+
+    public override bool Helps(Off off) => off.Kind == OffKind.Pitch;
+
+    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
+    {
+        var cast = weigh.State.Step(off.About)!.Spec;
+        var there = Contents.CoolL(weigh.Now(PlantSetting.FermenterId));
+        var coming = Contents.CoolL(weigh.Forecast.Rest[^1].After.Vessels[weigh.Live.Setting.FermenterIndex]) - there;
+        if (coming <= 1)
+            return [];
+        var target = Math.Max(weigh.Live.Setting.SourceWaterC + AboveSourceK, cast.TargetC!.Value - off.By * there / coming);
+        return [Changes(RemedyKind.SetChiller, target, cast with { TargetC = target })];
+    }
+}

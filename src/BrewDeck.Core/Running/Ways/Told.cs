@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Planning.Operations;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>What a remedy costs and gives, from the forecast of the day with it.</summary>
+internal static class Told
+{
+    public static Remedy Of(Weigh weigh, Off off, Remedy remedy)
+    {
+        var after = weigh.With(remedy);
+        var minutes = (after.Outlook.FinishMs.P50 - weigh.Forecast.Outlook.FinishMs.P50) / 60_000;
+        var water = remedy.Insert.Sum(s => s.Kind is StepKind.AddWater or StepKind.FreeBed ? s.VolumeL ?? 0 : 0);
+        var mass = MassG(remedy.Insert) + remedy.Replace.Sum(s => MassG([s]) - MassG([weigh.State.Step(s.Id)!.Spec]));
+        var watts = after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id)).Max(s => s.PowerW);
+        return remedy with
+        {
+            Minutes = minutes,
+            Gives = [.. Shifts.Between(weigh.Forecast, after), .. Ph(weigh, remedy)],
+            WaterL = water > 0 ? water : remedy.WaterL,
+            MassG = mass != 0 ? mass : null,
+            PowerW = watts ?? remedy.PowerW,
+            Closest = Bounds.Of(weigh, remedy, after).MinBy(l => l.Margin / l.Bound),
+        };
+    }
+
+    /// <summary>What comes of it, against the plan.</summary>
+    public static Remedy LeaveIt(Weigh weigh, Off off)
+    {
+        var aims = Aims.Of(weigh, weigh.Forecast);
+        var vessel = weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
+        var planned = weigh.State.MsAt(weigh.Plan.Totals.DayS, 0);
+        ImmutableArray<Shift> gives =
+        [
+            .. Noticed("original_gravity_sg", aims.Gravity, 0.0005, weigh.Forecast.Outlook.OriginalGravitySg),
+            .. Noticed("fermenter_l", aims.Volume, 0.1, weigh.Forecast.Outlook.FermenterL),
+            .. Noticed("bitterness_ibu", aims.Bitterness, 0.5, weigh.Forecast.Outlook.BitternessIbu),
+            .. Noticed("finish_ms", new(weigh.Forecast.Outlook.FinishMs.P50, planned, 1), 300_000, weigh.Forecast.Outlook.FinishMs),
+        ];
+        return new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], gives);
+    }
+
+    private static IEnumerable<Shift> Noticed(string figure, Aim aim, double least, Figure shown) =>
+        Math.Abs(aim.By) >= least ? [new Shift(figure, aim.Plan, aim.Figure) { Low = shown.P10, High = shown.P90 }] : [];
+
+    private static IEnumerable<Shift> Ph(Weigh weigh, Remedy remedy) =>
+        from step in remedy.Replace
+        where step.ExpectedPh is not null && remedy.Kind is RemedyKind.AddAcid or RemedyKind.AddSoda
+        let read = weigh.State.Readings.Last(r => r.Reading.Kind == ReadingKind.Ph).Reading.Value
+        select new Shift("mash_ph", read, step.ExpectedPh!.Value) { Low = step.ExpectedPh - MashPhWay.ErrorPh, High = step.ExpectedPh + MashPhWay.ErrorPh };
+
+    private static double MassG(ImmutableArray<StepSpec> steps) => steps.Where(s => s.Kind.EndsBy() == EndsBy.Act).SelectMany(s => s.Charges).Sum(c => c.Unit switch
+    {
+        "kg" => 1000 * c.Amount,
+        "g" => c.Amount,
+        _ => 0,
+    });
+}
+
+/// <summary>What a remedy's forecast is held against.</summary>
+internal static class Bounds
+{
+    public static IEnumerable<Limit> Of(Weigh weigh, Remedy remedy, Forecast after)
+    {
+        var setting = weigh.Live.Setting;
+        for (var i = 0; i <= setting.FermenterIndex; i++)
+        {
+            var (index, house) = (i, setting.Brewhouse);
+            var working = i == setting.FermenterIndex ? house.Fermenter.CapacityL - house.Fermenter.HeadspaceL : house.Vessels[i].WorkingL;
+            double Fullest(Forecast day) => day.Rest.Select(s => Contents.StandsL(s.After.Vessels[index])).DefaultIfEmpty(0).Max();
+            // what is over the mark already is no fault of a remedy that adds nothing to it
+            if (Fullest(after) > Fullest(weigh.Forecast) + 1e-6)
+                yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : house.Vessels[i].Id)}", Fullest(after), working, "L");
+        }
+        foreach (var step in after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
+            yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");
+        if (remedy.CircuitId is { } circuit && setting.Circuits.FirstOrDefault(c => c.Id == circuit) is { } carries)
+            yield return new($"circuit_{circuit}", OtherCircuitWay.LoadW(weigh, circuit) / 1000, carries.ContinuousW / 1000, "kW");
+    }
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>One way back to plan. It only says which steps it would put on the run sheet: what they give is the model's to say.</summary>
+internal abstract class Way
+{
+    public static readonly ImmutableArray<Way> All =
+    [
+        new HeatMashWay(), new HotWaterWay(), new ColdWaterWay(), new MashPhWay(), new HeatLiquorWay(), new CoolLiquorWay(),
+        new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new AddNowWay(), new ReweighWay(),
+        new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(),
+    ];
+
+    public abstract bool Helps(Off off);
+
+    /// <summary>None where it cannot be done or does not lead back.</summary>
+    public abstract IEnumerable<Remedy> Offers(Weigh weigh, Off off);
+
+    /// <summary>A remedy that puts one step on the sheet, for now.</summary>
+    protected static Remedy Now(Weigh weigh, RemedyKind kind, double amount, StepSpec step, string before = "") =>
+        new(kind, step.Vessel, amount, 0, [step], before.Length > 0 ? before : weigh.Before(step.Vessel), [], []);
+
+    /// <summary>A remedy that changes steps which are on it.</summary>
+    protected static Remedy Changes(RemedyKind kind, double amount, params ImmutableArray<StepSpec> steps) =>
+        new(kind, steps[0].Vessel, amount, 0, [], "", steps, []);
+
+    protected static IEnumerable<Remedy> OneOf(Remedy? remedy) => remedy is null ? [] : [remedy];
+}

@@ -1,0 +1,98 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Planning.Operations;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>Tries a change of the run sheet on the model and says what it gives.</summary>
+internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
+{
+    /// <summary>A thousandth of what was off is far below what can be read.</summary>
+    private const double Near = 1e-3;
+
+    private const int MostLooks = 20;
+
+    public RunState State => state;
+
+    public Forecast Forecast => forecast;
+
+    public Plan Plan => state.Plan!;
+
+    public LivePlant Live { get; } = state.DayStartMs is null ? state.Live! : state.Live!.CutAt(state.SecondsAt(nowMs));
+
+    public Vessel Kettle => Live.Setting.Brewhouse.Kettle;
+
+    /// <summary>The run-off that is going on or still to come.</summary>
+    public RunStep? RunOff => state.Steps.LastOrDefault(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff);
+
+    /// <summary>Whether anything bitter is still to go in.</summary>
+    public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)
+        && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool);
+
+    public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy), nowMs);
+
+    /// <summary>The model's vessel now.</summary>
+    public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
+
+    /// <summary>Power of the elements that the wiring of the plan feeds and today's does not, W.</summary>
+    public double DeadW()
+    {
+        var whole = Wiring.Of(Live.Setting.Brewhouse, Live.Setting.Circuits);
+        return whole.Leads.Sum(l => l.Sum(x => x.Element.PowerW)) - Live.Setting.Wiring.Leads.Sum(l => l.Sum(x => x.Element.PowerW));
+    }
+
+    /// <summary>What the strike liquor should have now, °C.</summary>
+    public double StrikeC(StepSpec heats) => Strike.TemperatureC(new Workbench(Live.Setting, Live.Plant), heats);
+
+    /// <summary>
+    /// A remedy of that amount, between 0 and a most, with which a figure of the end of the day meets its plan; null: none does. By false
+    /// position (the Illinois form): each look is a forecast of the whole day, and outlooks are nearly straight lines.
+    /// </summary>
+    public Remedy? Meeting(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of)
+    {
+        if (!(most > 0) || of(most) is null)
+            return null;
+        double Miss(double amount) => figure(Aims.Of(this, amount == 0 ? forecast : With(of(amount)!))).By;
+        double low = 0, high = most, atLow = Miss(0), atHigh = Miss(most);
+        if (!(atLow * atHigh <= 0))
+            return null;
+        var near = Near * Math.Abs(atLow);
+        var found = high;
+        for (var i = 0; i < MostLooks; i++)
+        {
+            found = (low * atHigh - high * atLow) / (atHigh - atLow);
+            var at = Miss(found);
+            if (Math.Abs(at) <= near)
+                break;
+            if (at * atHigh < 0)
+                (low, atLow) = (high, atHigh);
+            else
+                atLow *= 0.5;
+            (high, atHigh) = (found, at);
+        }
+        return of(found);
+    }
+
+    /// <summary>Litres that still go into a vessel.</summary>
+    public double RoomL(string vesselId)
+    {
+        var house = Live.Setting.Brewhouse;
+        var working = vesselId == PlantSetting.FermenterId
+            ? house.Fermenter.CapacityL - house.Fermenter.HeadspaceL
+            : house.Vessels[Live.Setting.IndexOf(vesselId)].WorkingL;
+        return Math.Max(0, working - Contents.StandsL(Now(vesselId)));
+    }
+
+    /// <summary>What is open in a vessel first: where a step goes that is for now.</summary>
+    public string Before(string vessel) =>
+        state.Steps.FirstOrDefault(s => s.Open && (s.Spec.Vessel == vessel || s.Spec.To == vessel))?.Spec.Id ?? "";
+
+    /// <summary>An id that is not yet on the run sheet.</summary>
+    public string FreshId(string stem)
+    {
+        var n = 1;
+        while (state.Step($"remedy.{stem}-{n}") is not null)
+            n++;
+        return $"remedy.{stem}-{n}";
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Something of the catalogue to choose: by arrows and page keys, or by its name.</summary>
+/// <param name="items">Name and what is typical of it.</param>
+/// <param name="chosen">Called with the place of the chosen item, once this page is closed.</param>
+internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(string Name, string Typical)> items, Action<int> chosen) : ListPage(shell)
+{
+    public override KeyContext Context => KeyContext.List;
+
+    protected override int Count => items.Length + 1;
+
+    protected override void Choose(int row, DateTimeOffset now)
+    {
+        if (row == 0)
+        {
+            AskName();
+            return;
+        }
+        Shell.Pop();
+        chosen(row - 1);
+    }
+
+    protected override Screen Compose(DateTimeOffset now) => new ListScreen(
+        title,
+        Corners.Of(Shell, now),
+        [new Column("", 0), new Column("", 34)],
+        [new Row(["Find it by name", ""], Tone.Strong), .. items.Select(i => new Row([i.Name, i.Typical]))],
+        Selected,
+        [Line.Of("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards.", Tone.Muted)],
+        KeyMap.Hints(Context));
+
+    private void AskName() => Ask(new EntryAsk(this, "Which one?", "", _ => Line.Of("the first letters of its name", Tone.Muted), (text, _) =>
+    {
+        var found = Found(text.Trim());
+        if (found < 0)
+            return $"Nothing in the catalogue is called {text.Trim()}.";
+        Select(found + 1);
+        return null;
+    }));
+
+    private int Found(string text)
+    {
+        var names = items.Select(i => i.Name).ToList();
+        var begins = names.FindIndex(n => n.StartsWith(text, StringComparison.OrdinalIgnoreCase));
+        return begins >= 0 ? begins : names.FindIndex(n => n.Contains(text, StringComparison.OrdinalIgnoreCase));
+    }
+}

@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.SetUp;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>A new brewhouse, question by question. Each answer is on disk before the next question is asked.</summary>
+internal sealed class SetUpPage : ListPage
+{
+    internal const string DraftName = "brewhouse";
+
+    private readonly IProfileWriter _writer;
+    private readonly ImmutableArray<string> _names;
+    private ImmutableDictionary<string, SetUpAnswer> _answers;
+    private SetUpSheet _sheet;
+    private int _at;
+
+    private SetUpPage(Shell shell, IProfileWriter writer)
+        : base(shell)
+    {
+        _writer = writer;
+        _names = [.. shell.Ports.Profiles.Brewhouses().Select(b => b.Name)];
+        _answers = SetUpAnswers.Of(writer.Draft(DraftName));
+        _sheet = SetUpSheet.Of(_answers, _names);
+        Open(FirstOpen());
+    }
+
+    public override KeyContext Context => KeyContext.SetUp;
+
+    public static void Enter(Shell shell) => shell.Try(() =>
+    {
+        if (shell.Ports.Writer is not { } writer)
+        {
+            shell.Say("No profile can be written here.", Tone.Warning);
+            return;
+        }
+        var page = new SetUpPage(shell, writer);
+        shell.Push(page);
+        if (page._at > 0)
+            shell.Say("Your answers were kept; this is the next question.");
+        if (page._at == page._sheet.Questions.Count)
+            page.Review();
+    });
+
+    protected override int Count => Rows().Length;
+
+    private SetUpQuestion Question => _sheet.Questions[Math.Min(_at, _sheet.Questions.Count - 1)];
+
+    protected override Screen Compose(DateTimeOffset now) => new ListScreen(
+        Question.Sentence,
+        $"{Math.Min(_at + 1, _sheet.Questions.Count)} of {_sheet.Questions.Count} · {Corners.Of(Shell, now)}",
+        [new Column("", 0)],
+        Rows(),
+        Selected,
+        Details(),
+        KeyMap.Hints(Context));
+
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        switch (command)
+        {
+            case Command.Before:
+                Open(Math.Max(0, _at - 1));
+                break;
+            case Command.PickRow when Question is SetUpQuestion.Line line:
+                Type(line, stroke.Character.ToString());
+                break;
+            default:
+                base.Handle(command, stroke, now);
+                break;
+        }
+    }
+
+    protected override void Choose(int row, DateTimeOffset now)
+    {
+        switch (Question)
+        {
+            case SetUpQuestion.Pick pick:
+                Take(new(pick.Options[row].Word, AnswerSource.Typed));
+                break;
+            case SetUpQuestion.Line line when row == 0:
+                Take(_sheet.Answered(line) ?? new(line.Usual, AnswerSource.Usual));
+                break;
+            case SetUpQuestion.Line line when row == 1:
+                Type(line, "");
+                break;
+            case SetUpQuestion.Line { Trial: { } trial }:
+                Shell.Push(new TrialPage(Shell, trial, Measured));
+                break;
+        }
+    }
+
+    private ImmutableArray<Row> Rows() => Question switch
+    {
+        SetUpQuestion.Pick pick => [.. pick.Options.Select(o => new Row([o.Says]))],
+        SetUpQuestion.Line line =>
+        [
+            new Row([Offer(line)]),
+            new Row(["Type another"]),
+            .. line.Trial is { } trial ? [new Row(["Measure it: " + trial.Sum.Title])] : ImmutableArray<Row>.Empty,
+        ],
+        _ => [],
+    };
+
+    private string Offer(SetUpQuestion.Line line) => _sheet.Answered(line) switch
+    {
+        null => line.UsualIs.Length == 0 ? line.Usual : $"{line.Usual}, {line.UsualIs}",
+        { Source: AnswerSource.Usual } usual => line.UsualIs.Length == 0 ? usual.Text : $"{usual.Text}, {line.UsualIs}",
+        { Source: AnswerSource.Measured } measured => $"{measured.Text}, measured",
+        var typed => $"{typed.Text}, as you said",
+    };
+
+    private ImmutableArray<Line> Details()
+    {
+        var spread = Question is SetUpQuestion.Line { Spread.Length: > 0 } line ? line.Spread : "";
+        var findings = SetUpFindings.Of(_sheet, _at, Shell.Notation);
+        return
+        [
+            .. Question.Help.Length == 0 ? [] : new[] { Line.Of(Question.Help) },
+            .. spread.Length == 0 ? [] : new[] { Line.Of($"Common practice: {spread}.", Tone.Muted) },
+            .. findings.IsEmpty ? [] : new[] { Line.Of(""), Line.Of("So far", Tone.Muted) },
+            .. findings,
+        ];
+    }
+
+    private void Type(SetUpQuestion.Line line, string typed) => Ask(new EntryAsk(
+        this, line.Sentence, typed, text => Understood(line, text), (text, _) =>
+        {
+            if (line.Read(text, Shell.Notation.Units, out var fault) is not { } kept)
+                return Names.Sentence(fault) + ".";
+            Take(new(kept, AnswerSource.Typed));
+            return null;
+        }));
+
+    private Line Understood(SetUpQuestion.Line line, string text) =>
+        text.Trim().Length > 0 && line.Read(text, Shell.Notation.Units, out _) is { } kept
+            ? Line.Of($"understood as {kept}")
+            : Line.Of($"such as {line.Example}", Tone.Muted);
+
+    private void Measured(TrialResult result)
+    {
+        foreach (var (id, text) in result.Answers)
+            _answers = _answers.SetItem(id, new(text, AnswerSource.Measured));
+        Keep();
+        Open(_at);
+        Shell.Say("Measured: " + string.Join(", ", result.Answers.Select(a => a.Text)) + ". Enter takes it.");
+    }
+
+    private void Take(SetUpAnswer answer)
+    {
+        _answers = _answers.SetItem(Question.Id, answer);
+        if (!Keep())
+            return;
+        Open(Next());
+        if (_at == _sheet.Questions.Count)
+            Review();
+    }
+
+    /// <summary>The next one; after the last, or when all are answered as after a look back, what is still open.</summary>
+    private int Next() => _at + 1 < _sheet.Questions.Count && FirstOpen() < _sheet.Questions.Count ? _at + 1 : FirstOpen();
+
+    private int FirstOpen()
+    {
+        var open = _sheet.Questions.ToList().FindIndex(q => _sheet.Answered(q) is null);
+        return open < 0 ? _sheet.Questions.Count : open;
+    }
+
+    private bool Keep()
+    {
+        _sheet = SetUpSheet.Of(_answers, _names);
+        return Shell.Try(() => _writer.KeepDraft(DraftName, SetUpAnswers.Lines(_answers)));
+    }
+
+    private void Review() => Shell.Push(new SetUpReviewPage(Shell, _writer, _sheet, question =>
+    {
+        Shell.Pop();
+        Open(question);
+    }));
+
+    private void Open(int question)
+    {
+        _at = question;
+        var chosen = Question is SetUpQuestion.Pick pick ? pick.Options.Select(o => o.Word).ToList().IndexOf(_sheet[pick.Id]) : 0;
+        Select(Math.Max(0, chosen));
+    }
+}

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.RecipeMaking;
+
+/// <summary>What the amounts of a recipe give on a brewhouse, as they stand: nothing is fitted to a wish.</summary>
+internal static class RecipeFigures
+{
+    private static readonly string[] Fills = ["mash_in_tun", "wort_in_kettle", "wort_in_fermenter"];
+
+    public static ImmutableArray<Line> Of(Brewhouse house, Recipe recipe, Notation notation)
+    {
+        if (recipe.MashKg <= 0 || recipe.Rests.IsEmpty)
+            return [Line.Of(recipe.MashKg <= 0 ? "Add malt: there is nothing to mash yet." : "Add a rest: the mash needs one.", Tone.Due)];
+        var asWritten = recipe with { OriginalGravitySg = null, BitternessIbu = null };
+        if (Planner.Figures(house, asWritten, new DayChoices { BatchL = recipe.BatchL }) is not { } figures)
+            return [Line.Of($"{house.Name} cannot mash this: it cannot raise the mash from rest to rest.", Tone.Warning)];
+        var t = figures.Totals;
+        return
+        [
+            Line.Of($"These amounts give {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC", Tone.Strong),
+            .. Wishes(recipe, t, notation),
+            .. figures.Failed.Select(l => Line.Of(LimitWords.Of(l, notation), Tone.Warning)),
+            Line.Of(string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => $"{Names.Lower(LimitWords.Name(l.Name))} {Notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}")), Tone.Muted),
+        ];
+    }
+
+    private static IEnumerable<Line> Wishes(Recipe recipe, Totals given, Notation notation)
+    {
+        if (recipe.OriginalGravitySg is { } sg && Math.Abs(sg - given.OriginalGravitySg) > 0.0005)
+            yield return Line.Of($"Wanted {notation.Gravity(sg)}: a plan takes {Times((sg - 1) / (given.OriginalGravitySg - 1))} of the grist.");
+        if (recipe.BitternessIbu is { } ibu && given.BitternessIbu > 0 && Math.Abs(ibu - given.BitternessIbu) > 0.5)
+            yield return Line.Of($"Wanted {Notation.Number(ibu, "0")} IBU: a plan takes {Times(ibu / given.BitternessIbu)} of the hops.");
+    }
+
+    private static string Times(double factor) => "about " + Notation.Number(100 * factor, "0") + " %";
+}

@@ -1,0 +1,26 @@
+namespace BrewDeck.Deck.SetUp;
+
+/// <summary>What a question is about, in two or three words, for the list of all answers.</summary>
+internal static class SetUpTopics
+{
+    private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
+    {
+        ["diameter"] = "width",
+        ["height"] = "height",
+        ["heat"] = "heat",
+        ["cover"] = "heat covered at",
+        ["net"] = "heat that arrives",
+        ["dead"] = "dead space",
+        ["volts"] = "mains",
+        ["mash"] = "mash heated",
+        ["batch"] = "usual batch",
+        ["evaporation"] = "boils off",
+    };
+
+    public static string Of(string id, IReadOnlyList<SetUpVessel> vessels) => id.Split('.') switch
+    {
+        ["amps", var circuit] => $"breaker of circuit {circuit}",
+        [var vessel, var what] => $"{vessels.First(v => v.Id == vessel).Name}: {Words[what]}",
+        _ => Words.GetValueOrDefault(id, id),
+    };
+}

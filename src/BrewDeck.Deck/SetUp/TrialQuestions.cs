@@ -1,0 +1,43 @@
+namespace BrewDeck.Deck.SetUp;
+
+/// <summary>What can be taken as usual or measured with water: heat that arrives, dead space, evaporation.</summary>
+internal static class TrialQuestions
+{
+    public static void Ask(SetUpSheet sheet)
+    {
+        foreach (var vessel in sheet.Vessels)
+        {
+            sheet.Reckon(vessel.Id + ".loss", LineReaders.Kept(
+                Typical.LossWPerK(sheet.DiameterM(vessel.Id), sheet.HeightM(vessel.Id), sheet["insulated"] == "yes"), "W/K"));
+            if (sheet.Heat(vessel.Id).Count > 0)
+                sheet.Ask(Net(sheet, vessel));
+        }
+        foreach (var vessel in sheet.Vessels)
+            sheet.Ask(DeadSpace(sheet, vessel));
+        sheet.Ask(Evaporation(sheet));
+    }
+
+    private static SetUpQuestion.Line Net(SetUpSheet sheet, SetUpVessel vessel)
+    {
+        var gas = sheet.Heat(vessel.Id).Gas;
+        return new(
+            vessel.Id + ".net", $"How much of the {vessel.Name}'s heat arrives?",
+            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", gas ? "45 %" : "96 %",
+            gas ? "30 to 60 % of a gas flame" : Typical.NetSpread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
+            SetUpTrials.HeatUp(sheet, vessel));
+    }
+
+    private static SetUpQuestion.Line DeadSpace(SetUpSheet sheet, SetUpVessel vessel) => new(
+        vessel.Id + ".dead", $"How much stays in the {vessel.Name} when it is drained?",
+        "Below the outlet. Take it as usual for now, or weigh water in and out.",
+        LineReaders.Kept(Math.Round(Typical.DeadSpaceL(sheet.CapacityL(vessel.Id)), 1), "L"), Typical.DeadSpaceSpread, "1.2 L",
+        LineReaders.Quantity(Dimension.Volume, "L", 0, Math.Max(1, 0.3 * sheet.CapacityL(vessel.Id)), "1.2 L"), SetUpTrials.DeadSpace(vessel));
+
+    private static SetUpQuestion.Line Evaporation(SetUpSheet sheet) => new(
+        "evaporation", "How much boils off in an hour?", "At a rolling boil, lid off. Take it as usual for now, or time a boil of water.",
+        LineReaders.Kept(Math.Round(Usual(sheet), 1), "kg/h"), Typical.EvaporationSpread, "4.5 kg/h",
+        LineReaders.Quantity(Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h"), SetUpTrials.Boil(sheet));
+
+    private static double Usual(SetUpSheet sheet) => Math.Max(0.5, Typical.EvaporationKgPerH(
+        sheet.DiameterM("kettle"), sheet.NetW("kettle"), sheet.Number("kettle.loss", Dimension.HeatTransfer)));
+}

@@ -1,0 +1,43 @@
+using BrewDeck.Core.Physics;
+
+namespace BrewDeck.Deck.SetUp;
+
+/// <summary>
+/// What homes and pilot plants usually have. Common practice, no source: made so that a new owner can begin; trials and lessons know
+/// better. Sizes go with the vessel so that a 30 L and a 300 L brewhouse both get something sensible.
+/// </summary>
+internal static class Typical
+{
+    public const string NetSpread = "94 to 99 % immersed";
+    public const string DeadSpaceSpread = "0.3 to 3 L";
+    public const string EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
+
+    private const double SteelKgPerM2 = 10;
+    private const double FittingsKg = 2;
+    private const double SteelJPerKgK = 500;
+    private const double InsulatedWPerM2K = 2.8;
+    private const double BareWPerM2K = 8;
+    private const double EvaporationKgPerHM2 = 28;
+
+    /// <summary>Most of what the heat could evaporate drips back or goes through the wall.</summary>
+    private const double ShareThatEvaporates = 0.65;
+
+    public static double HeatCapacityJPerK(double diameterM, double heightM) =>
+        SteelJPerKgK * (SteelKgPerM2 * WallM2(diameterM, heightM) + FittingsKg);
+
+    public static double LossWPerK(double diameterM, double heightM, bool insulated) =>
+        (insulated ? InsulatedWPerM2K : BareWPerM2K) * WallM2(diameterM, heightM);
+
+    public static double DeadSpaceL(double capacityL) => Math.Max(0.3, 0.018 * capacityL);
+
+    public static double EvaporationKgPerH(double diameterM, double netW, double lossWPerK) => Math.Min(
+        EvaporationKgPerHM2 * Cylinder.AreaM2(diameterM),
+        ShareThatEvaporates * 3600 * Boil.EvaporationKgPerS(netW - lossWPerK * 80, 100));
+
+    /// <summary>Runs slowly enough not to set a bed of that width, L/min.</summary>
+    public static double RunoffLPerMin(double diameterM) => 7.5 * Cylinder.AreaM2(diameterM);
+
+    /// <summary>Side, bottom and lid.</summary>
+    private static double WallM2(double diameterM, double heightM) =>
+        Math.PI * diameterM * heightM + 2 * Cylinder.AreaM2(diameterM);
+}

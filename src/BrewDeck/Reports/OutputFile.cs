@@ -1,0 +1,22 @@
+using System.Text;
+using BrewDeck.Deck;
+using BrewDeck.Logbook;
+
+namespace BrewDeck.Reports;
+
+/// <summary>Writes a file that the brewer asked for; what was there is replaced.</summary>
+internal static class OutputFile
+{
+    /// <exception cref="ProfileException">It cannot be written; the message says what would be right.</exception>
+    public static void Write(string path, string text)
+    {
+        try
+        {
+            File.WriteAllText(path, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new ProfileException($"{path}: cannot be written ({SafeText.OneLine(e.Message)}); give a file in a folder that you may write to");
+        }
+    }
+}

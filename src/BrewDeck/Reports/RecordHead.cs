@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Reports;
+
+/// <summary>What a batch is, by whom and with which versions it was brewed, and its figures as planned and as they came out.</summary>
+internal static class RecordHead
+{
+    public static RecordTable Batch(RecordSource source)
+    {
+        var (state, plan) = (source.State, source.Plan);
+        return RecordTable.Pairs(
+            "Batch",
+            ("number", Notation.Number(source.Number, "0")),
+            ("recipe", plan.Recipe.Name),
+            ("brewhouse", plan.Brewhouse.Name),
+            ("brewer", source.Opened.Brewer ?? ""),
+            ("opened", source.Notation.Date(source.Opened.AtMs)),
+            ("state", Names.Status(state.Status)),
+            ("kind", state.Rehearsed ? "rehearsed on a simulated brewhouse" : "brewed"),
+            ("given up because", state.AbortReason),
+            ("day took", Took(state) is { } s ? Durations.Short(s) : ""),
+            ("recipe version", Fingerprint.Of(plan.Recipe)),
+            ("brewhouse version", Fingerprint.Of(plan.Brewhouse)),
+            ("program version", source.Opened.ProgramVersion),
+            ("events", Notation.Number(source.Events.Count, "0")),
+            ("hash of the last event", Convert.ToHexStringLower(source.Lines[^1].Hash)));
+    }
+
+    public static RecordTable Figures(RecordSource source)
+    {
+        var (t, notation) = (source.Plan.Totals, source.Notation);
+        var came = Forecasts.At(source.State, source.Events[^1].AtMs).Outlook;
+        return new(
+            source.State.Status == RunStatus.Complete ? "Planned and come out" : "Planned and expected",
+            ["figure", "planned", "came out", "80 % band"],
+            [
+                Row("pre_boil_l", t.PreBoilL, came.PreBoilL, notation),
+                Row("pre_boil_gravity_sg", t.PreBoilGravitySg, came.PreBoilGravitySg, notation),
+                Row("post_boil_l", t.PostBoilL, came.PostBoilL, notation),
+                Row("fermenter_l", t.FermenterL, came.FermenterL, notation),
+                Row("original_gravity_sg", t.OriginalGravitySg, came.OriginalGravitySg, notation),
+                Row("bitterness_ibu", t.BitternessIbu, came.BitternessIbu, notation),
+                Row("colour_ebc", t.ColourEbc, came.ColourEbc, notation),
+                Row("pitch_c", t.PitchC, came.PitchC, notation),
+            ]);
+    }
+
+    public static RecordTable AfterTheDay(RecordSource source) => new(
+        "After the day",
+        [],
+        [.. FermentWords.Lines(source.State.Ferment, source.Notation)
+            .Where(line => line.Spans.Length == 2)
+            .Select(line => ImmutableArray.Create(line.Spans[0].Text.Trim(), line.Spans[1].Text))]);
+
+    public static RecordTable Limits(RecordSource source) => new(
+        "Limits checked", ["limit"], [.. source.Plan.Limits.Select(limit => ImmutableArray.Create(LimitWords.Of(limit, source.Notation)))]);
+
+    private static ImmutableArray<string> Row(string figure, double planned, Figure came, Notation notation) =>
+    [
+        FigureWords.Name(figure),
+        FigureWords.Value(figure, planned, notation),
+        FigureWords.Value(figure, came.P50, notation),
+        came is { P10: { } low, P90: { } high } ? $"{FigureWords.Value(figure, low, notation)} to {FigureWords.Value(figure, high, notation)}" : "",
+    ];
+
+    private static double? Took(RunState state) =>
+        state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;
+}

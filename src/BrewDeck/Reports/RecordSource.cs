@@ -1,0 +1,35 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
+
+namespace BrewDeck.Reports;
+
+/// <summary>All that a batch record is made of.</summary>
+/// <param name="Lines">The tape.</param>
+internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, IReadOnlyList<RunEvent> Events, RunState State, Notation Notation)
+{
+    public BatchOpened Opened => (BatchOpened)Events[0];
+
+    public Plan Plan => Opened.Plan;
+
+    /// <summary>Unix ms of second 0 of the day; of the opening while it has not begun.</summary>
+    public long DayStartMs => State.DayStartMs ?? Opened.AtMs;
+
+    /// <exception cref="FormatException">A line is not an event that this version knows.</exception>
+    public static RecordSource Of(int number, IReadOnlyList<TapeLine> lines, Notation notation)
+    {
+        var events = lines.Select(line => line.ToEvent()).ToList();
+        return new(number, lines, events, RunFold.Of(events), notation);
+    }
+
+    public PlanStep? Planned(string stepId) => Plan.Steps.FirstOrDefault(s => s.Spec.Id == stepId);
+
+    public string Title(string stepId) => Planned(stepId) is { } step
+        ? StepTitles.Of(step, Plan, Notation)
+        : State.Step(stepId) is { } run
+            ? StepTitles.Of(new PlanStep(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], Plan.Start), Plan, Notation)
+            : stepId;
+
+    public string Clock(long ms) => Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,51 @@
+using BrewDeck.Core.Running;
+using BrewDeck.Reports.Charts;
+
+namespace BrewDeck.Reports;
+
+/// <summary>A batch's report: its record with the day drawn as curves.</summary>
+internal static class ReportPage
+{
+    private const int ShortText = 9, LongWord = 34;
+
+    public static string Of(RecordSource source)
+    {
+        var tables = BatchRecord.Of(source);
+        return HtmlPage.Of(
+            $"Batch {source.Number}: {source.Plan.Recipe.Name}",
+            PageStyles.Report,
+            Title(source),
+            Markup.Tag("div class=\"grid\"", tables.Take(2).Select(Section)),
+            Drawings(source),
+            Markup.Join(tables.Skip(2).Select(Section)));
+    }
+
+    private static Markup Title(RecordSource source) => Markup.Tag("header",
+        Markup.Tag("h1", Markup.Tag("bdi", source.Plan.Recipe.Name)),
+        Markup.Tag("p class=\"soft\"", $"{source.Notation.Volume(source.Plan.Totals.FermenterL)} on {source.Plan.Brewhouse.Name}, batch {source.Number}, {source.Notation.Date(source.Opened.AtMs)[..10]}"),
+        source.State.Rehearsed ? Markup.Tag("p class=\"mark\"", "REHEARSED: no beer was brewed") : Markup.Nothing,
+        source.State.Status == RunStatus.Aborted ? Markup.Tag("p class=\"mark\"", "GIVEN UP") : Markup.Nothing);
+
+    private static Markup Drawings(RecordSource source) => Markup.Tag("section",
+    [
+        Markup.Tag("h2", "The day"),
+        .. DayCurves.Of(source).Where(c => c.Curves.Length > 0).Select((chart, i) => Markup.Tag("figure",
+            Markup.Tag("figcaption", $"{chart.Title}, {chart.Unit}: planned as a line, readings as marks, over hours since the first step"),
+            DayDrawing.Of(chart, i))),
+    ]);
+
+    private static Markup Section(RecordTable table) => Markup.Tag(table.Columns.Length == 4 && table.Rows.Length > 60 ? "section class=\"all\"" : "section",
+        Markup.Tag("h2", table.Title),
+        Markup.Tag(table.Columns.Length == 0 ? "table class=\"pairs\"" : "table", Head(table), Markup.Tag("tbody", table.Rows.Select(Row))));
+
+    private static Markup Head(RecordTable table) => table.Columns.Length == 0
+        ? Markup.Nothing
+        : Markup.Tag("thead", Markup.Tag("tr", table.Columns.Select(c => Markup.Tag("th", c))));
+
+    private static Markup Row(System.Collections.Immutable.ImmutableArray<string> row) =>
+        Markup.Tag("tr", row.Select(cell => Markup.Tag(Cell(cell), Markup.Tag("bdi", cell))));
+
+    /// <summary>A time or an amount stays on one line; a word without end is broken rather than let out of its page.</summary>
+    private static string Cell(string text) =>
+        text.Length <= ShortText ? "td class=\"short\"" : text.Split(' ').Max(word => word.Length) > LongWord ? "td class=\"long\"" : "td";
+}

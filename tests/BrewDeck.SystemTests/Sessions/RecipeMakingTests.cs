@@ -1,0 +1,116 @@
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Profiles;
+using static BrewDeck.SystemTests.Sessions.AtTheKeys;
+
+namespace BrewDeck.SystemTests.Sessions;
+
+/// <summary>Recipes made and changed by keys only.</summary>
+public sealed class RecipeMakingTests : IDisposable
+{
+    private readonly AtTheKeys _at = new();
+
+    public void Dispose() => _at.Dispose();
+
+    [Fact]
+    public void A_recipe_from_nothing_is_saved_and_planned()
+    {
+        Recipes().Strike("n");
+        Assert.Contains("Add malt", _at.Text, StringComparison.Ordinal);
+        _at.Pick("name").Line("\b\b\b\b\b\b\b\b\b\bPier Bitter");
+        Malt("pale ale", "7 kg");
+        Malt("caramel malt 120", "350 g");
+        Hop("Challenger", "30 g", "60");
+        Hop("Fuggle", "40 g", "whirlpool 20");
+        _at.MoveTo("into the fermenter").Line("40 L");
+        var before = Gives();
+        _at.MoveTo("pale ale malt").Line("8 kg");
+        Assert.True(Gives().Gravity > before.Gravity + 0.004, _at.Text);
+        Assert.True(Gives().Ibu < before.Ibu, _at.Text);
+        _at.Strike("s");
+        Assert.StartsWith("Saved to ", _at.Session.Screen.Notice!.ToString(), StringComparison.Ordinal);
+        _at.Strike(Space).Strike(Space);
+        Assert.Equal("The plan", _at.Session.Screen.Title);
+        Assert.Contains("Pier Bitter, 40.0 L on Quayside 65", _at.Text, StringComparison.Ordinal);
+
+        var recipe = Read("pier-bitter.toml");
+        Assert.Equal([("pale ale malt", 8.0), ("caramel malt 120", 0.35)], recipe.Grist.Select(g => (g.Name, g.MassKg)));
+        Assert.Equal([(HopUse.Boil, 60.0), (HopUse.Whirlpool, 20.0)], recipe.Hops.Select(h => (h.Use, h.Minutes)));
+    }
+
+    [Fact]
+    public void A_changed_recipe_keeps_its_comments_and_its_old_version()
+    {
+        Recipes().MoveTo("Quayside Amber").Strike("e");
+        _at.MoveTo("munich malt").Line("900 g");
+        _at.MoveTo("caramel malt 120").Strike("d");
+        _at.MoveTo("rest: conversion").Line("68");
+        _at.Pick("+ rest").Line("76 10 mash-out");
+        Hop("Saaz", "25 g", "5");
+        _at.Strike("s");
+
+        var text = File.ReadAllText(Path.Combine(_at.Folder, "recipes", "quayside-amber.toml"));
+        Assert.Contains("amount = \"0.9 kg\"", text, StringComparison.Ordinal);
+        Assert.Contains("# bread crust", text, StringComparison.Ordinal);
+        Assert.Contains("# in the middle: neither thin nor sweet", text, StringComparison.Ordinal);
+        Assert.Contains("# Names are those of the catalogue", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("caramel malt", text, StringComparison.Ordinal);
+        Assert.Contains("amount = \"6.6 kg\"", text, StringComparison.Ordinal);
+        var recipe = Read("quayside-amber.toml");
+        Assert.Equal([68, 76], recipe.Rests.Select(r => r.TempC));
+        Assert.Equal(["Northern Brewer", "East Kent Golding", "East Kent Golding", "Saaz"], recipe.Hops.Select(h => h.Name));
+        Assert.Contains("caramel malt", File.ReadAllText(Path.Combine(_at.Folder, "recipes", "quayside-amber.2026-05-30.toml")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_left_unsaved_unasked_and_undo_takes_back()
+    {
+        Recipes().MoveTo("Quayside Amber").Strike("c");
+        _at.MoveTo("munich malt").Strike("d");
+        Assert.DoesNotContain("munich", _at.Text, StringComparison.Ordinal);
+        _at.Strike(Escape);
+        Assert.Equal("Leave this recipe?", _at.Session.Screen.Overlay!.Question);
+        _at.Strike(Down).Strike(Enter).Strike("u");
+        Assert.Contains("munich", _at.Text, StringComparison.Ordinal);
+        _at.Strike(Escape);
+        Assert.StartsWith("Which recipe", _at.Session.Screen.Title, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("boil", "20", "would boil 60 min, but the boil lasts 20 min")]
+    [InlineData("munich malt", "9 L", "is no unit of mass")]
+    [InlineData("wanted gravity", "2.5", "1.048")]
+    public void A_bad_entry_gets_one_clear_line(string row, string typed, string why)
+    {
+        Recipes().MoveTo("Quayside Amber").Strike("e");
+        _at.MoveTo(row).Line(typed);
+
+        Assert.Contains(why, Assert.IsType<EntryOverlay>(_at.Session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+    }
+
+    private AtTheKeys Recipes() => _at.Pick("Recipes").Pick("Quayside 65");
+
+    private void Malt(string name, string amount)
+    {
+        _at.Pick("+ malt or sugar").Pick("Find it by name").Line(name);
+        _at.Strike(Enter).Line(amount);
+    }
+
+    private void Hop(string name, string amount, string when)
+    {
+        _at.Pick("+ hop").Pick("Find it by name").Line(name);
+        _at.Strike(Enter).Line(amount).Line(when);
+    }
+
+    private (double Gravity, double Ibu) Gives()
+    {
+        var words = Assert.IsType<ListScreen>(_at.Session.Screen).Details[0].ToString().Split(' ', ',');
+        return (double.Parse(words[3], System.Globalization.CultureInfo.InvariantCulture), double.Parse(words[5], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    private Recipe Read(string file)
+    {
+        var path = Path.Combine(_at.Folder, "recipes", file);
+        return RecipeFile.Read(File.ReadAllText(path), path, ProfileFolder.BesideProgram(_at.Folder).Catalogue);
+    }
+}

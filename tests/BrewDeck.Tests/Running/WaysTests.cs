@@ -1,0 +1,231 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Running;
+
+/// <summary>Each thing that can be off has its ways, and taking one does what it says.</summary>
+public class WaysTests
+{
+    /// <summary>Days brewed so far, each brewed once.</summary>
+    private static readonly Dictionary<string, PerfectDay> _brewed = [];
+
+    private static PerfectDay Past(string step) => Brewed("past " + step, day => day.RunPast(step));
+
+    private static PerfectDay At(string step, double minutes = 5)
+    {
+        var day = Brewed("at " + step, d => d.RunUntil(step));
+        day.Wait(minutes);
+        return day;
+    }
+
+    private static PerfectDay Brewed(string name, Action<PerfectDay> brew)
+    {
+        if (!_brewed.TryGetValue(name, out var day))
+        {
+            day = _brewed[name] = new PerfectDay(Demo.Plan());
+            brew(day);
+        }
+        return day.Copy();
+    }
+
+    private static RemedyKind[] Kinds(PerfectDay day) => [.. day.Offers.Select(r => r.Kind)];
+
+    private static Remedy Taken(PerfectDay day, RemedyKind kind)
+    {
+        var remedy = day.Offers.First(r => r.Kind == kind);
+        day.Accepted(new RunCommand.Choose(remedy));
+        return remedy;
+    }
+
+    [Fact]
+    public void Cold_strike_liquor_is_heated_on_before_it_is_drawn()
+    {
+        var day = Past("liquor.heat-strike");
+        day.ReadOff(ReadingKind.Temperature, "liquor", -4);
+        Assert.Equal([RemedyKind.HeatLiquor, RemedyKind.LeaveIt], Kinds(day));
+        Taken(day, RemedyKind.HeatLiquor);
+        day.RunPast("mash.dough-in");
+        Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
+    }
+
+    [Fact]
+    public void Strike_liquor_that_is_too_hot_gets_cold_water()
+    {
+        var day = Past("liquor.heat-strike");
+        day.ReadOff(ReadingKind.Temperature, "liquor", 4);
+        Assert.Equal([RemedyKind.AddColdWater, RemedyKind.LeaveIt], Kinds(day));
+        Taken(day, RemedyKind.AddColdWater);
+        day.RunPast("mash.dough-in");
+        Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
+    }
+
+    [Theory]
+    [InlineData(0.3, RemedyKind.AddAcid)]
+    [InlineData(-0.3, RemedyKind.AddSoda)]
+    public void A_mash_ph_that_is_off_gets_half_of_what_the_sum_says(double by, RemedyKind kind)
+    {
+        var day = new PerfectDay(Demo.Plan() is var plan ? plan with { Steps = [.. plan.Steps.Select(Expecting)] } : null!);
+        day.RunUntil("mash.rest-1");
+        day.Wait(10);
+        day.Read(ReadingKind.Ph, "tun", 5.4 + by);
+        var remedy = Taken(day, kind);
+        Assert.Equal(5.4 + by / 2, Assert.Single(remedy.Gives, s => s.Figure == "mash_ph").After, 1e-9);
+        Assert.InRange(remedy.Amount, 1, 60);
+        day.GoOn();
+        Assert.Equal(5.4 + by / 2, day.State.Step("mash.rest-1")!.Spec.ExpectedPh!.Value, 1e-9);
+    }
+
+    private static PlanStep Expecting(PlanStep step) =>
+        step.Spec.Kind == StepKind.Rest ? step with { Spec = step.Spec with { ExpectedPh = 5.4 } } : step;
+
+    [Fact]
+    public void A_stuck_bed_is_rested_lifted_or_cut_and_then_runs_again()
+    {
+        foreach (var kind in new[] { RemedyKind.RestBed, RemedyKind.Underlet, RemedyKind.RakeBed })
+        {
+            var day = At("lauter.run", 10);
+            var (kettle, tank) = (day.Vessel("kettle").LiquidKg, day.Vessel("liquor").LiquidKg);
+            day.Accepted(new RunCommand.Report(new(TroubleKind.RunoffStuck, "lauter.run")));
+            var remedy = Taken(day, kind);
+            Assert.True(remedy.Minutes > 0, $"{kind} costs {remedy.Minutes} min");
+            day.GoOn();
+            Assert.Equal(RunStatus.Held, day.State.Step("lauter.run")!.Status);
+            day.GoOn();
+            Assert.Equal(RunStatus.Running, day.State.Step("lauter.run")!.Status);
+            Assert.Empty(Possible.Standing(day.State));
+            Assert.Equal(kettle, day.Vessel("kettle").LiquidKg, 0.5);
+            Assert.Equal(kind == RemedyKind.Underlet, day.Vessel("liquor").LiquidKg < tank - 1);
+            day.RunPast("lauter.run");
+            Assert.Equal(day.State.Plan!.Totals.PreBoilL, Contents.CoolL(day.Vessel("kettle")), 0.3);
+        }
+    }
+
+    [Fact]
+    public void A_run_off_that_creeps_calls_for_its_ways()
+    {
+        var day = At("lauter.run", 20);
+        day.ReadOff(ReadingKind.Volume, "kettle", -0.5 * day.Expected(ReadingKind.Volume, "kettle"));
+        Assert.Contains(RemedyKind.RakeBed, Kinds(day));
+        var left = day.Forecast.Outlook.FinishMs.P50;
+        Taken(day, RemedyKind.RakeBed);
+        Assert.True(day.Forecast.Outlook.FinishMs.P50 < left);
+    }
+
+    [Fact]
+    public void What_a_tripped_circuit_fed_goes_on_one_that_can_carry_it()
+    {
+        var day = At("lauter.run", 20);
+        day.Accepted(new RunCommand.Report(new(TroubleKind.CircuitTripped, "C")));
+        var left = day.Forecast.Outlook.FinishMs.P50;
+        var remedy = day.Offers[0];
+        Assert.Equal((RemedyKind.OtherCircuit, "A"), (remedy.Kind, remedy.CircuitId));
+        Assert.DoesNotContain(day.Offers, r => r.CircuitId == "B");
+        day.Accepted(new RunCommand.Choose(remedy));
+        Assert.True(day.Forecast.Outlook.FinishMs.P50 < left - 3_600_000, string.Join(" ", day.Forecast.Rest.Take(4).Select(s => $"{s.Spec.Id} {s.DurationS}")) + $" left {left} now {day.Forecast.Outlook.FinishMs.P50}");
+        Assert.True(day.State.Live!.Setting.NetHeatW(2, 50, day.State.Live.Plant.PlugAt) > 5000);
+        day.Accepted(new RunCommand.Undo());
+        Assert.Equal(left, day.Forecast.Outlook.FinishMs.P50, 1.0);
+    }
+
+    [Fact]
+    public void A_forgotten_addition_goes_in_at_once_and_the_weight_can_make_up_for_the_minutes()
+    {
+        var added = Demo.Plan().Steps.First(s => s.Spec.Kind == StepKind.AddToBoil && s.Spec.Charges.Any(c => c.AlphaG > 0)).Spec;
+        var day = Past(added.Id);
+        day.Wait(20);
+        day.Accepted(new RunCommand.Report(new(TroubleKind.AdditionMissed, added.Id)));
+        var aim = day.State.Plan!.Totals.BitternessIbu;
+        Assert.Contains(RemedyKind.AddNow, Kinds(day));
+        var reweighed = day.Offers.First(r => r.Kind == RemedyKind.Reweigh && r.Replace.IsEmpty);
+        day.Accepted(new RunCommand.Choose(reweighed));
+        day.GoOn();
+        Assert.True(reweighed.Amount > added.Charges.Sum(c => c.Amount));
+        day.RunToEnd();
+        Assert.Equal(aim, day.Forecast.Outlook.BitternessIbu.P50, 1.5);
+    }
+
+    [Fact]
+    public void Weak_first_runnings_move_the_kettles_mark()
+    {
+        var day = At("lauter.vorlauf", 3);
+        day.ReadOff(ReadingKind.Gravity, "tun", -0.008);
+        var remedy = Taken(day, RemedyKind.RunOffLess);
+        Assert.InRange(remedy.Amount, 0.5, 8);
+        day.RunToEnd();
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, 0.0015);
+    }
+
+    [Fact]
+    public void After_the_boil_weak_wort_is_boiled_again()
+    {
+        var day = At("cool.knock-out", 1);
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.004);
+        Taken(day, RemedyKind.BoilLonger);
+        day.RunToEnd();
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, 0.0015);
+        Assert.True(day.Forecast.Outlook.BitternessIbu.P50 > day.State.Plan!.Totals.BitternessIbu);
+    }
+
+    [Fact]
+    public void Wort_that_comes_too_warm_out_of_the_chiller_is_made_up_for_by_the_rest()
+    {
+        var day = At("cool.cast-out", 3);
+        day.Read(ReadingKind.Temperature, "fermenter", day.State.Step("cool.cast-out")!.Spec.TargetC!.Value + 3);
+        Taken(day, RemedyKind.SetChiller);
+        day.RunPast("cool.cast-out");
+        Assert.Equal(day.State.Plan!.Totals.PitchC, day.Vessel("fermenter").TempC, 0.5);
+    }
+
+    [Fact]
+    public void Strong_wort_in_the_fermenter_is_thinned_there()
+    {
+        var day = Past("cool.cast-out");
+        day.ReadOff(ReadingKind.Gravity, "fermenter", 0.004);
+        var remedy = Taken(day, RemedyKind.Dilute);
+        Assert.Equal(("fermenter", remedy.Amount), (remedy.Vessel, remedy.WaterL));
+        day.RunToEnd();
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, 0.0015);
+    }
+
+    [Fact]
+    public void A_boil_that_ended_early_calls_for_the_minutes_that_are_missing()
+    {
+        var day = At("boil.boil-1", 10);
+        day.Accepted(new RunCommand.Finish("boil.boil-1"));
+        Assert.Contains(RemedyKind.BoilLonger, Kinds(day));
+    }
+
+    [Theory]
+    [InlineData(MattersMost.Gravity, RemedyKind.AddExtract)]
+    [InlineData(MattersMost.Time, RemedyKind.AddExtract)]
+    public void What_matters_most_leads_the_list(MattersMost what, RemedyKind first)
+    {
+        var plan = Demo.Plan();
+        var day = new PerfectDay(plan with { Choices = plan.Choices with { MattersMost = what } });
+        day.RunPast("lauter.run");
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.004);
+        Assert.Equal(first, day.Offers[0].Kind);
+    }
+
+    [Fact]
+    public void Leaving_it_says_what_comes_of_it_with_its_band()
+    {
+        var day = Past("lauter.run");
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.004);
+        var gravity = Assert.Single(day.Offers.Single(r => r.Kind == RemedyKind.LeaveIt).Gives, s => s.Figure == "original_gravity_sg");
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, gravity.Before);
+        Assert.True(gravity.Low < gravity.After && gravity.After < gravity.High);
+    }
+
+    [Fact]
+    public void No_offer_breaks_a_limit()
+    {
+        var day = Past("lauter.run");
+        day.ReadOff(ReadingKind.Gravity, "kettle", 0.012);
+        var room = day.State.Plan!.Brewhouse.Kettle.WorkingL;
+        Assert.All(day.Offers, r => Assert.True(r.Closest is null or { Ok: true }, $"{r.Kind}: {r.Closest}"));
+        Assert.All(day.Offers.Where(r => r.Kind == RemedyKind.Dilute), r => Assert.True(r.Closest!.Value <= room));
+    }
+}
