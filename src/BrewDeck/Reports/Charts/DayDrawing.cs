@@ -8,8 +8,8 @@ using OxyPlot.Series;
 namespace BrewDeck.Reports.Charts;
 
 /// <summary>
-/// Draws a chart as SVG with OxyPlot, whose exporter needs no native library and measures text by itself: the natively compiled program
-/// draws the same (3 ms a page). Vessels differ by colour, dash and mark, so that a grey print tells them apart.
+/// Draws a chart as SVG with OxyPlot, whose exporter needs no native library and measures text by itself. Vessels differ by colour, dash and
+/// mark, so that a grey print tells them apart.
 /// </summary>
 internal static class DayDrawing
 {
