@@ -14,6 +14,16 @@ internal static class PlanSolver
     /// <summary>A litre in a million and a gravity in ten million: far below what can be read, so plans do not depend on the way there.</summary>
     private const double Close = 1e-7;
 
+    /// <summary>
+    /// Grist for each litre of the batch, twice what the strongest mashes of the trade take (common practice, no source). Where more
+    /// than this would have to be sparged with less than nothing, each round asks for more of both, up to thousands of tonnes, and the
+    /// lauter of such a day does not end. The limit on the sparge refuses the batch as it stands.
+    /// </summary>
+    private const double RunawayKgPerL = 1;
+
+    /// <summary>A round that finds next to no extract or bitterness would ask for a million times the grist or the hops.</summary>
+    private const double LargestStep = 4;
+
     public static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor)
     {
         var scale = recipe.BatchL / written.BatchL;
@@ -25,8 +35,10 @@ internal static class PlanSolver
             var miss = Miss(setting, recipe, end);
             if (Math.Abs(miss.VolumeL) < Close * recipe.BatchL && Math.Abs(miss.Gravity - 1) < Close && Math.Abs(miss.Bitterness - 1) < Close)
                 break;
-            grist *= miss.Extract;
-            hops *= miss.Bitterness;
+            if (batch.SpargeL < 0 && miss.Extract > 1 && batch.Recipe.MashKg > RunawayKgPerL * recipe.BatchL)
+                break;
+            grist *= Math.Clamp(miss.Extract, 1 / LargestStep, LargestStep);
+            hops *= Math.Clamp(miss.Bitterness, 1 / LargestStep, LargestStep);
             batch = Next(setting, RecipeFit.Scaled(recipe, grist, hops, scale), batch, miss.VolumeL, choices);
         }
         return batch;
