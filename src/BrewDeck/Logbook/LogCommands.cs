@@ -18,7 +18,7 @@ internal sealed class LogCommands(
 {
     private const int Done = 0;
     private const int Refused = 1;
-    private const int Trouble = 4;
+    private readonly ErrorLines _lines = new(errors);
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
     /// <summary>How numbers and local times are written in the batch record.</summary>
@@ -34,7 +34,7 @@ internal sealed class LogCommands(
 
     /// <summary>What the figures of the batches do over time; the first time each batch is read once.</summary>
     /// <param name="search">Which batches.</param>
-    public int Trends(LogFormat format, bool rehearsed, string search) => Guarded(() =>
+    public int Trends(LogFormat format, bool rehearsed, string search) => _lines.Guarded(() =>
     {
         var place = disk();
         using var journal = Journal.Open(place, statusOf);
@@ -67,7 +67,7 @@ internal sealed class LogCommands(
     {
         var document = BeerJsonWriter.Write(BrewedRecipe.Of(RecordSource.Of(batch, journal.Lines(batch), Notation)));
         foreach (var note in document.Notes)
-            Say(note);
+            _lines.Say(note);
         WriteOut(file, JsonAscii.Of(document.Text));
         return Done;
     });
@@ -79,11 +79,11 @@ internal sealed class LogCommands(
         return Done;
     });
 
-    public int Verify() => Guarded(() =>
+    public int Verify() => _lines.Guarded(() =>
     {
         var report = LogVerify.Of(disk(), Limit);
         foreach (var fault in report.Faults)
-            Say(fault);
+            _lines.Say(fault);
         output.WriteLine($"checked: batches {report.Batches}, events {report.Events}; "
             + (report.Faults.Count == 0
                 ? "all whole"
@@ -91,7 +91,7 @@ internal sealed class LogCommands(
         return report.Faults.Count == 0 ? Done : Refused;
     });
 
-    public int Repair() => Guarded(() =>
+    public int Repair() => _lines.Guarded(() =>
     {
         var place = disk();
         var done = LogRepair.Run(place, statusOf, Limit);
@@ -99,7 +99,7 @@ internal sealed class LogCommands(
             output.WriteLine(line);
         var left = LogVerify.Of(place, Limit).Faults;
         foreach (var fault in left)
-            Say(fault);
+            _lines.Say(fault);
         output.WriteLine(left.Count > 0 ? $"faults left: {left.Count}" : done.Count > 0 ? "all whole again" : "all whole, nothing to mend");
         return left.Count == 0 ? Done : Refused;
     });
@@ -110,31 +110,18 @@ internal sealed class LogCommands(
     private int WithBatch(int batch, Func<Journal, BatchHead, int> act) => WithJournal(journal =>
         journal.List().FirstOrDefault(head => head.Number == batch) is { } head ? act(journal, head) : Refuse(journal, batch));
 
-    private int WithJournal(Func<Journal, int> act) => Guarded(() =>
+    private int WithJournal(Func<Journal, int> act) => _lines.Guarded(() =>
     {
         using var journal = Journal.Open(disk(), statusOf);
         foreach (var notice in journal.Notices)
-            Say(notice);
+            _lines.Say(notice);
         return act(journal);
     });
-
-    private int Guarded(Func<int> act)
-    {
-        try
-        {
-            return act();
-        }
-        catch (LogbookException e)
-        {
-            Say(e.Message);
-            return Trouble;
-        }
-    }
 
     private int Refuse(Journal journal, int batch)
     {
         var all = journal.List();
-        Say(all.Count == 0
+        _lines.Say(all.Count == 0
             ? $"batch {batch}: the logbook is empty"
             : $"batch {batch}: is not in the logbook, which has {all[^1].Number} to {all[0].Number}");
         return Refused;
@@ -153,6 +140,4 @@ internal sealed class LogCommands(
         var end = format == LogFormat.Csv ? "\r\n" : "\n";
         return string.Concat(lines.Select(line => line + end));
     }
-
-    private void Say(string what) => errors.WriteLine($"brewdeck: {SafeText.OneLine(what)}");
 }

@@ -11,22 +11,22 @@ internal sealed class MoveCommands(
 {
     private const int Done = 0;
     private const int Refused = 1;
-    private const int Trouble = 4;
+    private readonly ErrorLines _lines = new(errors);
 
     /// <summary>Also while a day runs in another brewdeck.</summary>
-    public int Backup(string path) => Guarded(() =>
+    public int Backup(string path) => _lines.Guarded(() =>
     {
         RequireLogbook(folder);
         RequireEmpty(path, "a backup needs a new or empty folder; give another");
         var (batches, faults) = LogBackup.Write(new FolderDisk(folder), new FolderDisk(path));
         var files = Copy(folder, path);
         foreach (var fault in faults)
-            Say(fault);
+            _lines.Say(fault);
         output.WriteLine($"backed up: batches {batches}, profile files {files}");
         return faults.Count == 0 ? Done : Refused;
     });
 
-    public int Restore(string path) => Guarded(() =>
+    public int Restore(string path) => _lines.Guarded(() =>
     {
         RequireLogbook(path);
         if (Directory.Exists(folder) && new FolderDisk(folder).Tapes().Any())
@@ -37,7 +37,7 @@ internal sealed class MoveCommands(
         return Done;
     });
 
-    public int Merge(string other) => Guarded(() =>
+    public int Merge(string other) => _lines.Guarded(() =>
     {
         RequireLogbook(other);
         if (Path.GetFullPath(other) == Path.GetFullPath(folder))
@@ -50,12 +50,12 @@ internal sealed class MoveCommands(
     });
 
     /// <param name="file">Null: to the output.</param>
-    public int ExportAll(string? file) => Guarded(() =>
+    public int ExportAll(string? file) => _lines.Guarded(() =>
     {
         RequireLogbook(folder);
         using var journal = Open();
         foreach (var notice in journal.Notices)
-            Say(notice);
+            _lines.Say(notice);
         if (file is null)
             LogArchive.Write(output, journal, folder);
         else
@@ -68,7 +68,7 @@ internal sealed class MoveCommands(
     });
 
     /// <summary>Into an empty logbook as it was; into another as a merge.</summary>
-    public int Import(string file) => Guarded(() =>
+    public int Import(string file) => _lines.Guarded(() =>
     {
         var content = DiskTrouble.Explain(file, () =>
         {
@@ -113,7 +113,7 @@ internal sealed class MoveCommands(
     {
         var path = Path.Combine(to, name);
         if (!DiskTrouble.Explain(path, () => OwnFiles.Put(to, name, content)))
-            Say($"{path}: differs from the one that came in; it is left as it is");
+            _lines.Say($"{path}: differs from the one that came in; it is left as it is");
     }
 
     private static void RequireLogbook(string path)
@@ -127,19 +127,4 @@ internal sealed class MoveCommands(
         if (File.Exists(path) || (Directory.Exists(path) && Directory.EnumerateFileSystemEntries(path).Any()))
             throw new LogbookException($"{path}: {otherwise}");
     }
-
-    private int Guarded(Func<int> act)
-    {
-        try
-        {
-            return act();
-        }
-        catch (LogbookException e)
-        {
-            Say(e.Message);
-            return Trouble;
-        }
-    }
-
-    private void Say(string what) => errors.WriteLine($"brewdeck: {SafeText.OneLine(what)}");
 }
