@@ -92,7 +92,7 @@ public static class Planner
     }
 
     /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
-    private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    internal static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
     {
         var tun = setting.Brewhouse.MashTun.Id;
         var mash = steps.Where(s => (s.Spec.Vessel == tun || s.Spec.To == tun) && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();
