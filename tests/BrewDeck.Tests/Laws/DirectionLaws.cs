@@ -22,11 +22,18 @@ public class DirectionLaws
         d => d with { House = d.House with { Vessels = [.. d.House.Vessels.Select(Stronger)], Circuits = [.. d.House.Circuits.Select(c => c with { Amps = 2 * c.Amps })] } },
         (before, after) => Assert.InRange(Cost(after), 0, Cost(before) + NoiseS));
 
-    /// <summary>Up to knock-out: what the kettle loses later the chiller need not take.</summary>
+    /// <summary>
+    /// Up to knock-out: what the kettle loses later the chiller need not take. In one and the same order of steps: with one circuit the
+    /// liquor is all heated first while it fits the tank, and once a little more of it does not, another order can be quicker.
+    /// </summary>
     [Fact]
     public void More_loss_is_never_faster() => Changed(
         d => d with { House = d.House with { Vessels = [.. d.House.Vessels.Select(v => v with { LossWPerK = 1.3 * v.LossWPerK })] } },
-        (before, after) => Assert.InRange(KnockOutS(after), KnockOutS(before) - NoiseS, double.MaxValue));
+        (before, after) =>
+        {
+            if (Order(before).SequenceEqual(Order(after)))
+                Assert.InRange(KnockOutS(after), KnockOutS(before) - NoiseS, double.MaxValue);
+        });
 
     [Fact]
     public void Higher_up_wort_boils_cooler_and_takes_less_bitterness() => Changed(
@@ -129,6 +136,8 @@ public class DirectionLaws
     };
 
     private static double Cost(Plan plan) => Planner.Cost(PlantSetting.Of(plan.Brewhouse, plan.Choices), plan.Steps);
+
+    private static IEnumerable<string> Order(Plan plan) => plan.Steps.Select(s => s.Spec.Id);
 
     private static double KnockOutS(Plan plan) => plan.Steps.First(s => s.Spec.Kind == StepKind.KnockOut).StartS;
 
