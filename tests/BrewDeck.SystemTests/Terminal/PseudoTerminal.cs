@@ -76,7 +76,7 @@ internal sealed partial class PseudoTerminal : IDisposable
     }
 
     /// <summary>Screen modes and line discipline are as they were before the program.</summary>
-    public bool IsRestored
+    private bool IsRestored
     {
         get
         {
@@ -128,6 +128,9 @@ internal sealed partial class PseudoTerminal : IDisposable
             }
         }
     }
+
+    /// <summary>The last of the output may be read a moment after the program has ended.</summary>
+    public void WaitUntilRestored() => WaitUntil(() => IsRestored, "the terminal as it was");
 
     /// <returns>The exit code.</returns>
     public int WaitForExit()
