@@ -48,4 +48,5 @@ public enum Command
     Save,
     New,
     Copy,
+    Scale,
 }

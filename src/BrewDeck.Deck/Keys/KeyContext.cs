@@ -44,6 +44,9 @@ public enum KeyContext
     /// <summary>A choice of recipes, beside the keys of a list.</summary>
     Recipes = 131072,
 
-    Screens = Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    /// <summary>A recipe on its way to another brewhouse.</summary>
+    Scaling = 262144,
+
+    Screens = Scaling | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Plan | Refused | Text | Batch | Closed,
 }

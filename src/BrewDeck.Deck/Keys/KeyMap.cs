@@ -14,7 +14,7 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
-    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe;
+    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
 
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
@@ -65,6 +65,11 @@ public static class KeyMap
         new(KeyContext.Recipes, Command.New, "n", Key('n'), "new", "Make a new recipe."),
         new(KeyContext.Recipes, Command.Change, "e", Key('e'), "change", "Change the chosen recipe."),
         new(KeyContext.Recipes, Command.Copy, "c", Key('c'), "copy", "Make a new recipe of the chosen one."),
+        new(KeyContext.Recipes, Command.Scale, "b", Key('b'), "rescale", "Move the chosen recipe to another brewhouse, and see both side by side."),
+        new(KeyContext.Scaling, Command.GoOn, "space", Space, "all of it", "All figures and amounts side by side."),
+        new(KeyContext.Scaling, Command.Change, "enter", Enter, "change", "Turn the chosen row to its next value, or type it."),
+        new(KeyContext.Scaling, Command.PickRow, "0-9", Digits, "type", "Type the litres into the fermenter."),
+        new(KeyContext.Scaling, Command.Save, "s", Key('s'), "save", "Write it as a recipe of its own."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
         new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),

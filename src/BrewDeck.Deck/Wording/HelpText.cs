@@ -20,6 +20,7 @@ public static class HelpText
         (KeyContext.SetUp, "While a brewhouse is set up"),
         (KeyContext.Recipes, "Where recipes are chosen, beside those of lists"),
         (KeyContext.Recipe, "In a recipe being made"),
+        (KeyContext.Scaling, "When a recipe moves to another brewhouse"),
         (KeyContext.Plan, "On the plan"),
         (KeyContext.Refused, "On a plan that cannot be brewed"),
         (KeyContext.Batch, "On a batch's page"),

@@ -55,6 +55,7 @@ internal static class CommandTable
         root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
+        root.Subcommands.Add(ScaleCommand.Of(Place, Units));
         root.Subcommands.Add(Rehearse(Place));
         root.Subcommands.Add(DebriefCommand.Of(Place, Units));
         root.Subcommands.Add(Calibrate(Place));
