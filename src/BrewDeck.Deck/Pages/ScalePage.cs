@@ -48,7 +48,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
                 Change(Selected, stroke.Character.ToString());
                 break;
             case Command.GoOn when Scaled() is { } scaling:
-                Shell.Push(new SideBySidePage(Shell, scaling));
+                Shell.Push(new ScaledRecipePage(Shell, scaling));
                 break;
             case Command.Save:
                 Save(now);

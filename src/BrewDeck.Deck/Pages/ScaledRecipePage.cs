@@ -5,7 +5,7 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>All figures and amounts of a scaled recipe, scrolled.</summary>
-internal sealed class SideBySidePage(Shell shell, Scaling scaling) : TextPage(shell)
+internal sealed class ScaledRecipePage(Shell shell, Scaling scaling) : TextPage(shell)
 {
     protected override string Title => $"{scaling.Old.Recipe.Name}, side by side";
 
