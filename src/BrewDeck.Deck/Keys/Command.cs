@@ -40,6 +40,7 @@ public enum Command
     Tend,
     Reckoner,
     AfterDay,
+    Charts,
     Accept,
     Rehearsed,
     Circuits,

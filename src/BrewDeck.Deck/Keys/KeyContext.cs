@@ -44,6 +44,9 @@ public enum KeyContext
     /// <summary>A choice of recipes, beside the keys of a list.</summary>
     Recipes = 131072,
 
-    Screens = Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
-    Scrolled = Plan | Refused | Text | Batch | Closed,
+    /// <summary>The day drawn.</summary>
+    Charts = 262144,
+
+    Screens = Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Charts | Plan | Refused | Text | Batch | Closed,
 }
