@@ -47,6 +47,9 @@ public enum KeyContext
     /// <summary>The day drawn.</summary>
     Charts = 262144,
 
-    Screens = Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    /// <summary>The list of batches, beside the keys of a list.</summary>
+    Batches = 524288,
+
+    Screens = Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Charts | Plan | Refused | Text | Batch | Closed,
 }

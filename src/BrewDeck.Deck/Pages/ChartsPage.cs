@@ -7,7 +7,7 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>The day drawn: temperature, volume and gravity over time, and the timetable, one after the other.</summary>
+/// <summary>Drawings to turn over: those of a day, or of trends.</summary>
 internal sealed class ChartsPage : Page
 {
     private readonly string _title;
@@ -26,11 +26,13 @@ internal sealed class ChartsPage : Page
 
     /// <summary>Of a batch on disk.</summary>
     public ChartsPage(Shell shell, int number, IReadOnlyList<RunEvent> events)
-        : base(shell)
+        : this(shell, $"Charts of batch {number}", DayDrawings.Of(events, RunFold.Of(events), shell.Notation))
     {
-        var drawings = DayDrawings.Of(events, RunFold.Of(events), shell.Notation);
-        (_title, _draw) = ($"Charts of batch {number}", _ => drawings);
     }
+
+    /// <summary>Of what does not change.</summary>
+    public ChartsPage(Shell shell, string title, ImmutableArray<Drawing> drawings)
+        : base(shell) => (_title, _draw) = (title, _ => drawings);
 
     public override KeyContext Context => KeyContext.Charts;
 
@@ -83,5 +85,5 @@ internal sealed class ChartsPage : Page
     }
 
     private void Scroll(int rows, DateTimeOffset now) =>
-        _offset = Math.Clamp(_offset + rows, 0, _draw(now).OfType<TimetableDrawing>().Sum(t => t.Rows.Length - 1));
+        _offset = Math.Clamp(_offset + rows, 0, Math.Max(0, _draw(now).OfType<TimetableDrawing>().Sum(t => t.Rows.Length) - 1));
 }

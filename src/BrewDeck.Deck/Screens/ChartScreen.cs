@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Deck.Charts;
+using BrewDeck.Deck.Trends;
 
 namespace BrewDeck.Deck.Screens;
 
@@ -16,8 +17,8 @@ public sealed record ChartScreen(
     Line? Notice = null,
     Overlay? Overlay = null) : Screen(Title, Corner, Keys, Notice, Overlay);
 
-/// <summary>Something drawn over the hours of the day.</summary>
-public abstract record Drawing(HourAxis Axis);
+/// <summary>One picture of a chart screen.</summary>
+public abstract record Drawing;
 
 /// <param name="EndS">Seconds since the first step at which the axis ends.</param>
 /// <param name="NowS">Null: the day is over.</param>
@@ -28,10 +29,10 @@ public sealed record HourAxis(double EndS, double? NowS, ImmutableArray<HourMark
 public readonly record struct HourMark(double AtS, string Clock);
 
 /// <summary>A quantity of each vessel.</summary>
-public sealed record CurveDrawing(DayChart Chart, HourAxis Axis) : Drawing(Axis);
+public sealed record CurveDrawing(DayChart Chart, HourAxis Axis) : Drawing;
 
 /// <summary>The steps, planned against done.</summary>
-public sealed record TimetableDrawing(ImmutableArray<TimetableRow> Rows, HourAxis Axis) : Drawing(Axis);
+public sealed record TimetableDrawing(ImmutableArray<TimetableRow> Rows, HourAxis Axis) : Drawing;
 
 /// <param name="Planned">Null: a remedy put it in.</param>
 /// <param name="Really">As done or as expected; null: neither.</param>
@@ -40,3 +41,11 @@ public sealed record TimetableRow(string Title, TimeSpanS? Planned, TimeSpanS? R
 
 /// <summary>Seconds since the first step.</summary>
 public readonly record struct TimeSpanS(double FromS, double ToS);
+
+/// <summary>One figure over batches, in the order of time.</summary>
+/// <param name="Sums">Centre, limits and the last value in words.</param>
+/// <param name="StandsOut">The batches that something special must have happened to; empty: none.</param>
+/// <param name="Format">Of the numbers at the axis.</param>
+/// <param name="Chart">Null: too few batches for limits.</param>
+public sealed record ControlDrawing(
+    string Title, string Sums, string StandsOut, string Format, ImmutableArray<TrendPoint> Points, ControlChart? Chart) : Drawing;

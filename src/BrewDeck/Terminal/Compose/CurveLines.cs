@@ -17,17 +17,15 @@ internal static class CurveLines
         var head = Head(drawing, width);
         var rows = height - head.Length - 2;
         if (ValueAxis.Of(drawing.Chart, rows) is not { } axis) return head;
-        var gutter = axis.Marks().Max(m => axis.Text(m).Length) + 2;
+        var gutter = axis.Gutter;
         var plot = new Plot(drawing, axis, Math.Max(1, width - gutter), rows);
         return
         [
             .. head,
-            .. plot.Draw().Select((line, row) => Lines.Join(Line.Of(plot.Label(row).PadLeft(gutter - 1), Tone.Muted), Edge(plot, row), line)),
+            .. plot.Draw().Select((line, row) => axis.Beside(line, row, rows)),
             .. HourLines.Of(drawing.Axis, gutter, Math.Max(1, width - gutter)),
         ];
     }
-
-    private static Line Edge(Plot plot, int row) => Line.Of(plot.Label(row) == "" ? "│" : "┤", Tone.Muted);
 
     private static ImmutableArray<Line> Head(CurveDrawing drawing, int width)
     {
@@ -45,8 +43,6 @@ internal static class CurveLines
     private sealed class Plot(CurveDrawing drawing, ValueAxis axis, int width, int height)
     {
         private readonly CellGrid _cells = new(width, height);
-
-        public string Label(int row) => axis.Marks().Where(m => Row(m) == row).Select(axis.Text).FirstOrDefault("");
 
         public ImmutableArray<Line> Draw()
         {
@@ -67,7 +63,7 @@ internal static class CurveLines
 
         private int Column(double atS) => HourLines.Column(atS, drawing.Axis, width);
 
-        private int Row(double value) => Math.Clamp((int)((1 - axis.Share(value)) * (height - 0.001)), 0, height - 1);
+        private int Row(double value) => axis.Row(value, height);
 
         private (int X, int Y) Dot(CurvePoint point, DotGrid dots) => (
             (int)(point.AtS / Math.Max(1, drawing.Axis.EndS) * (dots.Across - 1)),

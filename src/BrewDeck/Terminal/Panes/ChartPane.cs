@@ -34,6 +34,7 @@ internal sealed class ChartPane : Pane
     {
         CurveDrawing curves => CurveLines.Of(curves, width, height),
         TimetableDrawing timetable => TimetableLines.Of(timetable, width, height, offset),
+        ControlDrawing control => ControlLines.Of(control, width, height),
         _ => throw new NotSupportedException(drawing.GetType().Name),
     };
 
