@@ -47,6 +47,12 @@ public enum KeyContext
     /// <summary>A recipe on its way to another brewhouse.</summary>
     Scaling = 262144,
 
-    Screens = Scaling | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
-    Scrolled = Plan | Refused | Text | Batch | Closed,
+    /// <summary>The day drawn.</summary>
+    Charts = 524288,
+
+    /// <summary>The list of batches, beside the keys of a list.</summary>
+    Batches = 1048576,
+
+    Screens = Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Charts | Plan | Refused | Text | Batch | Closed,
 }

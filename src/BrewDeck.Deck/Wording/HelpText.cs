@@ -27,6 +27,8 @@ public static class HelpText
         (KeyContext.Closed, "On the page of a batch that is over"),
         (KeyContext.AfterDay, "On a batch after the day, beside those of lists"),
         (KeyContext.Lessons, "In the lessons, beside those of lists"),
+        (KeyContext.Batches, "In the list of batches, beside those of lists"),
+        (KeyContext.Charts, "On the charts"),
         (KeyContext.Text, "In other texts"),
     ];
 

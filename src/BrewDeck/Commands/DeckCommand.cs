@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
@@ -22,6 +23,7 @@ internal static class DeckCommand
         var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
         {
             Debrief = Debriefing.Of,
+            Figures = heads => FigureCache.Read(new FolderDisk(place.Folder), journal, heads),
             Exercises = new ExerciseBook(place.Folder),
         };
         var session = NewSession(place, ports, options.Units, place.Time.GetLocalNow());

@@ -68,7 +68,7 @@ internal static class Screenshots
         new("mash", s => Since(s, StepKind.Rest, 2) > 12 * 60, [(80, 24), (120, 40), (200, 60)], "reading", [KeyStroke.Of('6')]),
         new("lauter", s => Since(s, StepKind.Lauter, 1) > 15 * 60, [(100, 30)], "keys", [KeyStroke.Of('?')]),
         new("boil", s => Since(s, StepKind.Boil, 1) > 20 * 60, [(80, 24), (120, 40)], "remedies", [KeyStroke.Of('r')]),
-        new("cast-out", s => Runs(s, StepKind.CastOut), [(80, 24)], "", []),
+        new("cast-out", s => Runs(s, StepKind.CastOut), [(80, 24)], "charts", [KeyStroke.Of('c')]),
     ];
 
     private static bool Runs(MomentOfDay day, StepKind kind) =>
