@@ -19,7 +19,7 @@ public sealed class HostTests
         terminal.Type("q");
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: SessionEnded");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -33,7 +33,7 @@ public sealed class HostTests
         terminal.Signal(signal);
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: Stopped");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -43,7 +43,7 @@ public sealed class HostTests
         terminal.Type("\u0003");
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: Stopped");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -55,7 +55,7 @@ public sealed class HostTests
         terminal.Type(key);
         Assert.NotEqual(0, terminal.WaitForExit());
         terminal.WaitUntil(() => terminal.Output.Contains(message, StringComparison.Ordinal), message);
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
         Assert.True(
             terminal.Output.LastIndexOf("\e[?1049l", StringComparison.Ordinal) < terminal.Output.IndexOf(message, StringComparison.Ordinal));
     }
@@ -84,7 +84,7 @@ public sealed class HostTests
         terminal.WaitForText("key Character k");
         terminal.Type("q");
         terminal.WaitForExit();
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
