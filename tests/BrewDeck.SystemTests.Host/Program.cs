@@ -5,6 +5,12 @@ using BrewDeck.SystemTests.Host;
 using BrewDeck.Terminal;
 using Microsoft.Win32.SafeHandles;
 
+if (args is ["days", var folder])
+{
+    using var said = new StreamWriter(new FileStream(new SafeFileHandle(1, ownsHandle: false), FileAccess.Write));
+    new KillableDays(folder, said).Run();
+}
+
 var notes = args is [var own] ? own : Path.Combine(Path.GetTempPath(), "no-notes-wanted");
 return new FaultGuard(() => notes, TimeProvider.System, StandardStreams.Errors()).Run(() =>
 {
