@@ -24,24 +24,38 @@ internal static class PlanSolver
     /// <summary>A round that finds next to no extract or bitterness would ask for a million times the grist or the hops.</summary>
     private const double LargestStep = 4;
 
+    /// <summary>What hose moves and plug moves shift on the finished sheet, at most: a day that is further off was not solved, and is refused.</summary>
+    private const double Shifted = 0.01;
+
     public static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor)
     {
         var scale = recipe.BatchL / written.BatchL;
-        double grist = scale, hops = scale;
-        var batch = FirstGuess(setting, RecipeFit.Scaled(recipe, grist, hops, scale), choices) with { Liquor = liquor };
+        var batch = FirstGuess(setting, RecipeFit.Scaled(recipe, scale, scale, scale), choices) with { Liquor = liquor };
         for (var round = 0; round < Rounds; round++)
         {
             var end = DayFold.End(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
             var miss = Miss(setting, recipe, end);
-            if (Math.Abs(miss.VolumeL) < Close * recipe.BatchL && Math.Abs(miss.Gravity - 1) < Close && Math.Abs(miss.Bitterness - 1) < Close)
+            if (miss.Largest < Close || RunsAway(recipe, batch, miss))
                 break;
-            if (batch.SpargeL < 0 && miss.Extract > 1 && batch.Recipe.MashKg > RunawayKgPerL * recipe.BatchL)
-                break;
-            grist *= Math.Clamp(miss.Extract, 1 / LargestStep, LargestStep);
-            hops *= Math.Clamp(miss.Bitterness, 1 / LargestStep, LargestStep);
-            batch = Next(setting, RecipeFit.Scaled(recipe, grist, hops, scale), batch, miss.VolumeL, choices);
+            batch = Corrected(setting, recipe, batch, miss, choices);
         }
         return batch;
+    }
+
+    /// <summary>One more round, from the end of the day on the finished sheet with its moves of hoses and plugs; null when there is nothing to correct.</summary>
+    public static Batch? Finer(PlantSetting setting, Recipe recipe, Batch batch, PlantState end, DayChoices choices)
+    {
+        var miss = Miss(setting, recipe, end);
+        return miss.Largest is > Close and < Shifted ? Corrected(setting, recipe, batch, miss, choices) : null;
+    }
+
+    private static bool RunsAway(Recipe recipe, Batch batch, Misses miss) =>
+        batch.SpargeL < 0 && miss.Extract > 1 && batch.Recipe.MashKg > RunawayKgPerL * recipe.BatchL;
+
+    private static Batch Corrected(PlantSetting setting, Recipe recipe, Batch batch, Misses miss, DayChoices choices)
+    {
+        double grist = Math.Clamp(miss.Extract, 1 / LargestStep, LargestStep), hops = Math.Clamp(miss.Bitterness, 1 / LargestStep, LargestStep);
+        return Next(setting, RecipeFit.Scaled(batch.Recipe, grist, hops, 1), batch, miss.Volume * recipe.BatchL, choices);
     }
 
     private static Batch FirstGuess(PlantSetting setting, Recipe recipe, DayChoices choices)
@@ -66,16 +80,26 @@ internal static class PlanSolver
 
     private static double StrikeL(PlantSetting setting, Recipe recipe) => setting.Habits.MashThicknessLPerKg * recipe.MashKg;
 
-    private static (double VolumeL, double Gravity, double Extract, double Bitterness) Miss(PlantSetting setting, Recipe recipe, PlantState end)
+    private static Misses Miss(PlantSetting setting, Recipe recipe, PlantState end)
     {
         var fermenter = end.Vessels[setting.FermenterIndex];
         var points = SugarSolution.SgFromPlato(fermenter.Plato) - 1;
         var ibu = WortFigures.BitternessIbu(setting, end);
         var gravity = recipe.OriginalGravitySg is { } wanted && points > 0 ? (wanted - 1) / points : 1;
-        return (
-            recipe.BatchL - Contents.CoolL(fermenter),
+        return new(
+            (recipe.BatchL - Contents.CoolL(fermenter)) / recipe.BatchL,
             gravity,
             recipe.OriginalGravitySg is null ? 1 : gravity * recipe.BatchL / Math.Max(1, Contents.CoolL(fermenter)),
             recipe.BitternessIbu is { } bitter && ibu > 0 ? bitter / ibu : 1);
+    }
+
+    /// <summary>How far a day ends from what is wanted.</summary>
+    /// <param name="Volume">Missing, as a share of the batch.</param>
+    /// <param name="Gravity">Wanted over found, of the points.</param>
+    /// <param name="Extract">The same of the extract.</param>
+    /// <param name="Bitterness">The same of the bitterness.</param>
+    private readonly record struct Misses(double Volume, double Gravity, double Extract, double Bitterness)
+    {
+        public double Largest => Math.Max(Math.Abs(Volume), Math.Max(Math.Abs(Gravity - 1), Math.Abs(Bitterness - 1)));
     }
 }

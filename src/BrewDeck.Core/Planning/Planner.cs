@@ -8,6 +8,8 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Draws a day: recipe, brewhouse and the day's choices become a run sheet, or refusals.</summary>
 public static class Planner
 {
+    private const int FinishingRounds = 4;
+
     public static PlanResult Draw(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
         var fitting = brewhouse.CanSparge ? choices : choices with { Sparge = SpargeMethod.None };
@@ -71,8 +73,18 @@ public static class Planner
     {
         var setting = PlantSetting.Of(brewhouse, choices);
         var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
-        var (batch, (steps, water)) = Shortest(setting, fitted, recipe, choices);
+        var (batch, (steps, water)) = Finished(setting, fitted, Shortest(setting, fitted, recipe, choices), choices);
         return (setting, batch, steps, water);
+    }
+
+    /// <summary>The solver does not see the moves of hoses and plugs, which shift the day by seconds: this brings the batch back to what is asked for.</summary>
+    private static (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) Finished(
+        PlantSetting setting, Recipe fitted, (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) drawn, DayChoices choices)
+    {
+        var (batch, day) = drawn;
+        for (var round = 0; round < FinishingRounds && PlanSolver.Finer(setting, fitted, batch, day.Steps[^1].After, choices) is { } finer; round++)
+            (batch, day) = (finer, Fold(setting, finer, choices));
+        return (batch, day);
     }
 
     private static (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) Shortest(
@@ -92,7 +104,7 @@ public static class Planner
     }
 
     /// <summary>Length of the day, and every minute that a rest waits for heat beyond its time once more: it is not what the recipe asks for.</summary>
-    private static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
+    internal static double Cost(PlantSetting setting, ImmutableArray<PlanStep> steps)
     {
         var tun = setting.Brewhouse.MashTun.Id;
         var mash = steps.Where(s => (s.Spec.Vessel == tun || s.Spec.To == tun) && s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter).ToArray();

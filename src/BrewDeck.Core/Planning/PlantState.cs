@@ -35,7 +35,18 @@ public readonly record struct VesselState(
 /// <param name="AlphaG">Alpha acids added, g.</param>
 /// <param name="MassKg">As weighed, kg: it soaks up wort.</param>
 /// <param name="BoilMinutes">Exposure so far, as minutes at 100 °C: the isomerisation rate integrated over the temperature really seen.</param>
-public readonly record struct HopDose(string Name, double AlphaG, double MassKg, double BoilMinutes);
+/// <param name="GravitySg">Mean SG of the wort over these minutes; 0 before the first, and in records older than this field.</param>
+public readonly record struct HopDose(string Name, double AlphaG, double MassKg, double BoilMinutes = 0, double GravitySg = 0)
+{
+    /// <summary>After more time in the wort.</summary>
+    /// <param name="minutes">At 100 °C.</param>
+    /// <param name="gravitySg">Of the wort meanwhile.</param>
+    public HopDose Exposed(double minutes, double gravitySg) => minutes <= 0 ? this : this with
+    {
+        BoilMinutes = BoilMinutes + minutes,
+        GravitySg = GravitySg > 0 ? GravitySg + (gravitySg - GravitySg) * minutes / (BoilMinutes + minutes) : gravitySg,
+    };
+}
 
 /// <summary>The whole plant, each vessel up to its own time.</summary>
 public sealed record PlantState
@@ -47,11 +58,6 @@ public sealed record PlantState
 
     /// <summary>Colour brought in so far by malt, kg·EBC.</summary>
     public double ColourKgEbc { get; init; }
-
-    /// <summary>SG of the wort integrated over the boil, minutes: with <see cref="BoiledMinutes"/> the mean that the bitterness formula asks for.</summary>
-    public double BoilGravityMinutes { get; init; }
-
-    public double BoiledMinutes { get; init; }
 
     /// <summary>Wort in the kettle when cast-out began, litres at 20 °C; 0 before.</summary>
     public double KnockedOutL { get; init; }

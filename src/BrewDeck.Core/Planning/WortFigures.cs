@@ -5,18 +5,16 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Gravity, bitterness and colour of a wort from the state of the plant.</summary>
 public static class WortFigures
 {
-    /// <summary>IBU by the day's formula, its minutes being minutes at 100 °C: what the hops really saw.</summary>
+    /// <summary>IBU by the day's formula, of each addition with the minutes at 100 °C and the mean gravity that it really saw.</summary>
     public static double BitternessIbu(PlantSetting setting, PlantState state)
     {
         var litres = WortL(setting, state);
         if (litres <= 0)
             return 0;
-        var gravity = state.BoiledMinutes > 0
-            ? state.BoilGravityMinutes / state.BoiledMinutes
-            : SugarSolution.SgFromPlato(state.Vessels[KettleOf(setting)].Plato);
+        var gravity = SugarSolution.SgFromPlato(state.Vessels[KettleOf(setting)].Plato);
         var sum = 0.0;
         foreach (var hop in state.Hops)
-            sum += 1000 * hop.AlphaG * Utilisation(setting.Bitterness, gravity, hop.BoilMinutes) / litres;
+            sum += 1000 * hop.AlphaG * Utilisation(setting.Bitterness, hop.GravitySg > 0 ? hop.GravitySg : gravity, hop.BoilMinutes) / litres;
         return sum;
     }
 

@@ -10,7 +10,7 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = DayLearning.AtEndOfRunOff(state.Live!.CutAt(now), e.Reading, now);
+        var live = DayLearning.AtEndOfRunOff(state, state.Live!.CutAt(now), e.Reading, now);
         var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
         var takes = flow is null && DayLearning.Takes(live, e.Reading);
         var expected = takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);

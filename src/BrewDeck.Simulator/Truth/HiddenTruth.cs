@@ -62,8 +62,11 @@ public sealed record HiddenTruth
 
     public required InstrumentTruth Instruments { get; init; }
 
+    /// <summary>Of a hop lot's alpha acid against its label.</summary>
+    public required double AlphaSd { get; init; }
+
     /// <summary>Alpha acid of a hop lot against its label; the same for every addition of that name.</summary>
-    public double AlphaFactor(string hop) => 1 + Spreads.AlphaAcid.Sd * new Chance(Seed, "alpha_acid/" + hop).Normal();
+    public double AlphaFactor(string hop) => 1 + AlphaSd * new Chance(Seed, "alpha_acid/" + hop).Normal();
 
     public int IndexOf(string vesselId)
     {

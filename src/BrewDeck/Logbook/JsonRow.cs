@@ -21,14 +21,14 @@ internal static class JsonRow
     public static double Number(ref Utf8JsonReader reader)
     {
         Expect(reader.Read());
-        return reader.TokenType switch
-        {
-            JsonTokenType.Number => reader.GetDouble(),
-            JsonTokenType.Null => double.NaN,
-            JsonTokenType.String when reader.ValueTextEquals("Infinity") => double.PositiveInfinity,
-            JsonTokenType.String when reader.ValueTextEquals("-Infinity") => double.NegativeInfinity,
-            _ => throw Unfit(),
-        };
+        return Here(ref reader);
+    }
+
+    /// <summary>Null: the array ends here; a field that older records do not have.</summary>
+    public static double? NumberOrEnd(ref Utf8JsonReader reader)
+    {
+        Expect(reader.Read());
+        return reader.TokenType == JsonTokenType.EndArray ? null : Here(ref reader);
     }
 
     public static void Write(Utf8JsonWriter writer, double number)
@@ -40,6 +40,15 @@ internal static class JsonRow
         else
             writer.WriteNumberValue(number);
     }
+
+    private static double Here(ref Utf8JsonReader reader) => reader.TokenType switch
+    {
+        JsonTokenType.Number => reader.GetDouble(),
+        JsonTokenType.Null => double.NaN,
+        JsonTokenType.String when reader.ValueTextEquals("Infinity") => double.PositiveInfinity,
+        JsonTokenType.String when reader.ValueTextEquals("-Infinity") => double.NegativeInfinity,
+        _ => throw Unfit(),
+    };
 
     private static void Expect(bool fits)
     {

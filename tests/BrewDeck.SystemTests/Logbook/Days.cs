@@ -100,10 +100,8 @@ internal static class Days
     private static PlantState State(Random numbers, double atS) => new()
     {
         Vessels = [Vessel(numbers, atS, 77), Vessel(numbers, atS, 66), Vessel(numbers, atS, double.NaN), new VesselState(0, 0, 0, 18)],
-        Hops = [new HopDose("Cascade", 1.775, 0.03, numbers.NextDouble() * 60), new HopDose("Fuggle", 1.1, 0.02, numbers.NextDouble())],
+        Hops = [new HopDose("Cascade", 1.775, 0.03, numbers.NextDouble() * 60, 1 + 0.1 * numbers.NextDouble()), new HopDose("Fuggle", 1.1, 0.02, numbers.NextDouble())],
         ColourKgEbc = 61.7 * numbers.NextDouble(),
-        BoilGravityMinutes = 60 * numbers.NextDouble(),
-        BoiledMinutes = 60 * numbers.NextDouble(),
         HandsFreeS = atS + 120,
         CircuitFreeS = [atS, atS + (600 * numbers.NextDouble())],
     };

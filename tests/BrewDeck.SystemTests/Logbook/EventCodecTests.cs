@@ -51,6 +51,16 @@ public sealed class EventCodecTests
     }
 
     [Fact]
+    public void AHopDoseWithoutItsGravityIsOfAnOlderRecord()
+    {
+        var line = Encoding.UTF8.GetString(EventCodec.Encode(Days.Opened()));
+        var older = System.Text.RegularExpressions.Regex.Replace(line, """(\["Cascade"(,[^,\]]+){3}),[^,\]]+\]""", "$1]");
+        Assert.NotEqual(line, older);
+        var doses = Assert.IsType<BatchOpened>(EventCodec.Decode(Encoding.UTF8.GetBytes(older))).Plan.Steps.SelectMany(s => s.After.Hops);
+        Assert.All(doses.Where(d => d.Name == "Cascade"), d => Assert.Equal(0, d.GravitySg));
+    }
+
+    [Fact]
     public void AVesselThatIsNotHeldStaysSo()
     {
         var opened = Assert.IsType<BatchOpened>(EventCodec.Decode(EventCodec.Encode(Days.Opened())));

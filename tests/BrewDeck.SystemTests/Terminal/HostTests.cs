@@ -22,7 +22,7 @@ public sealed class HostTests
         terminal.Type("q");
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: SessionEnded");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -36,7 +36,7 @@ public sealed class HostTests
         terminal.Signal(signal);
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: Stopped");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -46,7 +46,7 @@ public sealed class HostTests
         terminal.Type("\u0003");
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitForText("ended: Stopped");
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
@@ -58,8 +58,8 @@ public sealed class HostTests
         using var terminal = Start($"exec {Program} '{folder.Path}'");
         terminal.Type(key);
         Assert.Equal(ExitCode.Fault, terminal.WaitForExit());
-        terminal.WaitUntil(() => terminal.Output.Contains("looks after the program", StringComparison.Ordinal), message);
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntil(() => terminal.Output.TrimEnd('\r', '\n').EndsWith("looks after the program", StringComparison.Ordinal) && terminal.Output.EndsWith('\n'), message);
+        terminal.WaitUntilRestored();
         var told = After(terminal, "\e[?1049l");
         Assert.Contains($"brewdeck: a fault in the program ({message}); everything up to the last act is in the logbook; {folder.Path}/crash-", told, StringComparison.Ordinal);
         Assert.Equal(2, told.Split('\n').Length);
@@ -92,7 +92,7 @@ public sealed class HostTests
         terminal.WaitForText("key Character k");
         terminal.Type("q");
         terminal.WaitForExit();
-        Assert.True(terminal.IsRestored);
+        terminal.WaitUntilRestored();
     }
 
     [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]

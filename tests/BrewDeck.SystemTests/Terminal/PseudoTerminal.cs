@@ -14,6 +14,10 @@ internal sealed partial class PseudoTerminal : IDisposable
     private const int NoControllingTerminal = 0x100;
     private const int CloseOnExec = 0x80000;
     private const nuint SetWindowSize = 0x5414;
+    private const short Readable = 1;
+
+    /// <summary>The reader looks this often whether the line was cut.</summary>
+    private const int LookUpMs = 20;
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
@@ -22,6 +26,8 @@ internal sealed partial class PseudoTerminal : IDisposable
     private readonly Process _process;
     private readonly byte[] _modesFound;
     private readonly StringBuilder _output = new();
+    private readonly Thread _reader;
+    private volatile bool _hungUp;
     private int _master;
 
     /// <param name="columns">Of the terminal.</param>
@@ -36,7 +42,8 @@ internal sealed partial class PseudoTerminal : IDisposable
         SetSize(columns, rows);
         _modesFound = LineModes();
         _process = Process.Start(Leader(SlaveName(), shell, environment))!;
-        new Thread(ReadOutput) { IsBackground = true }.Start();
+        _reader = new Thread(ReadOutput) { IsBackground = true };
+        _reader.Start();
     }
 
     public int ProcessId => _process.Id;
@@ -69,7 +76,7 @@ internal sealed partial class PseudoTerminal : IDisposable
     }
 
     /// <summary>Screen modes and line discipline are as they were before the program.</summary>
-    public bool IsRestored
+    private bool IsRestored
     {
         get
         {
@@ -96,9 +103,11 @@ internal sealed partial class PseudoTerminal : IDisposable
         kill.WaitForExit();
     }
 
-    /// <summary>The line is cut.</summary>
+    /// <summary>The line is cut. The reader is done first: its descriptor's number may be the next terminal's.</summary>
     public void HangUp()
     {
+        _hungUp = true;
+        _reader.Join();
         Close(_master);
         _master = -1;
     }
@@ -119,6 +128,9 @@ internal sealed partial class PseudoTerminal : IDisposable
             }
         }
     }
+
+    /// <summary>The last of the output may be read a moment after the program has ended.</summary>
+    public void WaitUntilRestored() => WaitUntil(() => IsRestored, "the terminal as it was");
 
     /// <returns>The exit code.</returns>
     public int WaitForExit()
@@ -150,6 +162,9 @@ internal sealed partial class PseudoTerminal : IDisposable
         var master = _master;
         while (true)
         {
+            if (_hungUp) return;
+            var item = new PollItem { Descriptor = master, Wanted = Readable };
+            if (Poll(ref item, 1, LookUpMs) == 0) continue;
             var count = Read(master, bytes, (nuint)bytes.Length);
             if (count < 0 && Marshal.GetLastPInvokeError() == 4) continue;
             if (count <= 0) return;
@@ -204,9 +219,20 @@ internal sealed partial class PseudoTerminal : IDisposable
     [LibraryImport("libc", EntryPoint = "read", SetLastError = true)]
     private static partial nint Read(int descriptor, [Out] byte[] into, nuint count);
 
+    [LibraryImport("libc", EntryPoint = "poll", SetLastError = true)]
+    private static partial int Poll(ref PollItem item, nuint count, int timeoutMs);
+
     [LibraryImport("libc", EntryPoint = "write")]
     private static partial nint Write(int descriptor, [In] byte[] from, nuint count);
 
     [LibraryImport("libc", EntryPoint = "close")]
     private static partial int Close(int descriptor);
+
+    [StructLayout(LayoutKind.Sequential)]
+    private struct PollItem
+    {
+        public int Descriptor;
+        public short Wanted;
+        public short Got;
+    }
 }

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Simulator.Truth;
 
 namespace BrewDeck.Tests.Simulator;
@@ -57,6 +58,7 @@ public sealed class TruthTests
         var truth = Quayside.Drawn(3);
         Assert.Equal(truth.AlphaFactor("Saaz"), truth.AlphaFactor("Saaz"));
         Assert.NotEqual(truth.AlphaFactor("Saaz"), truth.AlphaFactor("Fuggle"));
+        Assert.Equal(1, HiddenTruth.AsProfile(truth.Profile, new DayChoices()).AlphaFactor("Saaz"));
     }
 
     [Fact]

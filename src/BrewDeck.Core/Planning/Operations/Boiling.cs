@@ -52,9 +52,7 @@ internal static class Boiling
         var boiling = BoilingC(bench.Setting, v);
         var gone = Math.Min(v.WaterKg, EvaporationKgPerS(bench.Setting, kettle, v, bench.PlugAt) * seconds);
         var half = v with { WaterKg = v.WaterKg - 0.5 * gone };
-        bench.BoilGravityMinutes += SugarSolution.SgFromPlato(half.Plato) * seconds / 60;
-        bench.BoiledMinutes += seconds / 60;
-        bench.Expose(seconds, boiling);
+        bench.Expose(half, seconds, boiling);
         bench.Vessels[kettle] = v with
         {
             WaterKg = v.WaterKg - gone,
@@ -76,7 +74,7 @@ internal static class Boiling
     {
         var kettle = bench.Kettle;
         if (charge.Kind == ChargeKind.Hop)
-            bench.Hops.Add(new HopDose(charge.Name, charge.AlphaG, charge.Amount / 1000, 0));
+            bench.Hops.Add(new HopDose(charge.Name, charge.AlphaG, charge.Amount / 1000));
         if (charge.Kind is not (ChargeKind.Extract or ChargeKind.Grist))
             return;
         bench.Vessels[kettle] = Contents.Add(

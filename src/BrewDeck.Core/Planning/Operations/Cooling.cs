@@ -28,7 +28,7 @@ internal static class Cooling
         var mean = 0.5 * (v.TempC + end);
         // what an open kettle loses beyond a covered one leaves it as steam
         var steam = (open - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
-        bench.Expose(seconds, mean);
+        bench.Expose(v, seconds, mean);
         bench.Vessels[kettle] = v with
         {
             WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam),
@@ -66,7 +66,7 @@ internal static class Cooling
         if (target > source)
             seconds = Math.Min(seconds, Math.Log((v.TempC - source) / (target - source)) / rate);
         var end = source + (v.TempC - source) * Math.Exp(-rate * seconds);
-        bench.Expose(seconds, 0.5 * (v.TempC + end));
+        bench.Expose(v, seconds, 0.5 * (v.TempC + end));
         bench.Vessels[kettle] = v with { TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN };
     }
 
@@ -80,7 +80,7 @@ internal static class Cooling
         var free = Math.Max(0, Contents.CoolL(v) - bench.Setting.Brewhouse.Vessels[kettle].DeadSpaceL);
         var flow = Transfers.LPerMin(bench, kettle, to, 0.5 * Contents.LiquidL(v)) / 60;
         var litres = Math.Min(free, flow * limitS);
-        bench.Expose(litres / flow, v.TempC);
+        bench.Expose(v, litres / flow, v.TempC);
         Transfers.Move(bench, kettle, to, v.LiquidKg * litres / Math.Max(1e-9, Contents.CoolL(v)));
         bench.Pass(kettle, litres / flow, double.NaN);
         bench.Pass(to, litres / flow, double.NaN);
@@ -129,7 +129,7 @@ internal static class Cooling
     {
         var v = bench.Vessels[kettle];
         var all = bench.KnockedOutL - KeptL(bench, kettle);
-        bench.Expose(all > 0 ? seconds * Math.Clamp(waitsL / all, 0, 1) : 0, v.TempC);
+        bench.Expose(v, all > 0 ? seconds * Math.Clamp(waitsL / all, 0, 1) : 0, v.TempC);
         bench.Vessels[kettle] = v with { AtS = v.AtS + seconds, HoldC = double.NaN };
     }
 }

@@ -15,8 +15,6 @@ internal sealed class Workbench
         Vessels = [.. state.Vessels];
         Hops = [.. state.Hops];
         ColourKgEbc = state.ColourKgEbc;
-        BoilGravityMinutes = state.BoilGravityMinutes;
-        BoiledMinutes = state.BoiledMinutes;
         KnockedOutL = state.KnockedOutL;
         LineFilledL = state.LineFilledL;
         PlugAt = state.PlugAt;
@@ -33,10 +31,6 @@ internal sealed class Workbench
 
     public double ColourKgEbc { get; set; }
 
-    public double BoilGravityMinutes { get; set; }
-
-    public double BoiledMinutes { get; set; }
-
     public double KnockedOutL { get; set; }
 
     public double LineFilledL { get; set; }
@@ -48,8 +42,6 @@ internal sealed class Workbench
         Vessels = [.. Vessels],
         Hops = [.. Hops],
         ColourKgEbc = ColourKgEbc,
-        BoilGravityMinutes = BoilGravityMinutes,
-        BoiledMinutes = BoiledMinutes,
         KnockedOutL = KnockedOutL,
         LineFilledL = LineFilledL,
         PlugAt = PlugAt,
@@ -82,14 +74,18 @@ internal sealed class Workbench
         if (Vessels[vessel].UndissolvedKg > 0)
             Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
         if (vessel == Kettle && Hops.Count > 0 && KnockedOutL == 0)
-            Expose(seconds, celsius);
+            Expose(Vessels[vessel], seconds, celsius);
     }
 
-    public void Expose(double seconds, double celsius)
+    /// <summary>Hops give bitterness to the wort that they are in.</summary>
+    public void Expose(in VesselState wort, double seconds, double celsius)
     {
+        if (Hops.Count == 0)
+            return;
         var minutes = seconds / 60 * Isomerisation.RelativeRate(celsius);
+        var gravity = SugarSolution.SgFromPlato(wort.Plato);
         for (var i = 0; i < Hops.Count; i++)
-            Hops[i] = Hops[i] with { BoilMinutes = Hops[i].BoilMinutes + minutes };
+            Hops[i] = Hops[i].Exposed(minutes, gravity);
     }
 
     /// <summary>Heat that reaches the liquid now, W.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ensemble;
@@ -35,21 +33,21 @@ internal sealed record Bands
     /// <param name="stepId">The step last begun; empty: the day is over.</param>
     public static Bands Of(Belief belief, string stepId)
     {
-        var (figures, response) = (new Figures(belief.Response), belief.Response);
+        var (figures, response) = (belief.Response.Figures, belief.Response);
         var begun = response.IndexOf(stepId);
         var boils = BoilsLeft(response, begun);
-        Band Of(Func<ImmutableArray<PlanStep>, double> figure) => Quantiles(belief, response.Row(figure), boils == 0 ? 0 : boils * response.Paces(figure));
+        Band Of(DayFigure figure) => Quantiles(belief, figure.Row, boils * figure.Paces);
         return new()
         {
-            PreBoilL = Quantiles(belief, response.Row(figures.PreBoilL), 0),
-            PreBoilGravitySg = Quantiles(belief, response.Row(figures.PreBoilGravitySg), 0),
+            PreBoilL = Quantiles(belief, figures.PreBoilL.Row, 0),
+            PreBoilGravitySg = Quantiles(belief, figures.PreBoilGravitySg.Row, 0),
             PostBoilL = Of(figures.PostBoilL),
             FermenterL = Of(figures.FermenterL),
             OriginalGravitySg = Of(figures.OriginalGravitySg),
             BitternessIbu = Of(figures.BitternessIbu),
             ColourEbc = Of(figures.ColourEbc),
             PitchC = Of(figures.PitchC),
-            FinishMs = begun < 0 ? default : Quantiles(belief, response.Row(Figures.LeftMs(begun)), 1000 * (response.Paced.LateS[^1] - response.Paced.LateS[begun])),
+            FinishMs = begun < 0 ? default : Quantiles(belief, figures.LeftMs(begun).Row, 1000 * (response.Paced.LateS[^1] - response.Paced.LateS[begun])),
         };
     }
 
@@ -66,41 +64,10 @@ internal sealed record Bands
     {
         Span<float> values = stackalloc float[Members.Count];
         belief.Away(row, values);
-        const int last = Members.Count - 1, low = last / 10, middle = last / 2, high = last * 9 / 10;
-        double p50 = Ranked.At(values, middle);
-        double p10 = Ranked.At(values[..middle], low), p90 = Ranked.At(values[middle..], high - middle);
+        const int last = Members.Count - 1;
+        Span<float> found = stackalloc float[3];
+        Ranked.At(values, [last / 10, last / 2, last * 9 / 10], found);
+        double p10 = found[0], p50 = found[1], p90 = found[2];
         return new(p10 + later, p50 + later, p90 + later, later);
     }
-}
-
-/// <summary>The figures of the outlook, of a folded day.</summary>
-internal sealed class Figures(Response response)
-{
-    private readonly PlantSetting _setting = response.Setting;
-
-    public double PreBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, s => s.Kind.FillsKettle()));
-
-    public double PreBoilGravitySg(ImmutableArray<PlanStep> day) => Sg(Kettle(day, s => s.Kind.FillsKettle()));
-
-    public double PostBoilL(ImmutableArray<PlanStep> day) => Contents.CoolL(Kettle(day, s => s.Kind == StepKind.Boil));
-
-    public double FermenterL(ImmutableArray<PlanStep> day) => Contents.CoolL(Fermenter(day));
-
-    public double OriginalGravitySg(ImmutableArray<PlanStep> day) => Sg(Fermenter(day));
-
-    public double PitchC(ImmutableArray<PlanStep> day) => Fermenter(day).TempC;
-
-    public double BitternessIbu(ImmutableArray<PlanStep> day) => WortFigures.BitternessIbu(_setting, day[^1].After);
-
-    public double ColourEbc(ImmutableArray<PlanStep> day) => WortFigures.ColourEbc(_setting, day[^1].After);
-
-    /// <summary>From the start of a step to the end of the day, ms.</summary>
-    public static Func<ImmutableArray<PlanStep>, double> LeftMs(int step) => day => 1000 * (day.Max(s => s.EndS) - day[step].StartS);
-
-    private VesselState Kettle(ImmutableArray<PlanStep> day, Func<StepSpec, bool> wanted) =>
-        (day.LastOrDefault(s => wanted(s.Spec)) ?? day[^1]).After.Vessels[_setting.IndexOf(_setting.Brewhouse.Kettle.Id)];
-
-    private VesselState Fermenter(ImmutableArray<PlanStep> day) => day[^1].After.Vessels[_setting.FermenterIndex];
-
-    private static double Sg(in VesselState v) => SugarSolution.SgFromPlato(v.Plato);
 }

@@ -18,6 +18,7 @@ internal sealed class Belief
     private readonly Plan _plan;
     private readonly Members? _moved;
     private (string Step, Bands Bands)? _bands;
+    private bool[]? _endsDry;
 
     private Belief(Plan plan, Members? moved) => (_plan, _moved) = (plan, moved);
 
@@ -79,14 +80,27 @@ internal sealed class Belief
     /// <summary>A quantity for every member, against the mean member.</summary>
     public void Away(Row row, Span<float> into)
     {
-        Span<float> dry = stackalloc float[Members.Count], mark = stackalloc float[Members.Count], kept = stackalloc float[Members.Count];
+        Span<float> dry = stackalloc float[Members.Count];
         Members.Give(row.AtMark, into);
         Members.Give(row.Dry, dry);
-        Members.Give(Response.Kept.AtMark, mark);
-        Members.Give(Response.Kept.Dry, kept);
         var mean = (float)At(row, Mean);
+        var endsDry = EndsDry;
         for (var i = 0; i < into.Length; i++)
-            into[i] = (kept[i] < mark[i] ? dry[i] : into[i]) - mean;
+            into[i] = (endsDry[i] ? dry[i] : into[i]) - mean;
+    }
+
+    /// <summary>Of each member: its tun runs dry before the mark.</summary>
+    private bool[] EndsDry => _endsDry ??= Drying();
+
+    private bool[] Drying()
+    {
+        Span<float> mark = stackalloc float[Members.Count], dry = stackalloc float[Members.Count];
+        Members.Give(Response.Kept.AtMark, mark);
+        Members.Give(Response.Kept.Dry, dry);
+        var ends = new bool[Members.Count];
+        for (var i = 0; i < ends.Length; i++)
+            ends[i] = dry[i] < mark[i];
+        return ends;
     }
 
     private double At(Row row, double[] z) =>

@@ -75,16 +75,20 @@ internal static class DayLearning
         return Moved(state, live, after, nowS, new DayPlace(state, live, nowS));
     }
 
-    /// <summary>A level read at the end of a run-off is that of its end; the plant is taken there, with nothing left to run.</summary>
-    public static LivePlant AtEndOfRunOff(LivePlant live, Reading reading, double nowS)
+    /// <summary>
+    /// A level read at the end of a run-off is that of its end; the plant is taken there, with nothing left to run. It must be nearer to
+    /// that than to anything the plant as it stands would predict.
+    /// </summary>
+    public static LivePlant AtEndOfRunOff(RunState state, LivePlant live, Reading reading, double nowS)
     {
         var segment = live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff && s.Left.To == reading.Vessel);
         if (segment is null || segment.EndedS is not null || reading.Kind != ReadingKind.Volume)
             return live;
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
-        var nearer = Math.Abs(Expected(ended, reading) - reading.Value) <= Math.Abs(Expected(live, reading) - reading.Value);
-        if (end.DurationS > NearEnd * PlannedS(live, segment) || !nearer)
+        double Off(double predicted) => Math.Abs(predicted - reading.Value);
+        var asItStands = Math.Min(Off(Expected(live, reading)), Off(Predicted(state, live, reading, nowS)));
+        if (end.DurationS > NearEnd * PlannedS(live, segment) || Off(Expected(ended, reading)) > asItStands)
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
         return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };

@@ -4,7 +4,7 @@ namespace BrewDeck.Core.Running.Ensemble;
 internal static class Draw
 {
     /// <summary>Columns with mean 0, standard deviation 1 and no correlation at all (second-order exact sampling, Pham 2001).</summary>
-    public static float[] Whitened(int columns, int rows)
+    public static float[][] Whitened(int columns, int rows)
     {
         var state = 0x9E3779B97F4A7C15UL;
         var done = new double[columns][];
@@ -19,7 +19,7 @@ internal static class Draw
             Scale(column);
             done[j] = column;
         }
-        return [.. done.SelectMany(c => c).Select(v => (float)v)];
+        return [.. done.Select(column => Array.ConvertAll(column, v => (float)v))];
     }
 
     private static void Centre(double[] column)

@@ -1,12 +1,12 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>
 /// Possible days, each a deviation of every source in its standard deviations. A reading moves them by the ensemble square root filter
 /// (Whitaker and Hamill 2002, Monthly Weather Review 130): no random numbers, mean and covariance exactly as Kalman's, and no weights
-/// that could all end on one member.
+/// that could all end on one member. Vectors of one width on every machine: the sums, and so the figures, are the same on all.
 /// </summary>
 internal sealed class Members
 {
@@ -14,23 +14,20 @@ internal sealed class Members
 
     private static readonly Dictionary<int, Members> _priors = [];
 
-    /// <summary>One row of members for each source.</summary>
-    private readonly float[] _z;
+    /// <summary>One row of members for each source, each a piece of its own: together they would be a large object, collected with everything else.</summary>
+    private readonly float[][] _z;
 
-    private Members(float[] z, int sources)
+    private Members(float[][] z)
     {
         _z = z;
-        Sources = sources;
-        Mean = new double[sources];
-        for (var j = 0; j < sources; j++)
-            Mean[j] = Sum(Of(j)) / Count;
+        Mean = [.. z.Select(row => Sum(row) / Count)];
     }
 
-    public int Sources { get; }
+    public int Sources => _z.Length;
 
     public double[] Mean { get; }
 
-    public ReadOnlySpan<float> Of(int source) => _z.AsSpan(source * Count, Count);
+    public ReadOnlySpan<float> Of(int source) => _z[source];
 
     /// <summary>As stated: means 0, covariance exactly the identity, always the same draw.</summary>
     public static Members Prior(int sources)
@@ -38,7 +35,7 @@ internal sealed class Members
         lock (_priors)
         {
             if (!_priors.TryGetValue(sources, out var prior))
-                _priors[sources] = prior = new Members(Draw.Whitened(sources, Count), sources);
+                _priors[sources] = prior = new Members(Draw.Whitened(sources, Count));
             return prior;
         }
     }
@@ -47,13 +44,13 @@ internal sealed class Members
     public void Give(Quadratic row, Span<float> into)
     {
         into.Fill((float)row.AsStated);
-        var sums = MemoryMarshal.Cast<float, Vector<float>>(into);
+        var sums = MemoryMarshal.Cast<float, Vector128<float>>(into);
         for (var j = 0; j < Sources; j++)
         {
             if (row.Slope[j] == 0 && row.Bend[j] == 0)
                 continue;
-            Vector<float> slope = new((float)row.Slope[j]), bend = new((float)row.Bend[j]);
-            var z = MemoryMarshal.Cast<float, Vector<float>>(Of(j));
+            Vector128<float> slope = Vector128.Create((float)row.Slope[j]), bend = Vector128.Create((float)row.Bend[j]);
+            var z = MemoryMarshal.Cast<float, Vector128<float>>(Of(j));
             for (var i = 0; i < z.Length; i++)
                 sums[i] += (slope + bend * z[i]) * z[i];
         }
@@ -71,13 +68,13 @@ internal sealed class Members
             away[i] = shown[i] - (float)mean;
         double own = Dot(away, away) / (Count - 1), all = own + errorSd * errorSd;
         var shrink = 1 / (1 + Math.Sqrt(errorSd * errorSd / all));
-        var z = new float[_z.Length];
+        var z = Rows();
         for (var j = 0; j < Sources; j++)
         {
             var gain = Dot(Of(j), away) / (Count - 1) / all;
-            Move(Of(j), away, (float)(gain * (off - mean)), (float)(-shrink * gain), z.AsSpan(j * Count, Count));
+            Move(Of(j), away, (float)(gain * (off - mean)), (float)(-shrink * gain), z[j]);
         }
-        return new(z, Sources);
+        return new(z);
     }
 
     /// <summary>
@@ -94,15 +91,17 @@ internal sealed class Members
         var told = new double[Sources];
         for (var j = 0; j < Sources; j++)
             told[j] = Math.Abs(Correlation(Of(j), shown, mean, own));
-        var z = new float[_z.Length];
+        var z = Rows();
         for (var j = 0; j < Sources; j++)
         {
             var factor = (float)(1 + more * told[j] / told.Max());
             for (var i = 0; i < Count; i++)
-                z[j * Count + i] = (float)Mean[j] + factor * (Of(j)[i] - (float)Mean[j]);
+                z[j][i] = (float)Mean[j] + factor * (Of(j)[i] - (float)Mean[j]);
         }
-        return new(z, Sources);
+        return new(z);
     }
+
+    private float[][] Rows() => [.. _z.Select(_ => new float[Count])];
 
     private static double Correlation(ReadOnlySpan<float> source, ReadOnlySpan<float> shown, double mean, double sd)
     {
@@ -125,9 +124,9 @@ internal sealed class Members
 
     private static void Move(ReadOnlySpan<float> from, ReadOnlySpan<float> away, float shift, float factor, Span<float> into)
     {
-        ReadOnlySpan<Vector<float>> a = MemoryMarshal.Cast<float, Vector<float>>(from), b = MemoryMarshal.Cast<float, Vector<float>>(away);
-        var c = MemoryMarshal.Cast<float, Vector<float>>(into);
-        Vector<float> shifts = new(shift), factors = new(factor);
+        ReadOnlySpan<Vector128<float>> a = MemoryMarshal.Cast<float, Vector128<float>>(from), b = MemoryMarshal.Cast<float, Vector128<float>>(away);
+        var c = MemoryMarshal.Cast<float, Vector128<float>>(into);
+        Vector128<float> shifts = Vector128.Create(shift), factors = Vector128.Create(factor);
         for (var i = 0; i < a.Length; i++)
             c[i] = a[i] + shifts + factors * b[i];
     }
@@ -135,23 +134,30 @@ internal sealed class Members
     /// <summary>Blocks in single precision, their sums in double: float alone loses the third digit over so many.</summary>
     private static double Dot(ReadOnlySpan<float> a, ReadOnlySpan<float> b)
     {
-        ReadOnlySpan<Vector<float>> x = MemoryMarshal.Cast<float, Vector<float>>(a), y = MemoryMarshal.Cast<float, Vector<float>>(b);
+        ReadOnlySpan<Vector128<float>> x = MemoryMarshal.Cast<float, Vector128<float>>(a), y = MemoryMarshal.Cast<float, Vector128<float>>(b);
         double sum = 0;
         for (var i = 0; i < x.Length; i += 16)
         {
-            var block = Vector<float>.Zero;
+            var block = Vector128<float>.Zero;
             for (var k = i; k < Math.Min(x.Length, i + 16); k++)
                 block += x[k] * y[k];
-            sum += Vector.Sum(block);
+            sum += Vector128.Sum(block);
         }
         return sum;
     }
 
+    /// <summary>Blocks in single precision, as <see cref="Dot"/>.</summary>
     private static double Sum(ReadOnlySpan<float> a)
     {
+        var x = MemoryMarshal.Cast<float, Vector128<float>>(a);
         double sum = 0;
-        foreach (var v in a)
-            sum += v;
+        for (var i = 0; i < x.Length; i += 16)
+        {
+            var block = Vector128<float>.Zero;
+            foreach (var v in x[i..Math.Min(x.Length, i + 16)])
+                block += v;
+            sum += Vector128.Sum(block);
+        }
         return sum;
     }
 }

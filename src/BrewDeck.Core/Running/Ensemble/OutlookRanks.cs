@@ -28,15 +28,14 @@ public static class OutlookRanks
 
     private static (Row Row, Figure Middle, Band Band) Parts(Belief belief, Outlook outlook, OutlookFigure figure, string begun)
     {
-        var figures = new Figures(belief.Response);
+        var figures = belief.Response.Figures;
         var bands = belief.Bands(begun);
-        var response = belief.Response;
         return figure switch
         {
-            OutlookFigure.OriginalGravity => (response.Row(figures.OriginalGravitySg), outlook.OriginalGravitySg, bands.OriginalGravitySg),
-            OutlookFigure.FermenterVolume => (response.Row(figures.FermenterL), outlook.FermenterL, bands.FermenterL),
-            OutlookFigure.Bitterness => (response.Row(figures.BitternessIbu), outlook.BitternessIbu, bands.BitternessIbu),
-            _ => (response.Row(Figures.LeftMs(Math.Max(0, response.IndexOf(begun)))), outlook.FinishMs, bands.FinishMs),
+            OutlookFigure.OriginalGravity => (figures.OriginalGravitySg.Row, outlook.OriginalGravitySg, bands.OriginalGravitySg),
+            OutlookFigure.FermenterVolume => (figures.FermenterL.Row, outlook.FermenterL, bands.FermenterL),
+            OutlookFigure.Bitterness => (figures.BitternessIbu.Row, outlook.BitternessIbu, bands.BitternessIbu),
+            _ => (figures.LeftMs(Math.Max(0, belief.Response.IndexOf(begun))).Row, outlook.FinishMs, bands.FinishMs),
         };
     }
 }

@@ -36,6 +36,7 @@ internal sealed class Response
         }
         Paced = Pace.Over(plan, Setting);
         Kept = Row(RunOffL);
+        Figures = new(this);
     }
 
     public Plan Plan { get; }
@@ -50,15 +51,15 @@ internal sealed class Response
     /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
     public Row Kept { get; }
 
+    /// <summary>The figures of the outlook.</summary>
+    public Figures Figures { get; }
+
     /// <summary>The response of a plan, computed once for as long as the plan is in use.</summary>
     public static Response Of(Plan plan) => _known.GetValue(plan, p => new Response(p));
 
     /// <summary>How a quantity of the folded day depends on the sources.</summary>
     public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
         new(Quadratic.Of(_atMark, quantity), Quadratic.Of(_dry, quantity));
-
-    /// <summary>What the pace of one person adds to a quantity by the end of the day.</summary>
-    public double Paces(Func<ImmutableArray<PlanStep>, double> quantity) => quantity(Paced.Steps) - quantity(Plan.Steps);
 
     /// <summary>Index of a step of the plan; -1: a remedy put it on the sheet.</summary>
     public int IndexOf(string stepId)

@@ -7,15 +7,17 @@ namespace BrewDeck.Tests.Running.Ensemble;
 public class RankedTests
 {
     [Fact]
-    public void The_value_of_a_rank_is_where_sorting_would_put_it() =>
-        Gen.Select(Gen.Int[-9, 9].Select(i => i / 4f).Array[1, 60], Gen.Double[0, 1]).Sample(
-            (values, share) =>
+    public void The_values_of_ranks_are_where_sorting_would_put_them() =>
+        Gen.Select(Spread.Array[1, 300], Gen.Double[0, 1].Array[3]).Sample(
+            (values, shares) =>
             {
-                var rank = (int)(share * (values.Length - 1));
-                float[] moved = [.. values], sorted = [.. values.Order()];
-                Assert.Equal(sorted[rank], Ranked.At(moved, rank));
-                Assert.True(moved[..rank].All(v => v <= moved[rank]) && moved[rank..].All(v => v >= moved[rank]));
-                Assert.Equal(sorted, moved.Order());
+                int[] ranks = [.. shares.Select(s => (int)(s * (values.Length - 1)))];
+                float[] sorted = [.. values.Order()], found = new float[ranks.Length];
+                Ranked.At(values, ranks, found);
+                Assert.Equal(ranks.Select(r => sorted[r]), found);
             },
             iter: 2000);
+
+    /// <summary>Ties, a wide spread, and now and then one far away from all others.</summary>
+    private static Gen<float> Spread => Gen.Frequency((6, Gen.Int[-9, 9].Select(i => i / 4f)), (6, Gen.Float[-3, 3]), (1, Gen.Float[-1e9f, 1e9f]));
 }
