@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.Terminal.Paint;
 
@@ -48,6 +49,9 @@ internal static class CommandTable
     };
 
     private static DeckOptions Deck(ParseResult p) => new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly));
+
+    /// <exception cref="BrewDeck.Deck.LogbookException">There is no home to look in.</exception>
+    public static string FolderOf(ParseResult parsed) => LogFolder.Resolve(parsed.GetValue(Logbook));
 
     public static RootCommand Root(TimeProvider time, TextWriter output, TextWriter errors)
     {

@@ -13,4 +13,7 @@ internal static class ExitCode
     public const int BadInput = 3;
 
     public const int LogbookTrouble = 4;
+
+    /// <summary>A fault of the program itself.</summary>
+    public const int Fault = 5;
 }

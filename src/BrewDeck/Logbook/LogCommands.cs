@@ -46,29 +46,19 @@ internal sealed class LogCommands(
     });
 
     /// <summary>The whole batch record as text.</summary>
-    public int Show(int batch) => WithBatch(batch, (journal, head) =>
-    {
-        var source = RecordSource.Of(batch, journal.Lines(batch), Notation);
-        output.Write(Text(RecordText.Of(BatchRecord.Of(source)), LogFormat.Text));
-        return Done;
-    });
+    public int Show(int batch) => WithRecord(batch, source => output.Write(Text(RecordText.Of(BatchRecord.Of(source)), LogFormat.Text)));
 
     /// <summary>The batch record as a page.</summary>
     /// <param name="file">Null: to the output.</param>
-    public int Report(int batch, string? file) => WithBatch(batch, (journal, head) =>
-    {
-        WriteOut(file, ReportPage.Of(RecordSource.Of(batch, journal.Lines(batch), Notation)));
-        return Done;
-    });
+    public int Report(int batch, string? file) => WithRecord(batch, source => WriteOut(file, ReportPage.Of(source)));
 
     /// <summary>A recipe of what was really brewed, in the open BeerJSON standard; what it has no place for is told on the error stream.</summary>
-    public int ExportRecipe(int batch, string? file) => WithBatch(batch, (journal, head) =>
+    public int ExportRecipe(int batch, string? file) => WithRecord(batch, source =>
     {
-        var document = BeerJsonWriter.Write(BrewedRecipe.Of(RecordSource.Of(batch, journal.Lines(batch), Notation)));
+        var document = BeerJsonWriter.Write(BrewedRecipe.Of(source));
         foreach (var note in document.Notes)
             _lines.Say(note);
         WriteOut(file, JsonAscii.Of(document.Text));
-        return Done;
     });
 
     /// <summary>JSON is the tape as it is kept, byte for byte.</summary>
@@ -105,6 +95,23 @@ internal sealed class LogCommands(
 
     private static IEnumerable<string> TapeOf(Journal journal, int batch) =>
         journal.Lines(batch).Select(line => Encoding.ASCII.GetString(line.ToUtf8()).TrimEnd('\n'));
+
+    private int WithRecord(int batch, Action<RecordSource> act) => WithBatch(batch, (journal, _) =>
+    {
+        var lines = journal.Lines(batch);
+        try
+        {
+            act(RecordSource.Of(batch, lines, Notation));
+            return Done;
+        }
+        // a tape that is whole can hold a plan that no planner drew: a kettle of no litres, a step without its vessel. What the model then
+        // throws is anything
+        catch (Exception e) when (e is not (LogbookException or ProfileException or IOException))
+        {
+            throw new LogbookException($"batch {batch}: its plan is none that this version can follow ({SafeText.OneLine(e.Message)}); "
+                + $"\"brewdeck log export {batch}\" gives its events as they are kept", e);
+        }
+    });
 
     private int WithBatch(int batch, Func<Journal, BatchHead, int> act) => WithJournal(journal =>
         journal.List().FirstOrDefault(head => head.Number == batch) is { } head ? act(journal, head) : Refuse(journal, batch));

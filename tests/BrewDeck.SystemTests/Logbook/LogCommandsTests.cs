@@ -15,6 +15,18 @@ public sealed class LogCommandsTests
 
     private LogCommands Commands => new(() => _disk, Days.StatusOf, _out, _errors);
 
+    /// <summary>The days of these tests are made by hand: no planner would draw a step without its vessel.</summary>
+    [Fact]
+    public void APlanThatTheModelCannotFollowIsSaidInOneLine()
+    {
+        Write([.. Days.Events(4)]);
+        Assert.Equal((4, 4), (Commands.Show(1), Commands.Report(1, null)));
+        Assert.Matches(
+            @"^(brewdeck: batch 1: its plan is none that this version can follow \([^\n]+\); ""brewdeck log export 1"" gives its events as they are kept\n){2}$",
+            _errors.ToString());
+        Assert.Empty(_out.ToString());
+    }
+
     [Fact]
     public void TheListAsText()
     {

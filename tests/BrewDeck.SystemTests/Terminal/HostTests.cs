@@ -1,3 +1,6 @@
+using BrewDeck.Commands;
+using BrewDeck.SystemTests.Logbook;
+
 namespace BrewDeck.SystemTests.Terminal;
 
 /// <summary>
@@ -49,15 +52,20 @@ public sealed class HostTests
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
     [InlineData("x", "thrown by the session")]
     [InlineData("t", "thrown on another thread")]
-    public void An_exception_gives_the_terminal_back_before_it_is_reported(string key, string message)
+    public void An_exception_gives_the_terminal_back_and_is_told_in_one_line_and_a_note(string key, string message)
     {
-        using var terminal = Start();
+        using var folder = new TempFolder();
+        using var terminal = Start($"exec {Program} '{folder.Path}'");
         terminal.Type(key);
-        Assert.NotEqual(0, terminal.WaitForExit());
-        terminal.WaitUntil(() => terminal.Output.Contains(message, StringComparison.Ordinal), message);
+        Assert.Equal(ExitCode.Fault, terminal.WaitForExit());
+        terminal.WaitUntil(() => terminal.Output.TrimEnd('\r', '\n').EndsWith("looks after the program", StringComparison.Ordinal) && terminal.Output.EndsWith('\n'), message);
         terminal.WaitUntilRestored();
-        Assert.True(
-            terminal.Output.LastIndexOf("\e[?1049l", StringComparison.Ordinal) < terminal.Output.IndexOf(message, StringComparison.Ordinal));
+        var told = After(terminal, "\e[?1049l");
+        Assert.Contains($"brewdeck: a fault in the program ({message}); everything up to the last act is in the logbook; {folder.Path}/crash-", told, StringComparison.Ordinal);
+        Assert.Equal(2, told.Split('\n').Length);
+        var note = File.ReadAllText(Assert.Single(Directory.GetFiles(folder.Path, "crash-*.txt")));
+        Assert.Contains($"System.InvalidOperationException: {message}", note, StringComparison.Ordinal);
+        Assert.Contains("DemoSession", note, StringComparison.Ordinal);
     }
 
     [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -127,6 +128,50 @@ public class SessionTroubleTests
     }
 
     [Fact]
+    public void A_clock_that_is_set_forward_asks_for_hands_and_forgets_nothing()
+    {
+        var brewer = new Player();
+        brewer.Begin().Until("mash.rest-1");
+        var events = brewer.Store[1].Count;
+
+        brewer.Wait(30 * 3600).Keys("6").Line("65.5");
+
+        Assert.Single(brewer.Session.State!.Readings);
+        Assert.Equal(brewer.Store[1].Take(events), new Player(brewer.Store, at: brewer.Now).Store[1].Take(events));
+    }
+
+    /// <summary>The wall clock leaps by its offset, in autumn and spring or on a journey: no event is early or late for it.</summary>
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(1)]
+    [InlineData(9)]
+    public void Another_offset_of_the_clock_moves_no_countdown_and_no_event(double hours)
+    {
+        var (stays, moves) = (new Player(), new Player());
+        foreach (var brewer in (Player[])[stays, moves])
+            brewer.Begin().Until("mash.rest-1").Wait(90);
+        moves.Now = moves.Now.ToOffset(moves.Now.Offset + TimeSpan.FromHours(hours));
+
+        foreach (var brewer in (Player[])[stays, moves])
+            brewer.Wait(600).Keys("6").Line("65.5");
+
+        Assert.Equal((stays.Deck.Big, stays.Deck.BigLabel), (moves.Deck.Big, moves.Deck.BigLabel));
+        Assert.Equal(stays.Store[1].Select(e => e.AtMs), moves.Store[1].Select(e => e.AtMs));
+    }
+
+    /// <summary>A night in autumn has an hour twice: the words show local time, the day counts on.</summary>
+    [Fact]
+    public void The_hour_that_comes_twice_counts_once()
+    {
+        var zone = ShedTime();
+        var before = new DateTimeOffset(2026, 10, 25, 0, 30, 0, TimeSpan.Zero);
+        var notation = new Notation(UnitSystem.Metric, zone);
+        Assert.Equal(("02:30", "02:30", "03:30"), (Local(0), Local(1), Local(2)));
+
+        string Local(int hours) => notation.Local(before.AddHours(hours).ToUnixTimeMilliseconds()).ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
     public void Leaving_while_a_batch_runs_is_asked_about()
     {
         var brewer = new Player();
@@ -150,5 +195,15 @@ public class SessionTroubleTests
         brewer.Send(new Input.Resized(120, 40)).Send(new Input.Resized(10, 2));
 
         Assert.Equal(before, brewer.Text);
+    }
+
+    /// <summary>One hour east of UTC, and another one in summer.</summary>
+    private static TimeZoneInfo ShedTime()
+    {
+        var (spring, autumn) = (
+            TimeZoneInfo.TransitionTime.CreateFloatingDateRule(new DateTime(1, 1, 1, 2, 0, 0), 3, 5, DayOfWeek.Sunday),
+            TimeZoneInfo.TransitionTime.CreateFloatingDateRule(new DateTime(1, 1, 1, 3, 0, 0), 10, 5, DayOfWeek.Sunday));
+        var summer = TimeZoneInfo.AdjustmentRule.CreateAdjustmentRule(DateTime.MinValue.Date, DateTime.MaxValue.Date, TimeSpan.FromHours(1), spring, autumn);
+        return TimeZoneInfo.CreateCustomTimeZone("shed", TimeSpan.FromHours(1), "shed", "shed", "shed in summer", [summer]);
     }
 }

@@ -44,14 +44,26 @@ internal sealed class LogArchiveReader(TextReader input, string path, int format
     private (string, string) OneFile()
     {
         var line = Next();
-        var name = line.TryGetProperty("file", out var file) && file.ValueKind == JsonValueKind.String ? file.GetString()! : "";
-        return OwnFiles.IsOne(name) && line.TryGetProperty("text", out var text) && text.ValueKind == JsonValueKind.String
-            ? (name, text.GetString()!)
+        return Text(line, "file") is { } name && OwnFiles.IsOne(name) && Text(line, "text") is { } text
+            ? (name, text)
             : throw Wrong("should be a profile file");
     }
 
+    /// <returns>Null: there is none, or it is half a character.</returns>
+    private static string? Text(JsonElement line, string name)
+    {
+        try
+        {
+            return line.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
     private int Number(JsonElement line, string name) =>
-        line.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number)
+        line.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) && number >= 0
             ? number
             : throw Wrong($"should have \"{name}\"; \"brewdeck log export --all\" writes such a file");
 

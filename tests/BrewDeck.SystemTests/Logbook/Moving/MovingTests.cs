@@ -1,4 +1,5 @@
 using BrewDeck.Core.Running;
+using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Logbook.Moving;
 using CsCheck;
@@ -13,6 +14,12 @@ public sealed class MovingTests : IDisposable
     private readonly StringWriter _errors = new() { NewLine = "\n" };
 
     public void Dispose() => _temp.Dispose();
+
+    [Theory]
+    [InlineData("""{"brewdeck_logbook":1,"batches":-1,"files":0}""", "f:1: should have \"batches\"; \"brewdeck log export --all\" writes such a file")]
+    [InlineData("""{"brewdeck_logbook":1,"batches":0,"files":1}|{"file":"recipes/a.toml","text":"\ud800"}""", "f:2: should be a profile file")]
+    public void AWholeLogbookThatNobodyWroteIsRefusedInOneLine(string text, string says) =>
+        Assert.Equal(says, Assert.Throws<LogbookException>(() => LogArchive.Read(new StringReader(text.Replace('|', '\n')), "f")).Message);
 
     [Fact]
     public void A_backup_is_taken_while_the_day_runs_and_restored_whole()
