@@ -1,5 +1,4 @@
 using BrewDeck.Deck;
-using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
