@@ -1,3 +1,4 @@
+using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck;
@@ -13,6 +14,9 @@ public interface ISession
 
     /// <summary>When the screen changes next without an input; null: it does not.</summary>
     DateTimeOffset? NextTick { get; }
+
+    /// <summary>The place where the next key is struck.</summary>
+    KeyContext Where => KeyContext.None;
 
     /// <summary>The brewer has left the program.</summary>
     bool Ended { get; }

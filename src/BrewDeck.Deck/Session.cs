@@ -32,6 +32,8 @@ public sealed class Session : ISession
 
     public bool Ended => _shell.Ended;
 
+    public KeyContext Where => _shell.Top.Where;
+
     /// <summary>Number of the exercise that this deck was left for; null: none.</summary>
     public int? Exercise => _shell.Exercise;
 

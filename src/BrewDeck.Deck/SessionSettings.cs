@@ -38,6 +38,9 @@ public sealed record SessionPorts(
     /// <summary>Looks back at a rehearsed batch by its events; gives null for one that was not rehearsed.</summary>
     public Func<IReadOnlyList<RunEvent>, Debrief?>? Debrief { get; init; }
 
+    /// <summary>The followed figures of batches, in the order of <see cref="Trends.BatchFigures.All"/>; null: read from their events each time.</summary>
+    public Func<IReadOnlyList<BatchHead>, IReadOnlyList<double?[]>>? Figures { get; init; }
+
     /// <summary>Null: there are no exercises here.</summary>
     public IExerciseBook? Exercises { get; init; }
 }

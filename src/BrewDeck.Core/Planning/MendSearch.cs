@@ -27,33 +27,31 @@ internal sealed class MendSearch(Brewhouse house, Recipe recipe, DayChoices choi
 
     /// <summary>Tap water no colder than it comes out of the ground.</summary>
     public Mend? ColderWater(Limit limit, double sourceC) => Told(
-        "colder_water", "°C", Nearest(c => Margin(limit, house, choices with { SourceWaterC = c }), limit.Margin, sourceC, 2, 0.8, TempStep));
+        "colder_water", "°C", Nearest(c => Margin(limit, recipe, choices with { SourceWaterC = c }), limit.Margin, sourceC, 2, 0.8, TempStep));
 
     /// <summary>Where all the liquor goes into the mash, a sparge takes some of it out again.</summary>
     public Mend? Sparge(Limit limit) =>
-        choices.Sparge == SpargeMethod.None && house.CanSparge && Margin(limit, house, choices with { Sparge = SpargeMethod.Fly }) >= 0
+        choices.Sparge == SpargeMethod.None && house.CanSparge && Margin(limit, recipe, choices with { Sparge = SpargeMethod.Fly }) >= 0
             ? new("fly_sparge", 0, "")
             : null;
 
     private Mend? Batch(string code, Limit limit, double batchL, double bound, double guess) =>
-        Told(code, "L", Nearest(l => Margin(limit, house, choices with { BatchL = l }), limit.Margin, batchL, bound, guess, LitreStep));
+        Told(code, "L", Nearest(l => Margin(limit, recipe, choices with { BatchL = l }), limit.Margin, batchL, bound, guess, LitreStep));
 
     private Mend? Thickness(string code, Limit limit, double bound)
     {
         if (choices.Sparge == SpargeMethod.None)
             return null;
-        var habits = house.Habits;
-        double At(double thickness) =>
-            Margin(limit, house with { Habits = habits with { MashThicknessLPerKg = thickness } }, choices);
-        var guess = bound < habits.MashThicknessLPerKg ? 0.9 : 1.1;
-        return Told(code, "L/kg", Nearest(At, limit.Margin, habits.MashThicknessLPerKg, bound, guess, ThicknessStep));
+        var usual = recipe.MashThicknessLPerKg ?? house.Habits.MashThicknessLPerKg;
+        double At(double thickness) => Margin(limit, recipe with { MashThicknessLPerKg = thickness }, choices);
+        return Told(code, "L/kg", Nearest(At, limit.Margin, usual, bound, bound < usual ? 0.9 : 1.1, ThicknessStep));
     }
 
     private static Mend? Told(string code, string unit, double? value) => value is { } found ? new(code, found, unit) : null;
 
     /// <summary>What is left of a limit when the day is planned otherwise; a limit that no longer applies holds.</summary>
-    private double Margin(Limit limit, Brewhouse otherHouse, DayChoices otherChoices) =>
-        Planner.LimitsOf(otherHouse, recipe, otherChoices).FirstOrDefault(l => l.Name == limit.Name)?.Margin ?? 0;
+    private double Margin(Limit limit, Recipe otherRecipe, DayChoices otherChoices) =>
+        Planner.LimitsOf(house, otherRecipe, otherChoices).FirstOrDefault(l => l.Name == limit.Name)?.Margin ?? 0;
 
     /// <summary>The value next to where it stands at which the margin is no longer negative: secants, then steps that people can set.</summary>
     private static double? Nearest(Func<double, double> margin, double marginAtFrom, double from, double bound, double guess, double step)

@@ -84,7 +84,8 @@ public sealed record Limit(string Name, double Value, double Bound, string Unit,
 }
 
 /// <summary>What a day would give, whether it can be brewed or not.</summary>
-public sealed record DayFigures(Totals Totals, ImmutableArray<Limit> Limits)
+/// <param name="Recipe">Its masses fitted to the day.</param>
+public sealed record DayFigures(Recipe Recipe, Totals Totals, ImmutableArray<Limit> Limits)
 {
     /// <summary>What keeps it from being brewed; empty: nothing does.</summary>
     public IEnumerable<Limit> Failed => Limits.Where(l => !l.Ok && !l.Warns);

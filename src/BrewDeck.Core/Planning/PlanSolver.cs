@@ -78,7 +78,8 @@ internal static class PlanSolver
         return last with { Recipe = recipe, StrikeL = strike, SpargeL = last.StrikeL + last.SpargeL + moreL - strike };
     }
 
-    private static double StrikeL(PlantSetting setting, Recipe recipe) => setting.Habits.MashThicknessLPerKg * recipe.MashKg;
+    private static double StrikeL(PlantSetting setting, Recipe recipe) =>
+        (recipe.MashThicknessLPerKg ?? setting.Habits.MashThicknessLPerKg) * recipe.MashKg;
 
     private static Misses Miss(PlantSetting setting, Recipe recipe, PlantState end)
     {

@@ -58,7 +58,7 @@ public static class Planner
         if (!Refusals.Beforehand(brewhouse, recipe, choices).IsEmpty)
             return null;
         var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices);
-        return new(DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps), LimitChecks.Of(setting, batch, steps));
+        return new(batch.Recipe, DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps), LimitChecks.Of(setting, batch, steps));
     }
 
     /// <summary>Every number that the plant of a day would have, whether it can be brewed or not.</summary>

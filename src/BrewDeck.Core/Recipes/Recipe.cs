@@ -39,6 +39,9 @@ public sealed record Recipe
 
     public required Yeast Yeast { get; init; }
 
+    /// <summary>Strike liquor to grist, L/kg; null: as the brewhouse usually does. Where nothing is sparged all the liquor is strike liquor.</summary>
+    public double? MashThicknessLPerKg { get; init; }
+
     /// <summary>What the water is to become; null: as the brewer always does.</summary>
     public WaterTarget? Water { get; init; }
 

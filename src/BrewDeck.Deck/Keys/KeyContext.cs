@@ -44,6 +44,15 @@ public enum KeyContext
     /// <summary>A choice of recipes, beside the keys of a list.</summary>
     Recipes = 131072,
 
-    Screens = Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
-    Scrolled = Plan | Refused | Text | Batch | Closed,
+    /// <summary>A recipe on its way to another brewhouse.</summary>
+    Scaling = 262144,
+
+    /// <summary>The day drawn.</summary>
+    Charts = 524288,
+
+    /// <summary>The list of batches, beside the keys of a list.</summary>
+    Batches = 1048576,
+
+    Screens = Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Charts | Plan | Refused | Text | Batch | Closed,
 }

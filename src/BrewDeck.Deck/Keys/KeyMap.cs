@@ -14,7 +14,7 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
-    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe;
+    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
 
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
@@ -33,6 +33,7 @@ public static class KeyMap
         new(KeyContext.Deck, Command.Note, "n", Key('n'), "note", "Write a note into the log."),
         new(KeyContext.Deck, Command.Hold, "h", Key('h'), "hold", "Hold the step, or go on with a held one."),
         new(KeyContext.Deck, Command.RunSheet, "p", Key('p'), "run sheet", "The whole day with its times."),
+        new(KeyContext.Deck, Command.Charts, "c", Key('c'), "", "Temperature, volume and gravity over the day, and the timetable, planned against done."),
         new(KeyContext.Deck, Command.Alarms, "l", Key('l'), "alarms", "The alarms that stand and the log of them; enter there shelves one for some minutes."),
         new(KeyContext.Deck, Command.WipeLock, "w", Key('w'), "wipe lock", "Lock the keys to wipe them; typing dry unlocks."),
         new(KeyContext.Deck, Command.Skip, "s", Key('s'), "", "Skip the step: asks for the word skip."),
@@ -65,11 +66,28 @@ public static class KeyMap
         new(KeyContext.Recipes, Command.New, "n", Key('n'), "new", "Make a new recipe."),
         new(KeyContext.Recipes, Command.Change, "e", Key('e'), "change", "Change the chosen recipe."),
         new(KeyContext.Recipes, Command.Copy, "c", Key('c'), "copy", "Make a new recipe of the chosen one."),
+        new(KeyContext.Recipes, Command.Scale, "b", Key('b'), "rescale", "Move the chosen recipe to another brewhouse, and see both side by side."),
+        new(KeyContext.Scaling, Command.GoOn, "space", Space, "all of it", "All figures and amounts side by side."),
+        new(KeyContext.Scaling, Command.Change, "enter", Enter, "change", "Turn the chosen row to its next value, or type it."),
+        new(KeyContext.Scaling, Command.PickRow, "0-9", Digits, "type", "Type the litres into the fermenter."),
+        new(KeyContext.Scaling, Command.Save, "s", Key('s'), "save", "Write it as a recipe of its own."),
         new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
         new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "circuits", "Turn to another number of circuits; the plan says what each costs."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
         new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
+        new(KeyContext.Batch | KeyContext.Closed, Command.Charts, "c", Key('c'), "charts", "Temperature, volume and gravity over the day, and the timetable, planned against done."),
+        new(KeyContext.Charts, Command.NextKind, "space", [.. SpaceOrEnter, new(KeyName.Right), new(KeyName.Tab)], "next chart", "The next chart (enter and right do the same)."),
+        new(KeyContext.Charts, Command.PreviousKind, "left", Named(KeyName.Left), "chart before", "The chart before."),
+        new(KeyContext.Charts, Command.PickRow, "1-9", Digits, "", "That chart."),
+        new(KeyContext.Batches, Command.Search, "s", Key('s'), "search", "Find batches as you type: number, day, recipe, brewhouse, state."),
+        new(KeyContext.Batches, Command.Mark, "m", Key('m'), "mark", "Mark the chosen batch for a look side by side, or let it go."),
+        new(KeyContext.Batches, Command.SideBySide, "c", Key('c'), "side by side", "Set two to five marked batches beside each other; enter there takes a row out."),
+        new(KeyContext.Batches, Command.Trends, "t", Key('t'), "trends", "What efficiency, evaporation, run-off and so on do over the listed batches, with the limits of a control chart."),
+        new(KeyContext.Batches, Command.Sort, "o", Key('o'), "order", "Another order: newest, oldest, recipe, brewhouse, state."),
+        new(KeyContext.Batches, Command.Rehearsed, "r", Key('r'), "", "List all, only real batches, or only rehearsals."),
+        new(KeyContext.Batches, Command.SameRecipe, "e", Key('e'), "", "Only batches of the chosen one's recipe, or of all again."),
+        new(KeyContext.Batches, Command.SameBrewhouse, "h", Key('h'), "", "Only batches on the chosen one's brewhouse, or on all again."),
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
         new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
         new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),

@@ -46,6 +46,9 @@ internal sealed class BatchPage : TextPage
             case Command.AfterDay:
                 AfterDayPage.Enter(Shell, _number);
                 break;
+            case Command.Charts:
+                Shell.Try(() => Shell.Push(new ChartsPage(Shell, _number, Shell.Ports.Store.Read(_number))));
+                break;
             default:
                 base.Handle(command, stroke, now);
                 break;

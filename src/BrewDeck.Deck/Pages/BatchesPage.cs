@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -5,10 +7,14 @@ using Humanizer;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>All batches, newest first.</summary>
+/// <summary>The logbook: all batches, searched, filtered and sorted; a few side by side, or their trends.</summary>
 internal sealed class BatchesPage : ListPage
 {
     private readonly IReadOnlyList<BatchHead> _batches;
+    private readonly HashSet<int> _marked = [];
+    private BatchQuery _query = new();
+    private ImmutableArray<BatchHead> _found;
+    private ImmutableArray<Row> _rows;
 
     public BatchesPage(Shell shell)
         : base(shell)
@@ -16,24 +22,102 @@ internal sealed class BatchesPage : ListPage
         IReadOnlyList<BatchHead> batches = [];
         shell.Try(() => batches = shell.Ports.Store.List());
         _batches = batches;
+        Find(_query);
     }
 
-    protected override int Count => _batches.Count;
+    public override KeyContext Context => KeyContext.List | KeyContext.Batches;
 
-    protected override void Choose(int row, DateTimeOffset now) => Shell.Push(new BatchPage(Shell, _batches[row].Number));
+    protected override int Count => _found.Length;
+
+    private BatchHead? Chosen => Selected < Count ? _found[Selected] : null;
+
+    protected override void Choose(int row, DateTimeOffset now) => Shell.Push(new BatchPage(Shell, _found[row].Number));
+
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        switch (command)
+        {
+            case Command.Search:
+                Ask(new SearchAsk(this, _query.Search, text => Find(_query with { Search = text }), () => $"{"batch".ToQuantity(Count)} of {_batches.Count}"));
+                break;
+            case Command.Rehearsed:
+                Find(_query with { Share = Next(_query.Share) });
+                break;
+            case Command.SameRecipe:
+                Find(_query with { Recipe = _query.Recipe is null ? Chosen?.Recipe : null });
+                break;
+            case Command.SameBrewhouse:
+                Find(_query with { Brewhouse = _query.Brewhouse is null ? Chosen?.Brewhouse : null });
+                break;
+            case Command.Sort:
+                Find(_query with { Order = Next(_query.Order) });
+                break;
+            case Command.Mark when Chosen is { } head:
+                Mark(head);
+                break;
+            case Command.SideBySide:
+                SideBySidePage.Enter(Shell, [.. _batches.Where(b => _marked.Contains(b.Number)).OrderBy(b => b.Number)]);
+                break;
+            case Command.Trends:
+                TrendsPages.Enter(Shell, _found);
+                break;
+            default:
+                base.Handle(command, stroke, now);
+                break;
+        }
+    }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
         "Batches",
-        "batch".ToQuantity(_batches.Count),
-        [new Column("no.", 4, Right: true), new Column("opened", 16), new Column("recipe", 0), new Column("state", 8)],
-        [.. _batches.Select(b => new Row([
-            Notation.Number(b.Number, "0"),
-            Shell.Notation.Date(b.OpenedMs),
-            b.Recipe + (b.Rehearsed ? " (rehearsal)" : ""),
-            Names.Status(b.Status)]))],
-        _batches.Count == 0 ? -1 : Selected,
-        _batches.Count == 0
-            ? [Line.Of("No batch has been brewed yet.")]
-            : [Line.Of($"On {_batches[Selected].Brewhouse}, {"act".ToQuantity(_batches[Selected].Events)} in its log.")],
+        Count == _batches.Count ? "batch".ToQuantity(Count) : $"{Count} of {_batches.Count} batches",
+        [new Column("no.", 6, Right: true), new Column("opened", 16), new Column("recipe", 0), new Column("state", 8)],
+        _rows,
+        Count == 0 ? -1 : Selected,
+        [.. Details()],
         KeyMap.Hints(Context));
+
+    private IEnumerable<Line> Details()
+    {
+        if (_batches.Count == 0)
+            yield return Line.Of("No batch has been brewed yet.");
+        else if (Chosen is { } head)
+            yield return Line.Of($"On {head.Brewhouse}, {"act".ToQuantity(head.Events)} in its log.");
+        else
+            yield return Line.Of("No batch is like that.");
+        if (_batches.Count > 0)
+            yield return Line.Of(BatchWords.Of(_query), Tone.Muted);
+        if (_marked.Count > 0)
+            yield return Line.Of($"Marked: {string.Join(", ", _marked.Order())}.");
+    }
+
+    private void Mark(BatchHead head)
+    {
+        if (!_marked.Remove(head.Number) && _marked.Count < SideBySidePage.Most)
+            _marked.Add(head.Number);
+        else if (_marked.Count == SideBySidePage.Most)
+            Shell.Say($"{SideBySidePage.Most} batches side by side are the most; m on a marked one lets it go.", Tone.Warning);
+        Compose();
+    }
+
+    private void Find(BatchQuery query)
+    {
+        _query = query;
+        _found = query.Of(_batches);
+        Compose();
+        Select(Selected);
+    }
+
+    // kept between keys: moving about in thousands makes no rows
+    private void Compose() => _rows = [.. _found.Select(b => new Row([
+        (_marked.Contains(b.Number) ? "* " : "") + Notation.Number(b.Number, "0"),
+        Shell.Notation.Date(b.OpenedMs),
+        b.Recipe + (b.Rehearsed ? " (rehearsal)" : ""),
+        Names.Status(b.Status)]))];
+
+    private static T Next<T>(T value)
+        where T : struct, Enum
+    {
+        var all = Enum.GetValues<T>();
+        return all[(Array.IndexOf(all, value) + 1) % all.Length];
+    }
 }

@@ -85,6 +85,9 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             case Command.RunSheet:
                 Shell.Push(new RunSheetPage(Shell, day));
                 break;
+            case Command.Charts:
+                Shell.Push(new ChartsPage(Shell, day));
+                break;
             case Command.WipeLock:
                 Shell.WipeLock.Lock();
                 break;

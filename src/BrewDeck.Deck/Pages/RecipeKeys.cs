@@ -5,14 +5,14 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>New, change and copy, where recipes are chosen.</summary>
+/// <summary>New, change, copy and scale, where recipes are chosen.</summary>
 internal sealed class RecipeKeys(Shell shell, Brewhouse house)
 {
     /// <param name="chosen">The recipe under the cursor; null when its file cannot be read.</param>
     /// <returns>False for another command.</returns>
     public bool Handle(Command command, ProfileEntry entry, Recipe? chosen)
     {
-        if (command is not (Command.New or Command.Change or Command.Copy))
+        if (command is not (Command.New or Command.Change or Command.Copy or Command.Scale))
             return false;
         if (shell.Ports.Writer is not { } writer)
             shell.Say("No recipe can be written here.", Tone.Warning);
@@ -20,6 +20,8 @@ internal sealed class RecipeKeys(Shell shell, Brewhouse house)
             shell.Try(() => shell.Push(new RecipePage(shell, writer, house, Blank(), null)));
         else if (chosen is null)
             shell.Say("This file cannot be read: mend it first.", Tone.Warning);
+        else if (command == Command.Scale)
+            ScalePage.Enter(shell, writer, house, chosen);
         else
             shell.Push(command == Command.Change
                 ? new RecipePage(shell, writer, house, chosen, entry)

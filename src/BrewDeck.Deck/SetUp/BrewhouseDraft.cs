@@ -37,20 +37,27 @@ internal static class BrewhouseDraft
             Name = asked.Name,
             Roles = asked.Roles,
             CapacityL = capacity,
+            RingL = asked.Id == "kettle" ? Math.Round(sheet.RingL, 1) : 0,
+            Rings = asked.Id == "kettle" ? sheet.Rings : 0,
             HeadroomL = Math.Round(asked.Headroom * capacity, 1),
             DeadSpaceL = sheet.Number(asked.Id + ".dead", Dimension.Volume),
             DiameterM = sheet.DiameterM(asked.Id),
             HeatCapacityJPerK = Math.Round(sheet.HeatCapacityJPerK(asked.Id) / 100) * 100,
             LossWPerK = Math.Round(sheet.Number(asked.Id + ".loss", Dimension.HeatTransfer), 1),
             Elements = [.. Elements(sheet, asked.Id)],
-            Burner = sheet.Heat(asked.Id) is { Gas: true } ? new(HeatMedium.Gas, sheet.NetW(asked.Id), Cover(sheet, asked.Id)) : null,
+            Burner = sheet.Heat(asked.Id).Medium is { } medium ? new(medium, sheet.NetW(asked.Id), Cover(sheet, asked.Id)) : null,
+            FalseBottom = Plate(sheet, asked.Id),
         };
     }
+
+    private static FalseBottom? Plate(SetUpSheet sheet, string id) => sheet.HasPlate(id)
+        ? new(sheet.Number(id + ".plate_diameter", Dimension.Length), sheet.Number(id + ".plate_load", Dimension.Mass))
+        : null;
 
     private static IEnumerable<Element> Elements(SetUpSheet sheet, string id)
     {
         var heat = sheet.Heat(id);
-        return heat.Gas ? [] : Enumerable.Range(0, heat.Count)
+        return heat.Medium is not null ? [] : Enumerable.Range(0, heat.Count)
             .Select(e => new Element(heat.Watts, sheet.Number(id + ".net", Dimension.Fraction), Cover(sheet, id), sheet.CircuitsOf(id)[e].Id));
     }
 
@@ -65,15 +72,15 @@ internal static class BrewhouseDraft
 
     private static Habits Habits(SetUpSheet sheet)
     {
-        var sparges = sheet.Vessels.Length == 3;
-        var tun = sheet.Vessels.First(v => v.Roles.HasFlag(VesselRoles.Mash)).Id;
+        var sparges = sheet.Vessels.Length >= 3;
+        var bed = (SetUpVessel.Lautering(sheet.Vessels) ?? sheet.Vessels[0]).Id;
         return new()
         {
             MashThicknessLPerKg = sparges ? 3 : 5,
             ConversionYield = 0.95,
             AbsorptionLPerKg = sheet.Vessels.Length == 1 ? 0.85 : 0.95,
             SpargeStages = sparges ? 2.5 : 1,
-            RunoffLPerMin = Math.Round(Typical.RunoffLPerMin(sheet.DiameterM(tun)) * (sparges ? 1 : 1.7), 1),
+            RunoffLPerMin = Math.Round(Typical.RunoffLPerMin(sheet.DiameterM(bed)) * (sparges ? 1 : 1.7), 1),
             EvaporationKgPerH = sheet.Number("evaporation", Dimension.Evaporation),
             TrubL = Math.Round(0.016 * sheet.CapacityL("kettle"), 1),
             HopAbsorptionLPerKg = 7,

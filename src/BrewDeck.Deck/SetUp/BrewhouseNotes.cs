@@ -23,7 +23,14 @@ internal static class BrewhouseNotes
             notes[v + ".power"] = Told(sheet, v + ".heat", "", now);
             notes[v + ".net"] = Told(sheet, v + ".net", Typical.NetSpread, now);
             notes[v + ".covered_at"] = Told(sheet, v + ".cover", "", now);
+            if (sheet.HasPlate(v))
+            {
+                notes[v + ".plate_diameter"] = Told(sheet, v + ".plate_diameter", "", now);
+                notes[v + ".rated_load"] = Told(sheet, v + ".plate_load", "", now);
+            }
         }
+        if (sheet.Rings > 0)
+            notes["kettle.ring"] = Told(sheet, "kettle.ring", "", now);
         foreach (var key in (string[])["mash_thickness", "conversion_yield", "grain_absorption", "sparge_stages", "runoff", "trub", "hop_absorption", "line_loss", "sparge_temperature"])
             notes["habits." + key] = Common;
         notes["habits.evaporation"] = Told(sheet, "evaporation", Typical.EvaporationSpread, now);

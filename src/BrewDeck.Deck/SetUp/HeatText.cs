@@ -1,16 +1,18 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BrewDeck.Core.Brewhouses;
 
 namespace BrewDeck.Deck.SetUp;
 
-/// <summary>What heats a vessel, as one line: <c>5.5 kW</c>, <c>2 x 3.5 kW</c>, <c>gas 8 kW</c>, <c>none</c>.</summary>
+/// <summary>What heats a vessel, as one line: <c>5.5 kW</c>, <c>2 x 3.5 kW</c>, <c>gas 8 kW</c>, <c>steam 45 kW</c>, <c>none</c>.</summary>
 /// <param name="Count">Elements or burners; 0: nothing heats it.</param>
 /// <param name="Watts">Of each.</param>
-internal sealed partial record HeatText(int Count, double Watts, bool Gas)
+/// <param name="Medium">Null: electric.</param>
+internal sealed partial record HeatText(int Count, double Watts, HeatMedium? Medium)
 {
-    private const double Least = 100, MostElectric = 50_000, MostGas = 1e6;
+    private const double Least = 100, MostElectric = 50_000, MostBurner = 1e6;
 
-    public static HeatText None { get; } = new(0, 0, false);
+    public static HeatText None { get; } = new(0, 0, null);
 
     /// <summary>Null when it is no such line. A bare number below 100 is kilowatts: no element has so few watts.</summary>
     public static HeatText? Of(string text)
@@ -24,14 +26,15 @@ internal sealed partial record HeatText(int Count, double Watts, bool Gas)
         var power = match.Groups["power"].Value;
         var bare = double.TryParse(power.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number < Least ? "kW" : "W";
         var read = QuantityReader.ReadIn(power, Dimension.Power, "W", bare);
-        var (gas, count) = (match.Groups["gas"].Success, match.Groups["count"].Success ? int.Parse(match.Groups["count"].Value, CultureInfo.InvariantCulture) : 1);
-        return read.Ok && read.Value >= Least && read.Value <= (gas ? MostGas : MostElectric) && count is >= 1 and <= 4
-            ? new(count, read.Value, gas) : null;
+        HeatMedium? medium = match.Groups["medium"].Value switch { "gas" => HeatMedium.Gas, "steam" => HeatMedium.Steam, _ => null };
+        var count = match.Groups["count"].Success ? int.Parse(match.Groups["count"].Value, CultureInfo.InvariantCulture) : 1;
+        return read.Ok && read.Value >= Least && read.Value <= (medium is null ? MostElectric : MostBurner) && count is >= 1 and <= 4
+            ? new(count, read.Value, medium) : null;
     }
 
     public override string ToString() => Count == 0 ? "none"
-        : (Gas ? "gas " : Count > 1 ? $"{Count} x " : "") + LineReaders.Kw(Watts);
+        : (Medium is { } medium ? medium.ToString().ToLowerInvariant() + " " : Count > 1 ? $"{Count} x " : "") + LineReaders.Kw(Watts);
 
-    [GeneratedRegex(@"^((?<gas>gas)\s+|(?<count>[1-4])\s*[x×*]\s*)?(?<power>[0-9].*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^((?<medium>gas|steam)\s+|(?<count>[1-4])\s*[x×*]\s*)?(?<power>[0-9].*)$", RegexOptions.ExplicitCapture)]
     private static partial Regex Form();
 }

@@ -40,14 +40,14 @@ internal static class LineReaders
         return null;
     }
 
-    /// <summary>Watts, several elements of so many watts, gas, or nothing.</summary>
+    /// <summary>Watts, several elements of so many watts, gas, steam, or nothing.</summary>
     /// <param name="circuits">Those that its elements come on, first element first; the last one counts for all further ones.</param>
     /// <param name="mayBeNone">The vessel may be without heat.</param>
     public static LineReader Heat(IReadOnlyList<Circuit> circuits, bool mayBeNone) => (string text, UnitSystem _, out string fault) =>
     {
         if (HeatText.Of(text) is not { } heat)
         {
-            fault = "write watts such as 5.5 kW, 2 x 3.5 kW or gas 8 kW";
+            fault = "write watts such as 5.5 kW, 2 x 3.5 kW, gas 8 kW or steam 45 kW";
             return null;
         }
         fault = heat.Count == 0 && !mayBeNone ? "it has to boil or to heat liquor; write its watts, such as 5.5 kW" : TooMuch(heat, circuits);
@@ -56,7 +56,7 @@ internal static class LineReaders
 
     private static string TooMuch(HeatText heat, IReadOnlyList<Circuit> circuits)
     {
-        if (heat.Gas)
+        if (heat.Medium is not null)
             return "";
         foreach (var circuit in circuits.Take(heat.Count).Where(c => heat.Watts > c.ContinuousW))
             return $"{Kw(heat.Watts)} is more than circuit {circuit.Id} carries for hours, {Kw(circuit.ContinuousW)}; go back to its breaker, or write less";

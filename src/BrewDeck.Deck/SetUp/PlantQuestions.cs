@@ -42,7 +42,7 @@ internal static class PlantQuestions
             yield return new("direct", "By its own heat, the wort pumped round or stirred");
         if (sheet.Vessels.Length > 1)
             yield return new("hot water", "By adding hot water");
-        if (sheet.Vessels.Length == 3 && sheet["pumps"] != "0")
+        if (sheet.Vessels.Length >= 3 && sheet["pumps"] != "0")
             yield return new("coil", "Pumped through a coil in the hot liquor tank");
     }
 }

@@ -53,7 +53,7 @@ internal static class PowerQuestions
         var fits = usual.Watts <= circuits[0].ContinuousW ? usual : usual with { Watts = Math.Max(100, carries) };
         sheet.Ask(new SetUpQuestion.Line(
             vessel.Id + ".heat", $"How many watts heat the {vessel.Name}?",
-            $"As printed on the element; several are written 2 x 3.5 kW, gas as gas 8 kW{(vessel.MayBeCold ? ", an unheated tun as none" : "")}.",
+            $"As printed on the element; several are written 2 x 3.5 kW, gas as gas 8 kW, steam as steam 45 kW{(vessel.MayBeCold ? ", an unheated tun as none" : "")}.",
             fits.ToString(), "2 to 6 kW", "5.5 kW", LineReaders.Heat(circuits, vessel.MayBeCold)));
         if (sheet.Heat(vessel.Id).Count == 0)
             return;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
@@ -90,6 +91,22 @@ internal sealed class SetUpSheet
         var read = QuantityReader.Read(this[vesselId + ".height"], Dimension.Volume);
         return read.Ok ? read.Value : Cylinder.VolumeL(DiameterM(vesselId), HeightM(vesselId));
     }
+
+    public int Rings => int.Parse(this["rings"], CultureInfo.InvariantCulture);
+
+    /// <summary>What a ring adds to the kettle, L; 0 without rings.</summary>
+    public double RingL
+    {
+        get
+        {
+            if (Rings == 0)
+                return 0;
+            var read = QuantityReader.Read(this["kettle.ring"], Dimension.Volume);
+            return read.Ok ? read.Value : Cylinder.VolumeL(DiameterM("kettle"), Number("kettle.ring", Dimension.Length));
+        }
+    }
+
+    public bool HasPlate(string vesselId) => _texts.TryGetValue(vesselId + ".plate", out var answer) && answer == "yes";
 
     public HeatText Heat(string vesselId) => HeatText.Of(this[vesselId + ".heat"])!;
 

@@ -1,3 +1,5 @@
+using BrewDeck.Core.Brewhouses;
+
 namespace BrewDeck.Deck.SetUp;
 
 /// <summary>What can be taken as usual or measured with water: heat that arrives, dead space, evaporation.</summary>
@@ -19,11 +21,16 @@ internal static class TrialQuestions
 
     private static SetUpQuestion.Line Net(SetUpSheet sheet, SetUpVessel vessel)
     {
-        var gas = sheet.Heat(vessel.Id).Gas;
+        var (usual, spread) = sheet.Heat(vessel.Id).Medium switch
+        {
+            HeatMedium.Gas => ("45 %", "30 to 60 % of a gas flame"),
+            HeatMedium.Steam => ("95 %", "90 to 100 % of what a steam jacket is rated for"),
+            _ => ("96 %", Typical.NetSpread),
+        };
         return new(
             vessel.Id + ".net", $"How much of the {vessel.Name}'s heat arrives?",
-            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", gas ? "45 %" : "96 %",
-            gas ? "30 to 60 % of a gas flame" : Typical.NetSpread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
+            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", usual,
+            spread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
             SetUpTrials.HeatUp(sheet, vessel));
     }
 

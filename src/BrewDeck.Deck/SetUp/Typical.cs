@@ -12,6 +12,7 @@ internal static class Typical
     public const string DeadSpaceSpread = "0.3 to 3 L";
     public const string EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
 
+    private const double PlateKgPerM2 = 3700;
     private const double SteelKgPerM2 = 10;
     private const double FittingsKg = 2;
     private const double SteelJPerKgK = 500;
@@ -36,6 +37,9 @@ internal static class Typical
 
     /// <summary>Runs slowly enough not to set a bed of that width, L/min.</summary>
     public static double RunoffLPerMin(double diameterM) => 7.5 * Cylinder.AreaM2(diameterM);
+
+    /// <summary>Load that a plate of a few mm of steel with a stay or two is usually rated for, kg.</summary>
+    public static double PlateLoadKg(double diameterM) => PlateKgPerM2 * Cylinder.AreaM2(diameterM);
 
     /// <summary>Side, bottom and lid.</summary>
     private static double WallM2(double diameterM, double heightM) =>

@@ -20,12 +20,15 @@ public static class HelpText
         (KeyContext.SetUp, "While a brewhouse is set up"),
         (KeyContext.Recipes, "Where recipes are chosen, beside those of lists"),
         (KeyContext.Recipe, "In a recipe being made"),
+        (KeyContext.Scaling, "When a recipe moves to another brewhouse"),
         (KeyContext.Plan, "On the plan"),
         (KeyContext.Refused, "On a plan that cannot be brewed"),
         (KeyContext.Batch, "On a batch's page"),
         (KeyContext.Closed, "On the page of a batch that is over"),
         (KeyContext.AfterDay, "On a batch after the day, beside those of lists"),
         (KeyContext.Lessons, "In the lessons, beside those of lists"),
+        (KeyContext.Batches, "In the list of batches, beside those of lists"),
+        (KeyContext.Charts, "On the charts"),
         (KeyContext.Text, "In other texts"),
     ];
 

@@ -35,7 +35,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             Bring(job);
         switch (spec.Kind)
         {
-            case StepKind.Ramp or StepKind.HeatMash when Profile.Habits.MashHeating == MashHeating.Coil:
+            case StepKind.Ramp or StepKind.HeatMash when plant.Truth.MashHeating == MashHeating.Coil:
                 PumpThroughCoil(spec.Vessel, job.Order.TargetC ?? 0);
                 break;
             case StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash:
@@ -111,7 +111,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.LiftBasket:
                 plant.LiftBasket();
                 break;
-            case StepKind.Ramp or StepKind.HeatMash when Profile.Habits.MashHeating == MashHeating.Coil:
+            case StepKind.Ramp or StepKind.HeatMash when plant.Truth.MashHeating == MashHeating.Coil:
                 plant.Heat(Profile.HotLiquorTank.Id, Math.Max(Profile.Habits.SpargeC, job.Order.TargetC + 1 ?? 0), Profile.HotLiquorTank.RatedW);
                 break;
             case StepKind.MovePlug:
@@ -223,9 +223,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
 
     private void Keep(StepSpec spec, double? setC)
     {
-        if (Profile.Habits.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
+        if (plant.Truth.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
             plant.PumpThroughCoil(spec.Vessel, setC ?? 0);
-        else if (Profile.Habits.MashHeating is MashHeating.Direct or MashHeating.Decoction && plant.Powers(spec.Vessel))
+        else if (plant.Truth.MashHeating is MashHeating.Direct or MashHeating.Decoction && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
             plant.HeatOff(spec.Vessel);

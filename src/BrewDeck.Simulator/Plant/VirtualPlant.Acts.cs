@@ -57,7 +57,7 @@ public sealed partial class VirtualPlant
 
     /// <summary>All that runs out of a vessel into another.</summary>
     public void TransferWort(string fromId, string toId, double litresPerMin) =>
-        Transfer(fromId, toId, this[fromId].ColdL, litresPerMin);
+        _pours.Add(new Pour(IndexOf(fromId), IndexOf(toId), litresPerMin / 60 * this[fromId].LiquidKg / Math.Max(1e-9, this[fromId].ColdL), this[fromId].LiquidKg, 0));
 
     /// <summary>The basket has drained: it takes the grain and what that keeps with it.</summary>
     public void LiftBasket()

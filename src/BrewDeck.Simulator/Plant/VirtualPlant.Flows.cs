@@ -180,9 +180,15 @@ public sealed partial class VirtualPlant
             return;
         }
         var hotC = CastTank.TempC;
-        var outC = Counterflow ? WortCooler.OutC(Chiller, flow, perKgK, hotC, Truth.SourceWaterC) : hotC;
+        var outC = Counterflow ? ChilledC(cast, flow, perKgK, hotC) : hotC;
         Ledger.CoolingJ += kg * perKgK * (hotC - outC);
         Arrive(kg, outC);
+    }
+
+    private double ChilledC(CastOut cast, double flowKgPerS, double perKgK, double hotC)
+    {
+        var tap = WortCooler.TapTurnedDown(Chiller, flowKgPerS, perKgK, hotC, Truth.SourceWaterC, cast.WantedC);
+        return WortCooler.OutC(tap, flowKgPerS, perKgK, hotC, Truth.SourceWaterC);
     }
 
     private void Arrive(double kg, double outC)

@@ -8,6 +8,9 @@ internal static class WortCooler
     /// <summary>Nobody throttles below this, kg/s (0.5 L/min).</summary>
     private const double SlowestKgPerS = 0.5 / 60;
 
+    /// <summary>A tap turned down further closes.</summary>
+    private const double LeastTap = 0.02;
+
     /// <summary>Wort temperature behind a counterflow chiller, °C.</summary>
     public static double OutC(ChillerTruth chiller, double wortKgPerS, double wortJPerKgK, double inC, double waterC)
     {
@@ -34,6 +37,27 @@ internal static class WortCooler
                 low = middle;
         }
         return low;
+    }
+
+    /// <summary>
+    /// Cooling water for a wort that would leave colder than wanted at its full flow: the tap is turned down, as a share of the whole. A
+    /// large plate cooler brings any wort to within a degree of its water.
+    /// </summary>
+    public static ChillerTruth TapTurnedDown(ChillerTruth chiller, double wortKgPerS, double wortJPerKgK, double inC, double waterC, double wantedC)
+    {
+        ChillerTruth At(double share) => chiller with { WaterLPerMin = share * chiller.WaterLPerMin };
+        if (OutC(chiller, wortKgPerS, wortJPerKgK, inC, waterC) >= wantedC)
+            return chiller;
+        double low = LeastTap, high = 1;
+        for (var i = 0; i < 20; i++)
+        {
+            var middle = 0.5 * (low + high);
+            if (OutC(At(middle), wortKgPerS, wortJPerKgK, inC, waterC) > wantedC)
+                low = middle;
+            else
+                high = middle;
+        }
+        return At(high);
     }
 
     /// <summary>Heat that a coil in a stirred kettle takes, W.</summary>

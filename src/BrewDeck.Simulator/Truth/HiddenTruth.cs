@@ -28,6 +28,9 @@ public sealed record HiddenTruth
     /// <summary>Number of sockets in use.</summary>
     public required int Circuits { get; init; }
 
+    /// <summary>From rest to rest, as chosen for the day.</summary>
+    public required MashHeating MashHeating { get; init; }
+
     /// <summary>The boil that the brewer sets, kg/h under the profile's heat and losses.</summary>
     public required double EvaporationKgPerH { get; init; }
 

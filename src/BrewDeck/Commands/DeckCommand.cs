@@ -1,5 +1,5 @@
 using BrewDeck.Deck;
-using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
@@ -22,23 +22,37 @@ internal static class DeckCommand
         var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
         {
             Debrief = Debriefing.Of,
+            Figures = heads => FigureCache.Read(new FolderDisk(place.Folder), journal, heads),
             Exercises = new ExerciseBook(place.Folder),
         };
-        var session = NewSession(place, ports, options.Units, place.Time.GetLocalNow());
+        var session = NewSession(place, ports, options, place.Time.GetLocalNow());
         return (Show(place, session, options), session.Exercise);
     }
 
-    public static Session NewSession(Workplace place, SessionPorts ports, UnitSystem units, DateTimeOffset now) =>
-        new(ports, Settings(place, units), now);
+    private static int Say(Workplace place, ISession session, BellCommand? bell)
+    {
+        if (!new PlainLoop(session, place.Time, Console.In, place.Output, bell is null ? null : bell.Ring).Run())
+            place.Output.WriteLine("The input has ended; everything up to the last act is in the logbook. Start brewdeck brew --plain again to go on.");
+        return ExitCode.Done;
+    }
 
-    public static SessionSettings Settings(Workplace place, UnitSystem units) =>
-        new() { Units = units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
+    public static Session NewSession(Workplace place, SessionPorts ports, DeckOptions options, DateTimeOffset now) =>
+        new(ports, Settings(place, options), now);
+
+    /// <summary>Lines that are typed whole do not bounce as keys do.</summary>
+    public static SessionSettings Settings(Workplace place, DeckOptions options)
+    {
+        var settings = new SessionSettings { Units = options.Units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
+        return options.Plain ? settings with { DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero } : settings;
+    }
 
     public static int Show(Workplace place, ISession session, DeckOptions options)
     {
-        if (!TerminalHost.HasTerminal)
-            throw new UsageException("the deck needs a terminal; for output to a file or a pipe use plan, rehearse --headless or log");
+        if (!options.Plain && !TerminalHost.HasTerminal)
+            throw new UsageException("the deck needs a terminal; for output to a file or a pipe use brew --plain, plan, rehearse --headless or log");
         using var bell = options.BellCommand is { Length: > 0 } command ? new BellCommand(command) : null;
+        if (options.Plain)
+            return Say(place, session, bell);
         var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring);
         if (ending != Ending.SessionEnded)
             SayStopped(place);

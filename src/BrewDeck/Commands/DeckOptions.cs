@@ -5,4 +5,5 @@ namespace BrewDeck.Commands;
 
 /// <summary>How the deck looks and sounds.</summary>
 /// <param name="BellCommand">For a louder sound; null: the terminal's bell alone.</param>
-internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand);
+/// <param name="Plain">Prints lines instead of drawing.</param>
+internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand, bool Plain = false);

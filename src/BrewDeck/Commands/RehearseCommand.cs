@@ -78,7 +78,7 @@ internal static class RehearseCommand
     {
         using var journal = place.OpenJournal();
         var deck = RehearsalDeck.Open(
-            journal, place.Profiles(), DeckCommand.Settings(place, options.Units), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
+            journal, place.Profiles(), DeckCommand.Settings(place, options), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
         if (deck.Session.State is null)
             deck.Begin(plan, card);
         var code = DeckCommand.Show(place, deck.Live, options);

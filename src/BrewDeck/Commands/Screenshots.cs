@@ -53,23 +53,28 @@ internal static class Screenshots
             Play(session, player, store, scene.Until);
             foreach (var (columns, rows) in scene.Sizes)
                 yield return ($"{scene.Name}-{columns}x{rows}", Still(session, columns, rows, At(player)));
-            foreach (var key in scene.Keys)
-                session.Receive(new Input.Key(key), At(player));
-            if (scene.Keys.Length > 0)
-                yield return ($"{scene.KeysShow}-80x24", Still(session, 80, 24, At(player)));
-            if (scene.Keys.Length > 0)
-                session.Receive(new Input.Key(new KeyStroke(KeyName.Escape)), At(player));
+            Type(session, scene.Keys, At(player));
+            yield return ($"{scene.KeysShow}-80x24", Still(session, 80, 24, At(player)));
+            Type(session, scene.Back, At(player));
         }
     }
 
     private static readonly Scene[] Scenes =
     [
-        new("weigh-in", s => Runs(s, StepKind.WeighIn), [(80, 24)], "run-sheet", [KeyStroke.Of('p')]),
-        new("mash", s => Since(s, StepKind.Rest, 2) > 12 * 60, [(80, 24), (120, 40), (200, 60)], "reading", [KeyStroke.Of('6')]),
-        new("lauter", s => Since(s, StepKind.Lauter, 1) > 15 * 60, [(100, 30)], "keys", [KeyStroke.Of('?')]),
-        new("boil", s => Since(s, StepKind.Boil, 1) > 20 * 60, [(80, 24), (120, 40)], "remedies", [KeyStroke.Of('r')]),
-        new("cast-out", s => Runs(s, StepKind.CastOut), [(80, 24)], "", []),
+        new("weigh-in", s => Runs(s, StepKind.WeighIn), [(80, 24)], "run-sheet", [Key('p')], [Escape]),
+        new("mash", s => Since(s, StepKind.Rest, 2) > 12 * 60, [(80, 24), (120, 40), (200, 60)], "reading", [Key('6')], [Escape]),
+        new("off", s => true, [], "remedies", [Key('6'), new Input.Submitted("60.5"), Key('r')], [Escape, Key('u')]),
+        new("lauter", s => Since(s, StepKind.Lauter, 1) > 15 * 60, [(100, 30)], "keys", [Key('?')], [Escape]),
+        new("boil", s => Since(s, StepKind.Boil, 1) > 20 * 60, [(80, 24), (120, 40)], "troubles", [Key('f')], [Escape]),
+        new("cast-out", s => Runs(s, StepKind.CastOut), [(80, 24)], "charts", [Key('c')], [Escape]),
     ];
+
+    /// <summary>A second between two keys: keys struck faster count as one.</summary>
+    private static void Type(Session session, Input[] keys, DateTimeOffset from)
+    {
+        for (var i = 0; i < keys.Length; i++)
+            session.Receive(keys[i], from.AddSeconds(i));
+    }
 
     private static bool Runs(MomentOfDay day, StepKind kind) =>
         day.State.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Kind == kind);
@@ -103,5 +108,9 @@ internal static class Screenshots
     private sealed record MomentOfDay(RunState State, long NowMs);
 
     private sealed record Scene(
-        string Name, Func<MomentOfDay, bool> Until, (int Columns, int Rows)[] Sizes, string KeysShow, KeyStroke[] Keys);
+        string Name, Func<MomentOfDay, bool> Until, (int Columns, int Rows)[] Sizes, string KeysShow, Input[] Keys, Input[] Back);
+
+    private static Input Key(char character) => new Input.Key(KeyStroke.Of(character));
+
+    private static Input Escape => new Input.Key(new KeyStroke(KeyName.Escape));
 }

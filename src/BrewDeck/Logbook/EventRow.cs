@@ -21,9 +21,12 @@ internal sealed record EventRow(
     double? Value = null,
     string Text = "")
 {
+    /// <summary><c>brewer</c> or <c>program</c>.</summary>
+    public string By { get; init; } = "";
+
     public static EventRow Of(int seq, RunEvent happened)
     {
-        var row = new EventRow(seq, IsoUtc(happened.AtMs), EventKinds.Of(happened));
+        var row = new EventRow(seq, IsoUtc(happened.AtMs), EventKinds.Of(happened)) { By = EventActor.Of(happened) };
         return happened switch
         {
             BatchOpened e => row with

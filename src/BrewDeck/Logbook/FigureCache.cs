@@ -24,6 +24,16 @@ internal sealed class FigureCache
         _known = Read(disk.ReadAll(Name)).DistinctBy(c => c.Batch).ToDictionary(c => c.Batch);
     }
 
+    /// <summary>Of batches, as cached; what was looked at anew is kept.</summary>
+    /// <exception cref="LogbookException">A batch cannot be read, or the cache not written.</exception>
+    public static IReadOnlyList<double?[]> Read(LogbookDisk disk, IBatchStore store, IReadOnlyList<BatchHead> heads)
+    {
+        var cache = new FigureCache(disk);
+        IReadOnlyList<double?[]> values = [.. heads.Select(head => cache.Of(head, store))];
+        DiskTrouble.Explain(disk.Path, cache.Save);
+        return values;
+    }
+
     /// <summary>In the order of <see cref="BatchFigures.All"/>.</summary>
     /// <exception cref="LogbookException">The batch cannot be read.</exception>
     public double?[] Of(BatchHead head, IBatchStore store)

@@ -38,10 +38,9 @@ internal sealed class LogCommands(
     {
         var place = disk();
         using var journal = Journal.Open(place, statusOf);
-        var cache = new FigureCache(place);
         var heads = journal.List().Where(h => h.Status == RunStatus.Complete && (rehearsed || !h.Rehearsed)).Reverse().ToList();
-        var rows = BatchSearch.Of(heads, search).Select(head => (head, cache.Of(head, journal))).ToList();
-        DiskTrouble.Explain(place.Path, cache.Save);
+        BatchHead[] found = [.. BatchSearch.Of(heads, search)];
+        var rows = found.Zip(FigureCache.Read(place, journal, found)).ToList();
         output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
         return Done;
     });

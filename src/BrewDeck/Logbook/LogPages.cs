@@ -33,7 +33,7 @@ internal static class LogPages
     {
         var rows = events.Select((happened, seq) => EventRow.Of(seq, happened));
         return format == LogFormat.Csv
-            ? rows.Select(CsvOf).Prepend("seq,at_utc,kind,step_id,vessel,quantity,value,text")
+            ? rows.Select(CsvOf).Prepend("seq,at_utc,kind,step_id,vessel,quantity,value,text,by")
             : rows.Select(TextOf).Prepend("").Prepend($"batch {head.Number}: {Titles(head)}; {BatchStatus.Name(head.Status)}");
     }
 
@@ -75,7 +75,8 @@ internal static class LogPages
         SafeText.CsvField(row.Vessel),
         row.Quantity,
         Number(row.Value),
-        SafeText.CsvField(row.Text));
+        SafeText.CsvField(row.Text),
+        row.By);
 
     private static string JsonOf(BatchHead head)
     {

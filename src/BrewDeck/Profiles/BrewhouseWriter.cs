@@ -50,7 +50,7 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
         if (v.Burner is { } burner)
             Burner(toml.Section("burner"), v.Id, burner);
         if (v.FalseBottom is { } plate)
-            FalseBottom(toml.Section("false_bottom"), plate);
+            FalseBottom(toml.Section("false_bottom"), v.Id, plate);
     }
 
     private void Element(TomlText toml, string vessel, Element e)
@@ -68,10 +68,10 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
         toml.Put("covered_at", b.CoverL, Note(vessel, "covered_at"));
     }
 
-    private static void FalseBottom(TomlText toml, FalseBottom plate)
+    private void FalseBottom(TomlText toml, string vessel, FalseBottom plate)
     {
-        toml.Put("diameter", plate.DiameterM);
-        toml.Put("rated_load", plate.RatedLoadKg);
+        toml.Put("diameter", plate.DiameterM, Note(vessel, "plate_diameter"));
+        toml.Put("rated_load", plate.RatedLoadKg, Note(vessel, "rated_load"));
     }
 
     private static void Circuit(TomlText toml, Circuit c)

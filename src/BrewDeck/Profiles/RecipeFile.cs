@@ -23,6 +23,7 @@ public static class RecipeFile
             BatchL = entry.Number("batch"),
             OriginalGravitySg = entry.MaybeNumber("original_gravity"),
             BitternessIbu = entry.MaybeNumber("bitterness"),
+            MashThicknessLPerKg = entry.MaybeNumber("mash_thickness"),
             Grist = [.. entry.Many("grist").Select(lines.Grist)],
             Rests = [.. entry.Many("rest")
                 .Select(r => new MashRest(r.Text("name"), r.Number("temperature"), r.Number("time")))],

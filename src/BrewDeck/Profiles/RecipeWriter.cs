@@ -15,6 +15,7 @@ internal static class RecipeWriter
         toml.Put("batch", recipe.BatchL);
         toml.Put("original_gravity", recipe.OriginalGravitySg);
         toml.Put("bitterness", recipe.BitternessIbu);
+        toml.Put("mash_thickness", recipe.MashThicknessLPerKg);
         toml.Put("boil", recipe.BoilMin);
         toml.Put("stand", recipe.StandMin);
         foreach (var line in recipe.Grist)

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Training;
 using BrewDeck.Simulator.Plant;
@@ -34,6 +35,8 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     public Screen Screen => session.Screen;
 
     public DateTimeOffset? NextTick => clock.Paused ? null : _wall + Frame;
+
+    public KeyContext Where => session.Where;
 
     public bool Ended => session.Ended || PowerLost;
 

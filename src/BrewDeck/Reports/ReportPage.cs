@@ -1,4 +1,5 @@
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Charts;
 using BrewDeck.Reports.Charts;
 
 namespace BrewDeck.Reports;
@@ -29,7 +30,7 @@ internal static class ReportPage
     private static Markup Drawings(RecordSource source) => Markup.Tag("section",
     [
         Markup.Tag("h2", "The day"),
-        .. DayCurves.Of(source).Where(c => c.Curves.Length > 0).Select((chart, i) => Markup.Tag("figure",
+        .. new DayCurves(source.Plan, source.State, null, source.DayStartMs, source.Notation).All().Where(c => c.Curves.Length > 0).Select((chart, i) => Markup.Tag("figure",
             Markup.Tag("figcaption", $"{chart.Title}, {chart.Unit}: planned as a line, readings as marks, over hours since the first step"),
             DayDrawing.Of(chart, i))),
     ]);

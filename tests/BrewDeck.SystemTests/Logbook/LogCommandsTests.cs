@@ -102,6 +102,17 @@ public sealed class LogCommandsTests
     }
 
     [Fact]
+    public void TheLastColumnOfTheCsvSaysWhoseDoingAnEventIs()
+    {
+        Write([Days.Opened(), new NoteWritten(1, "by hand"), new StepFinished(2, "mash.rest-1") { Part = 1 }]);
+        Commands.Export(1, LogFormat.Csv);
+        var lines = _out.ToString().Split("\r\n");
+        Assert.Equal("seq,at_utc,kind,step_id,vessel,quantity,value,text,by", lines[0]);
+        Assert.EndsWith(",\"by hand\",brewer", lines[2], StringComparison.Ordinal);
+        Assert.EndsWith(",program", lines[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void CsvFieldsAreQuoted()
     {
         Assert.Equal("plain", SafeText.CsvField("plain"));

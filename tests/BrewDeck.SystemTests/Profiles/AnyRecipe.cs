@@ -38,6 +38,7 @@ internal static class AnyRecipe
             BatchL = head.Item3,
             OriginalGravitySg = head.Item6 ? Math.Round(head.Item4, 5) : null,
             BitternessIbu = head.Item6 ? null : head.Item3 % 200,
+            MashThicknessLPerKg = head.Item6 ? null : 2 + head.Item3 % 6,
             Grist = [body.Item1, .. body.Item2],
             Rests = [.. body.Item3],
             BoilMin = head.Item5,

@@ -85,6 +85,9 @@ public sealed class EachKeyTests : IDisposable
             case Command.Alarms:
                 Assert.Equal("Alarms", screen.Title);
                 break;
+            case Command.Charts:
+                Assert.StartsWith("Charts", Assert.IsType<ChartScreen>(screen).Title, StringComparison.Ordinal);
+                break;
             case Command.RunSheet:
                 Assert.StartsWith("Run sheet", screen.Title, StringComparison.Ordinal);
                 break;

@@ -75,13 +75,14 @@ public sealed class SetUpTests : IDisposable
     [InlineData("Two", "2 x 2 kW", "none", "gas 8 kW")]
     [InlineData("One", "", "", "2 kW")]
     [InlineData("Three", "2 x 2 kW", "none", "gas 8 kW")]
+    [InlineData("Four", "steam 12 kW", "steam 6 kW", "steam 15 kW")]
     public void Every_kind_of_brewhouse_reads_back_and_brews(string layout, string liquor, string tun, string kettle)
     {
         _at.Pick("New brewhouse");
         Until("How many vessels does it have?");
         _at.Pick(layout);
-        Heat("hot liquor tank", layout == "Three" ? liquor : "");
-        Heat("mash tun", layout == "Three" ? tun : "");
+        Heat("hot liquor tank", layout is "Three" or "Four" ? liquor : "");
+        Heat("mash tun", layout is "Three" or "Four" ? tun : "");
         Heat("kettle", kettle);
         UntilReview();
         _at.Strike(Enter);
@@ -92,6 +93,39 @@ public sealed class SetUpTests : IDisposable
         _at.Pick("Quayside Amber");
         _at.Strike(Space);
         Assert.Equal("The plan", _at.Session.Screen.Title);
+    }
+
+    [Fact]
+    public void Rings_a_false_bottom_and_a_lauter_tun_heated_by_steam_get_into_the_file_and_the_plan()
+    {
+        _at.Pick("New brewhouse");
+        Until("How many vessels does it have?");
+        _at.Pick("Four");
+        Until("How many extension rings can the kettle take?");
+        _at.Pick("Two");
+        _at.Line("12 L");
+        Until("How wide is the false bottom?");
+        _at.Line("38").Line("350 kg");
+        Heat("hot liquor tank", "steam 9 kW");
+        Heat("mash tun", "steam 5 kW");
+        Until("How many watts heat the lauter tun?");
+        Assert.Contains("none", _at.Text, StringComparison.Ordinal);
+        Heat("kettle", "gas 20 kW");
+        UntilReview();
+        _at.Strike(Enter);
+
+        var path = Path.Combine(_at.Folder, "brewhouses", "my-brewhouse.toml");
+        var text = File.ReadAllText(path);
+        var house = BrewhouseFile.Read(text, path);
+        Assert.Equal(("lauter", 0.38, 350.0), (house.LauterTun.Id, house.LauterTun.FalseBottom!.DiameterM, house.LauterTun.FalseBottom.RatedLoadKg));
+        Assert.Null(house.MashTun.FalseBottom);
+        Assert.Equal((2, 12.0), (house.Kettle.Rings, house.Kettle.RingL));
+        Assert.Equal((HeatMedium.Gas, 9000.0), (house.Kettle.Burner!.Medium, house.Kettle.Burner.NetW));
+        Assert.Equal((HeatMedium.Steam, 4750.0), (house.MashTun.Burner!.Medium, house.MashTun.Burner.NetW));
+        Assert.False(house.LauterTun.IsHeated);
+        Assert.Matches(@"rated_load = ""350 kg"".*\(as told 2026-05-30\)", text);
+        Assert.Matches(@"ring = ""12 L"".*\(as told 2026-05-30\)", text);
+        PlanOn("My brewhouse");
     }
 
     [Theory]
@@ -142,10 +176,12 @@ public sealed class SetUpTests : IDisposable
         Assert.Empty(Directory.GetFiles(Path.Combine(_at.Folder, "drafts")));
     }
 
-    private void Plan()
+    private void Plan() => PlanOn("Shed 50");
+
+    private void PlanOn(string house)
     {
         _at.Pick("New brew day");
-        _at.Pick("Shed 50");
+        _at.Pick(house);
         _at.Pick("Quayside Amber");
         _at.Strike(Space);
         Assert.Equal("The plan", _at.Session.Screen.Title);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Deck.Charts;
 using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.SystemTests.Terminal;
@@ -133,9 +134,35 @@ internal static class SampleScreens
         12,
         [new("↑ ↓", "scroll"), new("Esc", "back")]);
 
+    private static readonly HourAxis Hours = new(7 * 3600, 2.5 * 3600, [.. Enumerable.Range(0, 7).Select(h => new HourMark(1800 + h * 3600, $"{9 + h:00}:00"))]);
+
+    public static readonly ChartScreen Charts = new(
+        "Charts: Quayside Amber",
+        Day,
+        [
+            new CurveDrawing(
+                new DayChart("Gravity", "SG", "0.000", 7 * 3600,
+                [
+                    new("tun", 1, [new(3600, 1.012), new(7200, 1.071), new(9000, 1.074), new(12000, 1.004)], [new(7000, 1.068)], [new(9000, 1.072), new(12600, 1.004)]),
+                    new("kettle", 2, [new(9300, double.NaN), new(9600, 1.06), new(12000, 1.041), new(20000, 1.048)], [], [new(9600, 1.059), new(20600, 1.0474)]),
+                ], new ChartBand(21000, 1.0455, 1.0492)),
+                Hours),
+            new TimetableDrawing(
+            [
+                new("Heat the strike liquor to 71.2 °C", new(0, 3400), new(120, 3700), "+5 min", Tone.Normal),
+                new("Rest at 66 °C: saccharification", new(3800, 7400), new(4100, 7700), "+5 min", Tone.Strong),
+                new("Vorlauf till clear", new(7400, 8600), null, "skipped", Tone.Warning),
+                new("Heat the mash by 4 minutes of direct heat", null, new(7700, 7940), "put in", Tone.Normal),
+                new("Lauter and sparge to 47.5 L in the kettle", new(8600, 12200), new(8700, 12300), "", Tone.Muted),
+            ], Hours),
+        ],
+        0,
+        0,
+        [new("space", "next chart"), new("q", "back")]);
+
     public static readonly (string Name, Screen Screen)[] All =
     [
-        ("rest", Rest), ("overdue", Overdue), ("long-heat", LongHeat), ("asked", Asked), ("offered", Offered), ("recipes", Recipes), ("long-list", LongList), ("sheet", Sheet),
+        ("rest", Rest), ("overdue", Overdue), ("long-heat", LongHeat), ("asked", Asked), ("offered", Offered), ("recipes", Recipes), ("long-list", LongList), ("sheet", Sheet), ("charts", Charts), ("timetable", Charts with { Selected = 1, Offset = 1 }),
     ];
 
 }

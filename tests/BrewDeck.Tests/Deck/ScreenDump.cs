@@ -25,6 +25,7 @@ internal static class ScreenDump
         DeckScreen deck => Deck(deck),
         ListScreen list => list.Rows.Select((r, i) => (i == list.Selected ? "> " : "  ") + string.Join(" | ", r.Cells)).Concat(list.Details.Select(d => "    " + d)),
         TextScreen text => text.Lines.Select(l => l.ToString()),
+        ChartScreen chart => chart.Drawings.Select((d, i) => (i == chart.Selected ? "> " : "  ") + d.GetType().Name),
         _ => [],
     };
 

@@ -2,6 +2,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;
@@ -32,6 +33,57 @@ public sealed class LiveLimitTests
         Assert.True(alarm.Limit!.Margin < 0);
         Assert.Equal((alarm.Limit.Value, alarm.Limit.Bound), (alarm.Value, alarm.Bound));
         Assert.Equal(AlarmPriority.Medium, alarm.Priority);
+    }
+
+    /// <summary>A mash that came out colder asks for more to be boiled, a warmer one for less than covers the kettle's element.</summary>
+    [Theory]
+    [InlineData("decoction_share", "mash.rest-1", 55, 40)]
+    [InlineData("decoction_covers_elements", "mash.rest-2", 71, 76.5)]
+    public void A_mash_that_is_off_moves_the_decoction_past_its_limit(string name, string past, double inside, double beyond)
+    {
+        // a tun that heats itself would bring the mash back to its rest
+        var house = Demo.House with
+        {
+            Vessels = [.. Demo.House.Vessels.Select(v => v.Id == "tun" ? v with { Elements = [] } : v with { Elements = [v.Elements[0] with { CoverL = 5 }] })],
+        };
+        var recipe = Demo.Amber with { Rests = [new("maltose", 63, 30), new("saccharification", 72, 30), new("mash-out", 77, 10)] };
+        var day = new PerfectDay(Demo.Plan(recipe, new DayChoices { MashHeating = MashHeating.Decoction }, house));
+        day.RunPast(past);
+        Assert.DoesNotContain(Ahead(day), a => a.About == name);
+
+        Assert.DoesNotContain(Ahead(After(day, ReadingKind.Temperature, "tun", inside)), a => a.About == name);
+        Assert.True(Assert.Single(Ahead(After(day, ReadingKind.Temperature, "tun", beyond)), a => a.About == name).Limit!.Margin < 0);
+    }
+
+    /// <summary>What a tripped circuit fed goes onto another one: A carries it for hours, B does not.</summary>
+    [Theory]
+    [InlineData("A", true)]
+    [InlineData("B", false)]
+    public void A_plug_in_a_circuit_that_is_too_weak_raises_its_limit(string circuit, bool carries)
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunPast("lauter.vorlauf");
+        day.Accepted(new RunCommand.Report(new(TroubleKind.CircuitTripped, "C")));
+        day.Accepted(new RunCommand.Choose(new Remedy(RemedyKind.OtherCircuit, "kettle", 5500, 0, [], "", [], []) { CircuitId = circuit }));
+
+        var limit = LiveLimits.Of(day.State, day.Forecast).Single(l => l.Name == $"circuit_{circuit}_for_kettle");
+        Assert.Equal((5.5, carries), (limit.Value, limit.Ok));
+        Assert.Equal(!carries, Ahead(day).Any(a => a.About == limit.Name));
+    }
+
+    /// <summary>No reading moves what a pump pulls on the plate: the plan's own number stands as long as wort may be drawn through it, and no longer.</summary>
+    [Theory]
+    [InlineData(1.01, true)]
+    [InlineData(0.99, false)]
+    public void A_false_bottom_is_held_against_the_pump_until_the_lauter_is_over(double share, bool ok)
+    {
+        var needs = Demo.Plan().Limits.Single(l => l.Name == "false_bottom_load").Value;
+        var day = new PerfectDay(Demo.Plan(house: Changed("tun", v => v with { FalseBottom = v.FalseBottom! with { RatedLoadKg = share * needs } })));
+        day.RunPast("mash.dough-in");
+        Assert.Equal(ok, LiveLimits.Of(day.State, day.Forecast).Single(l => l.Name == "false_bottom_load").Ok);
+
+        day.RunPast("lauter.run");
+        Assert.DoesNotContain(LiveLimits.Of(day.State, day.Forecast), l => l.Name == "false_bottom_load");
     }
 
     /// <summary>Water for a gravity that came out high does not fit into the kettle: choosing that remedy is told like a reading.</summary>

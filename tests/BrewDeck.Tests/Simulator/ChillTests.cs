@@ -1,4 +1,7 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Simulator.Plant;
+using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Simulator;
 
@@ -11,6 +14,35 @@ public sealed class ChillTests
         var seconds = day.Do(CastOut(19));
         Assert.Equal(19, day.Plant.Fermenter.TempC, 0.3);
         Assert.InRange(seconds, 36 / 5.2 * 60, 1800);
+    }
+
+    /// <summary>A large plate cooler would bring the wort down to its water: the tap is turned down, the wort runs on at its full flow.</summary>
+    [Fact]
+    public void AChillerThatIsTooLargeIsThrottledByItsWater()
+    {
+        var large = Quayside.Brewhouse with { Chiller = Quayside.Brewhouse.Chiller with { UaWPerK = 9000, WaterLPerMin = 20 } };
+        var day = Hot(Quayside.Choices, large);
+        var seconds = day.Do(CastOut(19));
+        Assert.Equal(19, day.Plant.Fermenter.TempC, 0.3);
+        Assert.InRange(seconds, 36 / 5.2 * 60, 42 / 5.0 * 60 + 60);
+    }
+
+    /// <summary>Wort weighs more than water: all of it but the dead space gets over, whatever its strength.</summary>
+    [Fact]
+    public void AllTheWortButTheDeadSpaceIsPumpedToTheWhirlpool()
+    {
+        var five = Demo.FiveVessels;
+        var plant = new VirtualPlant(Quayside.Exact(five));
+        plant.AddWater("kettle", 40, 98);
+        plant.FinishPours();
+        plant.AddExtract("kettle", 10, 0);
+        var before = plant["kettle"].ColdL;
+
+        plant.TransferWort("kettle", "whirlpool", 12);
+        plant.Advance(600);
+
+        Assert.Equal(five.Kettle.DeadSpaceL, plant["kettle"].ColdL, 0.05);
+        Assert.Equal(before - five.Kettle.DeadSpaceL, plant["whirlpool"].ColdL, 0.2);
     }
 
     [Fact]
@@ -39,9 +71,9 @@ public sealed class ChillTests
         Assert.Equal(before - 3 - 1, day.Plant.Fermenter.ColdL, 0.1);
     }
 
-    private static HandMadeDay Hot(DayChoices choices)
+    private static HandMadeDay Hot(DayChoices choices, Brewhouse? house = null)
     {
-        var day = new HandMadeDay(Quayside.Exact(choices: choices));
+        var day = new HandMadeDay(Quayside.Exact(house, choices));
         day.Plant.AddWater(Quayside.Boil, 40, 98);
         day.Plant.FinishPours();
         day.Plant.AddExtract(Quayside.Boil, 5, 0);

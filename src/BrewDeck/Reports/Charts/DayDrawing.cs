@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Deck.Charts;
 using BrewDeck.Logbook;
 using OxyPlot;
 using OxyPlot.Axes;

@@ -1,3 +1,5 @@
+using BrewDeck.Terminal.Compose;
+
 namespace BrewDeck.Terminal.Paint;
 
 /// <summary>Which characters the terminal can be trusted to show.</summary>
@@ -37,6 +39,7 @@ internal static class GlyphSets
         if (set == GlyphSet.Full || grapheme is [< '\x7f']) return grapheme;
         if (grapheme is [var one])
         {
+            if (one is >= DotGrid.FirstCell and <= DotGrid.LastCell) return DotGrid.Plainly(one).ToString();
             if (Drawn.TryGetValue(one, out var drawn)) return drawn.ToString();
             if (set == GlyphSet.Latin && one < '\u0100') return grapheme;
             if (Lettered.TryGetValue(one, out var letter)) return letter.ToString();

@@ -35,6 +35,7 @@ internal sealed class DeckWindow : Runnable
             [typeof(DeckScreen)] = new DeckPane(look),
             [typeof(ListScreen)] = new ListPane(look),
             [typeof(TextScreen)] = new TextPane(look),
+            [typeof(ChartScreen)] = new ChartPane(look),
         };
         _choice = new ChoicePanel(look);
         Entry = new EntryPanel(look, text => receive(new Input.Typed(text)));

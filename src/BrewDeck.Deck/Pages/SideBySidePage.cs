@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Trends;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>Two to five batches beside each other, a figure a row; a row that does not matter is taken out with Enter.</summary>
+internal sealed class SideBySidePage : ListPage
+{
+    public const int Fewest = 2, Most = 5;
+    private const int ColumnWidth = 10;
+
+    private readonly ImmutableArray<BatchHead> _heads;
+    private readonly List<Row> _rows;
+
+    private SideBySidePage(Shell shell, ImmutableArray<BatchHead> heads)
+        : base(shell)
+    {
+        _heads = heads;
+        _rows = [.. Rows([.. heads.Select(h => RunFold.Of(shell.Ports.Store.Read(h.Number)))]).Where(r => r.Cells.Skip(1).Any(c => c.Length > 0))];
+    }
+
+    protected override int Count => _rows.Count;
+
+    /// <param name="heads">The marked ones.</param>
+    public static void Enter(Shell shell, ImmutableArray<BatchHead> heads)
+    {
+        if (heads.Length < Fewest)
+            shell.Say($"Mark {Fewest} to {Most} batches with m; then c sets them side by side.", Tone.Warning);
+        else
+            shell.Try(() => shell.Push(new SideBySidePage(shell, heads)));
+    }
+
+    protected override void Choose(int row, DateTimeOffset now)
+    {
+        if (_rows.Count == 1)
+            return;
+        Shell.Say($"{_rows[row].Cells[0]} is out; leave the page and come back to have all rows.");
+        _rows.RemoveAt(row);
+        Select(Selected);
+    }
+
+    protected override Screen Compose(DateTimeOffset now) => new ListScreen(
+        "Batches side by side",
+        Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
+        [new Column("", 0), .. _heads.Select(h => new Column($"no. {h.Number}", ColumnWidth, Right: true))],
+        [.. _rows],
+        Selected,
+        [.. _heads.Select(h => Line.Of($"{h.Number}: {h.Recipe} on {h.Brewhouse}, {Shell.Notation.Date(h.OpenedMs)}{(h.Rehearsed ? ", rehearsal" : "")}"))],
+        KeyMap.Hints(Context));
+
+    private IEnumerable<Row> Rows(RunState[] states)
+    {
+        var n = Shell.Notation;
+        Row Of(string name, Func<RunState, string?> value) => new([name, .. states.Select(s => s.Plan is null ? "" : value(s) ?? "")]);
+        yield return Of("State", s => Names.Status(s.Status));
+        yield return Of("Planned gravity", s => n.Gravity(s.Plan!.Totals.OriginalGravitySg));
+        yield return Of("Measured gravity", s => s.Ferment.MeasuredOriginalSg is { } og ? n.Gravity(og) : null);
+        yield return Of("Last gravity of the beer", s => FermentFigures.Of(s.Ferment) is { } f ? n.Gravity(f.GravitySg.P50) : null);
+        yield return Of("Alcohol, % vol", s => FermentFigures.Of(s.Ferment) is { } f ? Notation.Number(f.AbvPercent.P50, "0.0") : null);
+        yield return Of("Planned into the fermenter", s => n.Volume(s.Plan!.Totals.FermenterL));
+        yield return Of("Bitterness planned, IBU", s => Notation.Number(s.Plan!.Totals.BitternessIbu, "0"));
+        yield return Of("Grist", s => n.Mass(s.Plan!.Recipe.Grist.Sum(g => g.MassKg)));
+        yield return Of("Planned day", s => Durations.Short(s.Plan!.Totals.DayS));
+        yield return Of("Remedies", s => Notation.Number(s.Remedies.Length, "0"));
+        yield return Of("Readings", s => Notation.Number(s.Readings.Length, "0"));
+        foreach (var figure in BatchFigures.All)
+            yield return Of(TrendWords.Name(figure), s => figure.Of(s) is { } value && double.IsFinite(value) ? TrendWords.Say(value, figure) : null);
+        yield return Of("Rating", s => s.Ferment.Tastings.LastOrDefault(t => t.Rating is not null)?.Rating is { } rating ? Notation.Number(rating, "0") : null);
+    }
+}

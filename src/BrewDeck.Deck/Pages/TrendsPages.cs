@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Trends;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Deck.Pages;
+
+/// <summary>What each followed figure does over the listed batches, as a control chart.</summary>
+internal static class TrendsPages
+{
+    /// <param name="heads">As they are listed; only those whose day is complete count.</param>
+    public static void Enter(Shell shell, ImmutableArray<BatchHead> heads) => shell.Try(() =>
+    {
+        BatchHead[] complete = [.. heads.Where(h => h.Status == RunStatus.Complete).OrderBy(h => h.OpenedMs).ThenBy(h => h.Number)];
+        var values = shell.Ports.Figures?.Invoke(complete) ?? FigureRows.Of(shell.Ports.Store, complete);
+        var drawings = Drawings([.. complete.Zip(values)]);
+        if (drawings.IsEmpty)
+            shell.Say("None of these batches has a complete day with figures to follow.", Tone.Warning);
+        else
+            shell.Push(new ChartsPage(shell, $"Trends over {complete.Length} batches", drawings));
+    });
+
+    private static ImmutableArray<Drawing> Drawings(IReadOnlyList<(BatchHead Head, double?[] Values)> rows) =>
+    [
+        .. BatchFigures.All
+            .Select((figure, i) => (Figure: figure, Points: FigureRows.Points(rows, i)))
+            .Where(f => f.Points.Count > 0)
+            .Select(f => Of(f.Figure, f.Points)),
+    ];
+
+    private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points)
+    {
+        var chart = ControlChart.Of(points);
+        return new(TrendWords.Name(figure), TrendWords.Sums(chart, points[^1].Value, figure), chart is null ? "" : TrendWords.StandsOut(chart, figure), figure.Format, [.. points], chart);
+    }
+}

@@ -1,0 +1,35 @@
+using BrewDeck.Deck.Trends;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>The followed figures and their control chart in words.</summary>
+public static class TrendWords
+{
+    private const int MostNamed = 5;
+
+    public static string Name(TrendFigure figure) => figure.Name switch
+    {
+        "efficiency_percent" => "Brewhouse efficiency, %",
+        "gravity_off_points" => "Gravity against plan, points",
+        "evaporation_kg_per_h" => "Evaporation, kg/h",
+        "runoff_l_per_min" => "Run-off, L/min",
+        "attenuation_percent" => "Attenuation, %",
+        "day_late_min" => "Day longer than planned, min",
+        var other => Names.Sentence(Names.Plainly(other)),
+    };
+
+    /// <summary>The batches that something special must have happened to; empty: none.</summary>
+    public static string StandsOut(ControlChart chart, TrendFigure figure)
+    {
+        var outside = chart.Outside.TakeLast(MostNamed).Select(p => $"batch {p.Batch} outside ({Say(p.Value, figure)})");
+        var shifted = chart.Shifted.TakeLast(1).Select(p => $"eight or more on one side up to batch {p.Batch}");
+        return string.Join(", ", outside.Concat(shifted));
+    }
+
+    public static string Say(double value, TrendFigure figure) => Notation.Number(value, figure.Format);
+
+    /// <summary>Centre, limits and the last value; or that there are too few.</summary>
+    public static string Sums(ControlChart? chart, double last, TrendFigure figure) => chart is null
+        ? $"last {Say(last, figure)}; {ControlChart.Fewest} batches are needed for limits"
+        : $"centre {Say(chart.Centre, figure)}, limits {Say(chart.Lower, figure)} to {Say(chart.Upper, figure)}, last {Say(last, figure)}";
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Terminal.Compose;
+
+/// <summary>The hours below a drawing.</summary>
+internal static class HourLines
+{
+    public static int Column(double atS, HourAxis axis, int width) =>
+        axis.EndS <= 0 ? 0 : Math.Clamp((int)(atS / axis.EndS * (width - 1)), 0, width - 1);
+
+    /// <param name="gutter">Cells to the left of the axis.</param>
+    /// <param name="width">Cells of the axis.</param>
+    public static ImmutableArray<Line> Of(HourAxis axis, int gutter, int width)
+    {
+        var line = new CellGrid(width, 1);
+        var clocks = new CellGrid(width + gutter, 1);
+        foreach (var hour in axis.Hours)
+        {
+            var at = Column(hour.AtS, axis, width);
+            line.Put(at, 0, '┴', Tone.Muted);
+            clocks.PutText(Math.Min(gutter + at - hour.Clock.Length / 2, gutter + width - hour.Clock.Length), 0, hour.Clock, Tone.Muted);
+        }
+
+        if (axis.NowS is { } now) line.Put(Column(now, axis, width), 0, '●', Tone.Strong);
+        for (var column = 0; column < width; column++) line.PutBehind(column, 0, '─', Tone.Muted);
+        return [Lines.Join(Line.Of(new string(' ', Math.Max(0, gutter - 1)) + "└", Tone.Muted), line.ToLines()[0]), clocks.ToLines()[0]];
+    }
+}

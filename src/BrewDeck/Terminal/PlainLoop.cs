@@ -1,0 +1,58 @@
+using System.Threading.Channels;
+using BrewDeck.Deck;
+using BrewDeck.Deck.Plain;
+using BrewDeck.Logbook;
+
+namespace BrewDeck.Terminal;
+
+/// <summary>The deck in printed lines, for a screen reader or a pipe: nothing is drawn, and no escape sequence is sent.</summary>
+internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader input, TextWriter output, Action<string>? bell)
+{
+    private static readonly TimeSpan LongestTick = TimeSpan.FromMinutes(1);
+    private static readonly TimeSpan ShortestTick = TimeSpan.FromMilliseconds(15);
+
+    /// <returns>True: the brewer left; false: the input has ended before.</returns>
+    public bool Run()
+    {
+        var desk = new PlainDesk(session);
+        var lines = Channel.CreateUnbounded<string>();
+        new Thread(() => ReadInto(lines.Writer)) { IsBackground = true, Name = "lines" }.Start();
+        Say(desk.Begin());
+        while (!session.Ended)
+        {
+            if (lines.Reader.TryRead(out var line))
+                Say(desk.Line(line, time.GetLocalNow()));
+            else if (lines.Reader.Completion.IsCompleted)
+                return false;
+            else if (!Waited(lines.Reader))
+                Say(desk.Tick(time.GetLocalNow()));
+        }
+
+        return true;
+    }
+
+    /// <returns>False: the time is up and no line came.</returns>
+    private bool Waited(ChannelReader<string> lines)
+    {
+        var wanted = session.NextTick is { } at ? at - time.GetLocalNow() : LongestTick;
+        var wait = TimeSpan.FromTicks(Math.Clamp(wanted.Ticks, ShortestTick.Ticks, LongestTick.Ticks));
+        return lines.WaitToReadAsync().AsTask().Wait(wait);
+    }
+
+    private void ReadInto(ChannelWriter<string> lines)
+    {
+        while (input.ReadLine() is { } line) lines.TryWrite(line);
+        lines.Complete();
+    }
+
+    private void Say(IReadOnlyList<string> lines)
+    {
+        foreach (var line in lines)
+        {
+            output.WriteLine(SafeText.OneLine(line));
+            if (line.StartsWith("Bell: ", StringComparison.Ordinal)) bell?.Invoke(session.Title);
+        }
+
+        output.Flush();
+    }
+}
