@@ -55,7 +55,18 @@ internal static class DeckCommand
             return Say(place, session, bell);
         var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring);
         if (ending != Ending.SessionEnded)
-            place.Errors.WriteLine("brewdeck: stopped; everything up to the last act is in the logbook, start brewdeck again to go on");
+            SayStopped(place);
         return ExitCode.Done;
+    }
+
+    private static void SayStopped(Workplace place)
+    {
+        try
+        {
+            place.Errors.WriteLine("brewdeck: stopped; everything up to the last act is in the logbook, start brewdeck again to go on");
+        }
+        catch (IOException) // the terminal is gone, and nobody is there to tell
+        {
+        }
     }
 }

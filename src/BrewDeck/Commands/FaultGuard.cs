@@ -20,7 +20,7 @@ internal sealed class FaultGuard(Func<string> folder, TimeProvider time, TextWri
         }
         catch (Exception e)
         {
-            errors.WriteLine(Line(e));
+            Say(Line(e));
             return ExitCode.Fault;
         }
         finally
@@ -33,8 +33,20 @@ internal sealed class FaultGuard(Func<string> folder, TimeProvider time, TextWri
     private void OnAnotherThread(object sender, UnhandledExceptionEventArgs e)
     {
         var line = Line((Exception)e.ExceptionObject);
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => errors.WriteLine(line);
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Say(line);
         Environment.Exit(ExitCode.Fault);
+    }
+
+    /// <summary>The terminal may be what is gone: then nobody is there to tell, and a second exception here would keep the program from ending.</summary>
+    private void Say(string line)
+    {
+        try
+        {
+            errors.WriteLine(line);
+        }
+        catch (IOException)
+        {
+        }
     }
 
     private string Line(Exception e) =>

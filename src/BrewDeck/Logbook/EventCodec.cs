@@ -6,6 +6,8 @@ namespace BrewDeck.Logbook;
 /// <summary>An event as one line of JSON, ASCII only: the line is what is hashed, kept and exported, byte for byte.</summary>
 internal static class EventCodec
 {
+    private const int LongestPath = 100;
+
     public static byte[] Encode(RunEvent happened) =>
         JsonSerializer.SerializeToUtf8Bytes(happened, EventFormat.Event);
 
@@ -27,9 +29,12 @@ internal static class EventCodec
     {
         null => "not an event: it should begin with {\"kind\":",
         { } kind when !EventKinds.Known.Contains(kind) =>
-            $"the event kind \"{SafeText.OneLine(kind)}\" is not known to this version: a newer brewdeck can read it",
-        { } kind => $"the event \"{kind}\" does not fit at {e?.Path ?? "$"}",
+            $"the event kind \"{Short(kind)}\" is not known to this version: a newer brewdeck can read it",
+        { } kind => $"the event \"{kind}\" does not fit at {Short(e?.Path ?? "$")}",
     };
+
+    /// <summary>A place in a damaged event may be named by what is damaged.</summary>
+    private static string Short(string path) => SafeText.OneLine(path.Length > LongestPath ? path[..LongestPath] + ".." : path);
 
     private static string? KindOf(ReadOnlySpan<byte> utf8)
     {

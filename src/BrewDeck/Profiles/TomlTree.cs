@@ -29,6 +29,11 @@ internal sealed class TomlTree(string file)
         {
             throw ProfileError.At(file, 1, "nested too deeply; a profile needs two levels");
         }
+        // the library lets what \ud800 throws through: half a character is no character
+        catch (ArgumentOutOfRangeException)
+        {
+            throw ProfileError.At(file, 1, @"somewhere in it a \u stands for no character; write the character itself");
+        }
     }
 
     private static string NotToml(string message) =>

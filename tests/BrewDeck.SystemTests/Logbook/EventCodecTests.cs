@@ -8,6 +8,14 @@ namespace BrewDeck.SystemTests.Logbook;
 public sealed class EventCodecTests
 {
     [Fact]
+    public void AnEventThatDoesNotFitIsNamedInOneShortLine()
+    {
+        var e = Assert.Throws<FormatException>(() => EventCodec.Decode(Encoding.UTF8.GetBytes($$$"""{"kind":"step_finished","at_ms":1,"step":{"{{{new string('x', 3_000)}}}\u0007":1}}""")));
+        Assert.StartsWith("the event \"step_finished\" does not fit at $", e.Message, StringComparison.Ordinal);
+        Assert.True(e.Message.Length < 200 && !e.Message.Any(char.IsControl), e.Message);
+    }
+
+    [Fact]
     public void EveryKindComesBackAsItWas() => AnyEvent.All.Sample(ComesBack, iter: 2_000);
 
     [Fact]

@@ -49,12 +49,28 @@ internal sealed class LogArchiveReader(TextReader input, string path, int format
             : throw Wrong("should be a profile file");
     }
 
-    /// <returns>Null: there is none, or it is half a character.</returns>
-    private static string? Text(JsonElement line, string name)
+    private static string? Text(JsonElement line, string name) =>
+        Property(line, name) is { ValueKind: JsonValueKind.String } value ? Unescaped(value) : null;
+
+    /// <returns>Null: there is none, or a name in the line holds half a character.</returns>
+    private static JsonElement? Property(JsonElement line, string name)
     {
         try
         {
-            return line.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+            return line.TryGetProperty(name, out var value) ? value : null;
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    /// <returns>Null: it holds half a character.</returns>
+    private static string? Unescaped(JsonElement text)
+    {
+        try
+        {
+            return text.GetString();
         }
         catch (InvalidOperationException)
         {
@@ -63,7 +79,7 @@ internal sealed class LogArchiveReader(TextReader input, string path, int format
     }
 
     private int Number(JsonElement line, string name) =>
-        line.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) && number >= 0
+        Property(line, name) is { ValueKind: JsonValueKind.Number } value && value.TryGetInt32(out var number) && number >= 0
             ? number
             : throw Wrong($"should have \"{name}\"; \"brewdeck log export --all\" writes such a file");
 

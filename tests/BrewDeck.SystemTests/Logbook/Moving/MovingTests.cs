@@ -18,6 +18,7 @@ public sealed class MovingTests : IDisposable
     [Theory]
     [InlineData("""{"brewdeck_logbook":1,"batches":-1,"files":0}""", "f:1: should have \"batches\"; \"brewdeck log export --all\" writes such a file")]
     [InlineData("""{"brewdeck_logbook":1,"batches":0,"files":1}|{"file":"recipes/a.toml","text":"\ud800"}""", "f:2: should be a profile file")]
+    [InlineData("""{"\ud800rewdeck_logbook":1}""", "f:1: should have \"brewdeck_logbook\"; \"brewdeck log export --all\" writes such a file")]
     public void AWholeLogbookThatNobodyWroteIsRefusedInOneLine(string text, string says) =>
         Assert.Equal(says, Assert.Throws<LogbookException>(() => LogArchive.Read(new StringReader(text.Replace('|', '\n')), "f")).Message);
 
