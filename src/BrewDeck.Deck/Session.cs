@@ -126,6 +126,9 @@ public sealed class Session : ISession
         if (_shell.WipeLock.Locked)
         {
             _shell.WipeLock.Strike(stroke, now, _shell.Pace);
+            // who typed a word sends it off with Enter
+            if (!_shell.WipeLock.Locked)
+                _shell.Guard.LeaveAlone(now);
             return;
         }
         if (KeyMap.Find(_shell.Top.Where, stroke) is not { } binding)

@@ -2,7 +2,7 @@ namespace BrewDeck.Deck.Keys;
 
 /// <summary>Keeps a bouncing or late knuckle from acting twice.</summary>
 /// <param name="double">The same key within this time counts once.</param>
-/// <param name="leaveAlone">After a step change the big key is left alone for this long.</param>
+/// <param name="leaveAlone">After a step change, and after the wipe lock, the big key is left alone for this long.</param>
 public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
 {
     private KeyStroke _last;
@@ -21,8 +21,8 @@ public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
     /// <summary>An entry was sent: its Enter must not strike twice either.</summary>
     public void Submitted(DateTimeOffset now) => (_last, _lastAt) = (new KeyStroke(KeyName.Enter), now);
 
-    /// <summary>The deck shows another step from now on.</summary>
-    public void StepChanged(DateTimeOffset now) => _changedAt = now;
+    /// <summary>The deck shows another step from now on, or its keys work again.</summary>
+    public void LeaveAlone(DateTimeOffset now) => _changedAt = now;
 
     // a clock that was set back must not lock the key until it has caught up
     private static bool Within(DateTimeOffset now, DateTimeOffset before, TimeSpan span) =>

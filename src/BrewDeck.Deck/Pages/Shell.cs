@@ -138,7 +138,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             Enter(day);
     });
 
-    public BatchHead? OpenBatch() => ports.Store.List().FirstOrDefault(b => b.Status is not (RunStatus.Complete or RunStatus.Aborted));
+    /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>
+    public BatchHead? OpenBatch() => ports.Store.List().FirstOrDefault(
+        b => b.Rehearsed == (ports.Rehearsal is not null) && b.Status is not (RunStatus.Complete or RunStatus.Aborted));
 
     private bool Enter(BrewDay day)
     {

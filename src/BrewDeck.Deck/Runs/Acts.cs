@@ -17,7 +17,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var count = day.Events.Count;
         var outcome = day.Do(command, now);
         if (day.Focus(now).StepId != before)
-            shell.Guard.StepChanged(now);
+            shell.Guard.LeaveAlone(now);
         if (outcome.Trouble is { } trouble)
         {
             shell.Say($"Not written, so it does not count: {trouble}", Tone.Alarm);

@@ -32,6 +32,16 @@ public class BagTests
     }
 
     [Fact]
+    public void Before_the_weigh_in_the_bags_are_those_that_it_lists()
+    {
+        _brewer.Begin();
+        var state = _brewer.Session.State!;
+        var listed = state.Plan!.Steps.Single(s => s.Spec.Kind == StepKind.WeighIn).Spec.Charges.Where(c => c.Kind == ChargeKind.Grist);
+        Assert.Equal(listed.GroupBy(c => c.Name).ToDictionary(g => g.Key, g => g.Sum(c => c.Amount)),
+            BagSheet.Of(state).Where(b => b.Kind == ChargeKind.Grist).ToDictionary(b => b.Name, b => b.Amount));
+    }
+
+    [Fact]
     public void A_stronger_hop_moves_the_bitterness_in_proportion()
     {
         _brewer.Begin();

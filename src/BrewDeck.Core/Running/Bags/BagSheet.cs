@@ -12,9 +12,9 @@ public static class BagSheet
 
     public static PlannedBag? Find(RunState state, Bag bag) => Of(state).FirstOrDefault(b => b.Kind == bag.Kind && b.Name == bag.Name);
 
-    /// <summary>Steps that will bring something; the weigh-in only lists what others bring.</summary>
+    /// <summary>Steps that will bring something; the weigh-in only lists what others bring, and the strike liquor is heated for the grist to come.</summary>
     private static IEnumerable<RunStep> ToCome(RunState state) =>
-        state.Steps.Where(s => s.Status == RunStatus.Idle && s.Spec.Kind != StepKind.WeighIn);
+        state.Steps.Where(s => s.Status == RunStatus.Idle && s.Spec.Kind is not (StepKind.WeighIn or StepKind.HeatStrike));
 
     private static bool Weighs(Charge charge) => charge.Kind is ChargeKind.Grist or ChargeKind.Extract or ChargeKind.Hop && charge.Amount > 0;
 

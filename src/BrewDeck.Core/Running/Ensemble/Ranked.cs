@@ -21,7 +21,8 @@ internal static class Ranked
         Span<ushort> bins = stackalloc ushort[Members.Count];
         Span<int> counts = stackalloc int[Bins];
         counts.Clear();
-        var scale = high > low ? (Bins - 1) / (high - low) : 0;
+        // all alike, or so nearly that the bins would be of no width: one bin
+        var scale = float.IsFinite((Bins - 1) / (high - low)) ? (Bins - 1) / (high - low) : 0;
         for (var i = 0; i < values.Length; i++)
         {
             var bin = (ushort)((values[i] - low) * scale);

@@ -1,0 +1,58 @@
+using BrewDeck.Commands;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
+using BrewDeck.Deck;
+using BrewDeck.Logbook;
+using BrewDeck.Profiles;
+using BrewDeck.Rehearsals;
+using BrewDeck.SystemTests.Logbook;
+
+namespace BrewDeck.SystemTests.Sessions;
+
+/// <summary>A rehearsal and a brew day in one logbook do not touch each other.</summary>
+public sealed class RealAndRehearsedTests : IDisposable
+{
+    private static readonly DateTimeOffset Morning = new(2026, 5, 30, 8, 0, 0, TimeSpan.Zero);
+
+    private readonly TempFolder _own = new();
+    private readonly Journal _journal = Journal.Open(new MemoryDisk(), Workplace.StatusOf);
+    private readonly ProfileFolder _profiles;
+    private readonly Plan _plan;
+
+    public RealAndRehearsedTests()
+    {
+        _profiles = ProfileFolder.BesideProgram(_own.Path);
+        _plan = Assert.IsType<PlanResult.Drawn>(new DayOptions().Draw(_profiles)).Plan;
+    }
+
+    [Fact]
+    public void A_rehearsal_does_not_take_up_the_batch_that_is_brewed()
+    {
+        Assert.True(BrewDay(Morning).Begin(_plan, Morning));
+        var rehearsal = Rehearsal();
+        Assert.Null(rehearsal.Session.State);
+        Assert.True(rehearsal.Begin(_plan, new RehearsalCard(1, [])));
+        Assert.Equal([false, true], _journal.List().OrderBy(b => b.Number).Select(b => b.Rehearsed));
+        Assert.False(BrewDay(Morning.AddMinutes(1)).State!.Rehearsed);
+    }
+
+    [Fact]
+    public void A_brew_day_does_not_take_up_a_rehearsal_nor_wait_for_its_end()
+    {
+        Assert.True(Rehearsal().Begin(_plan, new RehearsalCard(1, [])));
+        var day = BrewDay(Morning.AddMinutes(1));
+        Assert.Null(day.State);
+        Assert.True(day.Begin(_plan, Morning.AddMinutes(1)));
+        Assert.True(Rehearsal().Session.State!.Rehearsed);
+    }
+
+    public void Dispose()
+    {
+        _journal.Dispose();
+        _own.Dispose();
+    }
+
+    private Session BrewDay(DateTimeOffset now) => new(new SessionPorts(_journal, _profiles), new SessionSettings { ProgramVersion = Workplace.Version }, now);
+
+    private RehearsalDeck Rehearsal() => RehearsalDeck.Open(_journal, _profiles, new SessionSettings { ProgramVersion = Workplace.Version }, Morning, 1);
+}
