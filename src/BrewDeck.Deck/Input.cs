@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using BrewDeck.Deck.Probes;
+
 namespace BrewDeck.Deck;
 
 /// <summary>Everything that can reach the session.</summary>
@@ -20,6 +23,14 @@ public abstract record Input
     public sealed record Tick : Input;
 
     public sealed record Resized(int Columns, int Rows) : Input;
+
+    /// <summary>A probe has measured.</summary>
+    /// <param name="Unread">Lines of it that could not be read, since the start.</param>
+    /// <param name="Why">Why the last of them could not; null: none yet.</param>
+    public sealed record Offered(ImmutableArray<ProbeValue> Values, int Unread = 0, string? Why = null) : Input;
+
+    /// <summary>The probe is not there any more, or not yet.</summary>
+    public sealed record ProbeGone : Input;
 }
 
 public enum KeyName

@@ -3,6 +3,7 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Pages;
+using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -15,12 +16,14 @@ public sealed class Session : ISession
     private readonly Shell _shell;
     private readonly HandsBell _bell = new();
     private readonly AlarmBell _alarmBell = new();
+    private readonly ProbeEar _probe;
     private DateTimeOffset _now;
 
     /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
     public Session(SessionPorts ports, SessionSettings settings, DateTimeOffset now)
     {
         _shell = new Shell(ports, settings);
+        _probe = new ProbeEar(_shell);
         _shell.Push(new OpeningPage(_shell));
         _now = now;
         _shell.Recover(now);
@@ -58,6 +61,7 @@ public sealed class Session : ISession
     public void Receive(Input input, DateTimeOffset now)
     {
         _now = now;
+        _shell.Probe.Now(now, _shell.Pace);
         switch (input)
         {
             case Input.Key key:
@@ -72,8 +76,12 @@ public sealed class Session : ISession
             case Input.Resized size:
                 (_shell.Columns, _shell.Rows) = (Math.Max(20, size.Columns), Math.Max(6, size.Rows));
                 break;
+            case Input.Offered or Input.ProbeGone:
+                _probe.Hear(input);
+                break;
         }
         _shell.SayNotices();
+        _probe.Say();
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
             _shell.Say($"Alarms cannot be written: {trouble}", Tone.Alarm);
         Listen(input, now);
@@ -82,7 +90,7 @@ public sealed class Session : ISession
 
     private void Listen(Input input, DateTimeOffset now)
     {
-        _bell.Listen(_shell.Day, now, rings: input is Input.Tick);
+        _bell.Listen(_shell.Day, now, rings: input is Input.Tick or Input.Offered or Input.ProbeGone);
         var moment = _shell.Day is { Over: false } day ? day.Moment(now, _shell.Notation) : null;
         _alarmBell.Listen(moment is null ? [] : AlarmLines.Unheard(moment), now, _shell.Pace);
         Title = TitleWords.Of(moment);
@@ -142,6 +150,9 @@ public sealed class Session : ISession
 
     private void Submit(string text, DateTimeOffset now)
     {
+        // an Enter that bounces off the question before would take what a probe offers
+        if (text.Trim().Length == 0 && !_shell.Guard.Lets(new KeyStroke(KeyName.Enter), now, _shell.Pace))
+            return;
         _shell.Guard.Submitted(now);
         _shell.Notice = null;
         _shell.Top.Submitted(text, now);

@@ -18,6 +18,11 @@ internal static class ReadingDesk
         return RunDesk.Act(told with { Moved = moved });
     }
 
+    /// <summary>Whether a reading would be taken without asking.</summary>
+    public static bool Believes(RunState state, Reading reading, long nowMs) =>
+        Known(state, reading) && Possible(reading) && Plausible(state, reading, nowMs) is var (low, high)
+        && reading.Value >= low && reading.Value <= high;
+
     /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
     public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
     {

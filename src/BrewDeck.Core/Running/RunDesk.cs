@@ -40,6 +40,11 @@ public static class RunDesk
         };
     }
 
+    /// <summary>Whether a reading would be taken without asking: possible there, and within the bounds of the plausible.</summary>
+    /// <param name="nowMs">Unix ms.</param>
+    public static bool Believes(RunState state, Reading reading, long nowMs) =>
+        state.Plan is not null && ReadingDesk.Believes(state, reading, nowMs);
+
     internal static Decision Act(params ImmutableArray<RunEvent> events) =>
         new Decision.Accepted([.. events.Select((e, i) => e with { Part = i })]);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Pages;
+using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -10,10 +11,11 @@ namespace BrewDeck.Deck.Asks;
 
 /// <summary>The reading entry: the line that is typed, and the place that it is for.</summary>
 /// <param name="look">What the instrument of a rehearsal shows; null on a real day: the brewer has the instrument.</param>
+/// <param name="probe">What a probe offers for the place at the time of the last input; null: nothing.</param>
 /// <param name="take">Takes the reading; the question is closed before it is called.</param>
 internal sealed class ReadingAsk(
     DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation,
-    Func<ReadingPlace, Shown?>? look, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
+    Func<ReadingPlace, Shown?>? look, Func<ReadingPlace, ProbeOffer?> probe, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
 {
     private readonly Dictionary<ReadingPlace, Shown?> _shown = [];
     private int _at;
@@ -45,13 +47,22 @@ internal sealed class ReadingAsk(
     public override void Submitted(string text, DateTimeOffset now)
     {
         _text = text;
-        if (typing.Read(Place, text, out var reason) is not { } reading)
+        var (reading, reason) = Read(text);
+        if (reading is null)
         {
             _fault = Line.Of(reason, Tone.Warning);
             return;
         }
         page.Close(this);
         take(reading, this, now);
+    }
+
+    /// <summary>An empty line takes what the probe offers, if that may be believed.</summary>
+    private (Reading? Reading, string Reason) Read(string text)
+    {
+        if (text.Trim().Length > 0 || probe(Place) is not { } offer)
+            return (typing.Read(Place, text, out var reason), reason);
+        return offer.State == ProbeState.Fresh ? (offer.Reading, "") : (null, ProbeWords.NotTaken(offer.State));
     }
 
     public override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
@@ -79,7 +90,7 @@ internal sealed class ReadingAsk(
 
     private Line Hint()
     {
-        var plan = Dial() + (Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "");
+        var plan = Dial() + Probed() + (Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "");
         if (_text.Trim().Length > 0 && typing.Read(Place, _text, out _) is { } reading)
             return Line.Of($"{plan}understood as {Understood(reading)}");
         return Line.Of($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}", Tone.Muted);
@@ -94,6 +105,9 @@ internal sealed class ReadingAsk(
             _shown[Place] = shown = look(Place);
         return shown is null ? "" : ReadingWords.Shown(Place.Kind, shown, notation) + " · ";
     }
+
+    private string Probed() =>
+        probe(Place) is { } offer ? ProbeWords.Offer(offer, _text.Trim().Length == 0, notation) + " · " : "";
 
     private string Understood(Reading reading)
     {

@@ -21,6 +21,9 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
 
     public bool HasDepth(string vessel) => Brewhouse.Vessels.Any(v => v.Id == vessel && v.DiameterM is not null);
 
+    /// <summary>Whether a reading would be taken without asking.</summary>
+    public bool Believes(Reading reading, DateTimeOffset now) => RunDesk.Believes(day.State, reading, day.Ms(now));
+
     /// <summary>The countdown's next second; in a fast rehearsal at most four times a second of the wall.</summary>
     public override DateTimeOffset? NextTick(DateTimeOffset now)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
@@ -30,11 +31,13 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     private ReadingAsk Entry(ImmutableArray<ReadingPlace> places)
     {
         var typing = new ReadingTyping(shell.Typed, page.Brewhouse);
-        return new ReadingAsk(page, places, typing, shell.Notation, Look(), Take);
+        return new ReadingAsk(page, places, typing, shell.Notation, Look(), Probed, Take);
     }
 
     private Func<ReadingPlace, Shown?>? Look() =>
         shell.Ports.Rehearsal is { HandsOn: true } rehearsal ? place => rehearsal.Look(place.Kind, place.Vessel) : null;
+
+    private ProbeOffer? Probed(ReadingPlace place) => shell.Probe.Offer(place.Kind, place.Vessel, page.Believes);
 
     private void Take(Reading reading, ReadingAsk entry, DateTimeOffset now)
     {

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
@@ -22,6 +23,8 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     public Typed Typed { get; } = new(settings.Units);
 
     public StrikeGuard Guard { get; } = new(settings.DoubleStrike, settings.LeaveAlone);
+
+    public ProbeBoard Probe { get; } = new();
 
     public WipeLock WipeLock { get; } = new();
 

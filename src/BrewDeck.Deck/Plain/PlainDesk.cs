@@ -25,9 +25,12 @@ public sealed class PlainDesk(ISession session)
     }
 
     /// <summary>Time has passed.</summary>
-    public IReadOnlyList<string> Tick(DateTimeOffset now)
+    public IReadOnlyList<string> Tick(DateTimeOffset now) => Meanwhile(new Input.Tick(), now);
+
+    /// <summary>Takes what did not come from the brewer.</summary>
+    public IReadOnlyList<string> Meanwhile(Input input, DateTimeOffset now)
     {
-        session.Receive(new Input.Tick(), now);
+        session.Receive(input, now);
         return [.. Bell(), .. Said(PlainSpeech.Meanwhile(session.Screen, _said))];
     }
 

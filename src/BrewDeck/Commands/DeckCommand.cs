@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
+using BrewDeck.Probes;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Terminal;
@@ -29,9 +30,9 @@ internal static class DeckCommand
         return (Show(place, session, options), session.Exercise);
     }
 
-    private static int Say(Workplace place, ISession session, BellCommand? bell)
+    private static int Say(Workplace place, ISession session, BellCommand? bell, ProbeMail? mail)
     {
-        if (!new PlainLoop(session, place.Time, Console.In, place.Output, bell is null ? null : bell.Ring).Run())
+        if (!new PlainLoop(session, place.Time, Console.In, place.Output, bell is null ? null : bell.Ring, mail).Run())
             place.Output.WriteLine("The input has ended; everything up to the last act is in the logbook. Start brewdeck brew --plain again to go on.");
         return ExitCode.Done;
     }
@@ -51,12 +52,25 @@ internal static class DeckCommand
         if (!options.Plain && !TerminalHost.HasTerminal)
             throw new UsageException("the deck needs a terminal; for output to a file or a pipe use brew --plain, plan, rehearse --headless or log");
         using var bell = options.BellCommand is { Length: > 0 } command ? new BellCommand(command) : null;
+        var mail = options.Probe is null ? null : new ProbeMail();
+        using var probe = Probe(options.Probe, place.Time, mail);
         if (options.Plain)
-            return Say(place, session, bell);
-        var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring);
+            return Say(place, session, bell, mail);
+        var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring, mail);
         if (ending != Ending.SessionEnded)
             SayStopped(place);
         return ExitCode.Done;
+    }
+
+    private static ProbeReader? Probe(string? path, TimeProvider time, ProbeMail? mail)
+    {
+        if (path is null || mail is null)
+            return null;
+        if (!OperatingSystem.IsLinux())
+            throw new UsageException("--probe: works on Linux only; leave it out and type the readings");
+        if (path.Length == 0 || Directory.Exists(path))
+            throw new UsageException($"--probe: \"{path}\" is no file, FIFO or serial device; write the path of one");
+        return new ProbeReader(path, time, mail);
     }
 
     private static void SayStopped(Workplace place)

@@ -6,4 +6,5 @@ namespace BrewDeck.Commands;
 /// <summary>How the deck looks and sounds.</summary>
 /// <param name="BellCommand">For a louder sound; null: the terminal's bell alone.</param>
 /// <param name="Plain">Prints lines instead of drawing.</param>
-internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand, bool Plain = false);
+/// <param name="Probe">Path of a file, FIFO or serial device that readings come from; null: none.</param>
+internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand, bool Plain = false, string? Probe = null);

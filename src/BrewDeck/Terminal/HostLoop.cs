@@ -1,5 +1,6 @@
 using System.Runtime.Versioning;
 using BrewDeck.Deck;
+using BrewDeck.Probes;
 using BrewDeck.Terminal.Paint;
 using BrewDeck.Terminal.Toolkit;
 using BrewDeck.Terminal.Tty;
@@ -23,14 +24,17 @@ internal sealed class HostLoop : IDisposable
     private readonly HeadlessToolkit _toolkit;
     private readonly FramePainter _painter;
     private readonly SessionPump _pump;
+    private readonly ProbeMail? _probe;
 
     /// <param name="terminal">Opened here; closed by the caller, also when this throws.</param>
     /// <param name="session">Called from this thread only.</param>
     /// <param name="time">Wall clock and monotonic clock.</param>
     /// <param name="look">Colours.</param>
     /// <param name="bell">Told the title each time that the bell rings.</param>
-    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look, Action<string>? bell)
+    /// <param name="probe">What a probe says; null: there is none.</param>
+    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe = null)
     {
+        _probe = probe;
         _terminal = terminal;
         // in this order: with its first signal handler the runtime notes the line modes, and sets them again at its end
         _signals = new SignalWatch(_doorbell, _terminal.Dispose);
@@ -53,6 +57,7 @@ internal sealed class HostLoop : IDisposable
         _toolkit.Show(_pump.Window);
         _pump.Resize(_toolkit.Size);
         new InputReader(_toolkit.Type, _doorbell).Start();
+        if (_probe is not null) _probe.Arrived += RingForProbe;
         while (true)
         {
             Step();
@@ -69,6 +74,7 @@ internal sealed class HostLoop : IDisposable
 
     public void Dispose()
     {
+        if (_probe is not null) _probe.Arrived -= RingForProbe;
         _signals.Dispose();
         _toolkit.Dispose();
     }
@@ -76,11 +82,14 @@ internal sealed class HostLoop : IDisposable
     private void Step()
     {
         _pump.TickIfDue();
+        _probe?.Deliver(_pump.Receive);
         _toolkit.Step();
         _pump.ThrowIfFaulted();
         var frame = _painter.Paint(_toolkit.Cells, _toolkit.Cursor);
         if (frame != "") _terminal.Write(frame);
     }
+
+    private void RingForProbe() => _doorbell.Say(News.Probed);
 
     private void Suspend()
     {

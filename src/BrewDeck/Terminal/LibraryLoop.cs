@@ -1,4 +1,5 @@
 using BrewDeck.Deck;
+using BrewDeck.Probes;
 using BrewDeck.Terminal.Paint;
 using BrewDeck.Terminal.Toolkit;
 using Terminal.Gui.App;
@@ -9,7 +10,7 @@ namespace BrewDeck.Terminal;
 /// The toolkit's own driver and loop, where ours does not run (Windows, macOS). Compiled everywhere, untested there: slower
 /// keys, and colours as the toolkit sends them.
 /// </summary>
-internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look, Action<string>? bell)
+internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe = null)
 {
     public Ending Run()
     {
@@ -26,17 +27,18 @@ internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look
         pump.Ring += () => bell?.Invoke(session.Title);
         pump.Ring += () => Console.OpenStandardOutput().Write("\a"u8);
         application.ScreenChanged += (_, e) => pump.Resize(e.Value.Size);
-        application.Iteration += (_, _) => Turn(application, pump);
+        application.Iteration += (_, _) => Turn(application, pump, probe);
         pump.Resize(application.Screen.Size);
         application.Run(pump.Window);
         pump.ThrowIfFaulted();
         return stopped ? Ending.Stopped : Ending.SessionEnded;
     }
 
-    private static void Turn(IApplication application, SessionPump pump)
+    private static void Turn(IApplication application, SessionPump pump, ProbeMail? probe)
     {
         pump.ThrowIfFaulted();
         pump.TickIfDue();
+        probe?.Deliver(pump.Receive);
         if (pump.Ended) application.RequestStop();
     }
 }

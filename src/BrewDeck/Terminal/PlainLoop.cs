@@ -2,11 +2,12 @@ using System.Threading.Channels;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Plain;
 using BrewDeck.Logbook;
+using BrewDeck.Probes;
 
 namespace BrewDeck.Terminal;
 
 /// <summary>The deck in printed lines, for a screen reader or a pipe: nothing is drawn, and no escape sequence is sent.</summary>
-internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader input, TextWriter output, Action<string>? bell)
+internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader input, TextWriter output, Action<string>? bell, ProbeMail? probe = null)
 {
     private static readonly TimeSpan LongestTick = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan ShortestTick = TimeSpan.FromMilliseconds(15);
@@ -15,13 +16,21 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
     public bool Run()
     {
         var desk = new PlainDesk(session);
-        var lines = Channel.CreateUnbounded<string>();
+        var lines = Channel.CreateUnbounded<string?>();
+        // an empty place among the lines: the probe has said something
+        void RingForProbe() => lines.Writer.TryWrite(null);
+        if (probe is not null)
+        {
+            probe.Arrived += RingForProbe;
+            RingForProbe(); // for what came before
+        }
+
         new Thread(() => ReadInto(lines.Writer)) { IsBackground = true, Name = "lines" }.Start();
         Say(desk.Begin());
         while (!session.Ended)
         {
             if (lines.Reader.TryRead(out var line))
-                Say(desk.Line(line, time.GetLocalNow()));
+                Take(line, desk);
             else if (lines.Reader.Completion.IsCompleted)
                 return false;
             else if (!Waited(lines.Reader))
@@ -31,15 +40,23 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
         return true;
     }
 
+    private void Take(string? line, PlainDesk desk)
+    {
+        if (line is not null)
+            Say(desk.Line(line, time.GetLocalNow()));
+        else
+            probe?.Deliver(said => Say(desk.Meanwhile(said, time.GetLocalNow())));
+    }
+
     /// <returns>False: the time is up and no line came.</returns>
-    private bool Waited(ChannelReader<string> lines)
+    private bool Waited(ChannelReader<string?> lines)
     {
         var wanted = session.NextTick is { } at ? at - time.GetLocalNow() : LongestTick;
         var wait = TimeSpan.FromTicks(Math.Clamp(wanted.Ticks, ShortestTick.Ticks, LongestTick.Ticks));
         return lines.WaitToReadAsync().AsTask().Wait(wait);
     }
 
-    private void ReadInto(ChannelWriter<string> lines)
+    private void ReadInto(ChannelWriter<string?> lines)
     {
         while (input.ReadLine() is { } line) lines.TryWrite(line);
         lines.Complete();

@@ -1,4 +1,5 @@
 using BrewDeck.Deck;
+using BrewDeck.Probes;
 using BrewDeck.Terminal.Paint;
 using BrewDeck.Terminal.Tty;
 
@@ -19,11 +20,12 @@ public static class TerminalHost
     /// <exception cref="Exception">What the session threw; the terminal has been given back by then.</exception>
     /// <param name="theme">Colours.</param>
     /// <param name="bell">Told what is wanted of the brewer each time that the bell rings; for a louder sound.</param>
-    public static Ending Run(ISession session, TimeProvider time, Theme theme = Theme.Dark, Action<string>? bell = null)
+    /// <param name="probe">What a probe says; null: there is none.</param>
+    public static Ending Run(ISession session, TimeProvider time, Theme theme = Theme.Dark, Action<string>? bell = null, ProbeMail? probe = null)
     {
-        if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Of(theme), bell).Run();
+        if (!LiveTerminal.IsHere || OperatingSystem.IsWindows()) return new LibraryLoop(session, time, Look.Of(theme), bell, probe).Run();
         using var terminal = new LiveTerminal();
-        using var loop = new HostLoop(terminal, session, time, Look.Of(theme), bell);
+        using var loop = new HostLoop(terminal, session, time, Look.Of(theme), bell, probe);
         return loop.Run();
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Logbook.Moving;
@@ -37,6 +38,7 @@ internal sealed record FuzzedReader(string Name, string[] Good, Action<byte[]> R
             new("tape", [Tape()], b => TapeEvents(TapeScan.Of(b))),
             new("event", [.. Days.Events(steps: 2).Select(e => Encoding.UTF8.GetString(EventCodec.Encode(e)))], b => Explained(() => EventCodec.Decode(b))),
             new("quantity", Quantities, b => Quantity(Encoding.UTF8.GetString(b))),
+            new("probe line", ["""{"vessel":"tun","temperature_c":66.4,"at":"2026-05-30T08:00:00Z"}""", """{"vessel":"kettle","volume_l":41.5,"gravity_sg":1.048}"""], b => ProbeLine.Read(b, DateTimeOffset.MaxValue, out _)),
             new("clock", Clocks, b => ClockReader.Next(Encoding.UTF8.GetString(b), DateTimeOffset.UnixEpoch, TimeZoneInfo.Utc)),
         ];
     }

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Probes;
 using CsCheck;
 
 namespace BrewDeck.Tests.Deck;
@@ -17,6 +18,9 @@ public class SessionFuzzTests
         (3, Gen.Int[0, Lines.Length - 1].Select(i => (Input)new Input.Submitted(Lines[i]))),
         (2, Gen.String.Select(t => (Input)new Input.Typed(t))),
         (4, Gen.Const((Input)new Input.Tick())),
+        (4, Gen.Select(Gen.Enum<ReadingKind>(), Gen.Int[0, 2].Select(i => new[] { "tun", "kettle", "nowhere" }[i]), Gen.Double[-1e6, 1e6], Gen.Double[0, 1e6])
+            .Select((kind, vessel, value, ageS) => (Input)new Input.Offered([new ProbeValue(kind, vessel, value, TimeSpan.FromSeconds(ageS))]))),
+        (1, Gen.Const((Input)new Input.ProbeGone())),
         (1, Gen.Select(Gen.Int[-5, 300], Gen.Int[-5, 100]).Select(s => (Input)new Input.Resized(s.Item1, s.Item2))));
 
     [Fact]

@@ -16,6 +16,7 @@ internal sealed class Doorbell : IDisposable
         SuspendAsked = 8,
         StopAsked = 16,
         HungUp = 32,
+        Probed = 64,
     }
 
     public void Say(News news)

@@ -1,0 +1,46 @@
+using BrewDeck.Core.Brewhouses;
+using BrewDeck.Deck.Probes;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>A probe in words.</summary>
+internal static class ProbeWords
+{
+    public const string Gone = "The probe is not there; readings are typed until it comes back.";
+
+    /// <summary>"probe 66.4 °C: enter takes it", "probe 66.4 °C, stale (3 lines not read)".</summary>
+    /// <param name="empty">Nothing is typed: Enter would take it.</param>
+    public static string Offer(ProbeOffer offer, bool empty, Notation notation)
+    {
+        var value = "probe " + ReadingWords.Value(offer.Reading.Kind, offer.Reading.Value, notation);
+        return offer.State == ProbeState.Fresh ? value + (empty ? ": enter takes it" : "") : $"{value}, {State(offer.State)}{Count(offer.Unread)}";
+    }
+
+    private static string Count(int unread) => unread switch
+    {
+        0 => "",
+        1 => " (1 line not read)",
+        _ => $" ({Notation.Number(unread, "0")} lines not read)",
+    };
+
+    /// <summary>Why Enter does not take it.</summary>
+    public static string NotTaken(ProbeState state) => state switch
+    {
+        ProbeState.Stale => "The probe's value is stale, older than a minute: type a value.",
+        ProbeState.Noisy => "The probe is noisy, it went to and fro within the last minute: type a value.",
+        _ => "The probe's value is absurd here: look at the probe, and type a value.",
+    };
+
+    public static string Unread(string why) =>
+        $$"""A line of the probe is passed over: {{why}}. Right is {"vessel":"tun","temperature_c":66.4}.""";
+
+    public static string UnknownVessel(string id, Brewhouse brewhouse) =>
+        $"The probe measures \"{id}\", which is no vessel here; these are {string.Join(", ", brewhouse.Vessels.Select(v => v.Id))}.";
+
+    private static string State(ProbeState state) => state switch
+    {
+        ProbeState.Stale => "stale",
+        ProbeState.Noisy => "noisy",
+        _ => "absurd",
+    };
+}
