@@ -64,7 +64,8 @@ public static class RunFold
             TroubleCleared e => TroubleFold.Cleared(state, e),
             BagWeighed e => BagFold.Weighed(state, e),
             NoteWritten e => state with { Notes = state.Notes.Add(new(seq, e.AtMs, e.Text)) },
-            RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason },
+            // what alarms asked for is not wanted any more
+            RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason, Alarms = [] },
             _ => state,
         };
         next = next with { Ferment = FermentFold.Then(state.Ferment, happened, seq, PitchStep(state)) };

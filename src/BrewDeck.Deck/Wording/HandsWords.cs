@@ -6,6 +6,10 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What the hands do in each step, said right after its title and without repeating it: short sentences, the most needed first.</summary>
 public static class HandsWords
 {
+    /// <summary>A day that was given up leaves hot vessels behind.</summary>
+    public static ImmutableArray<string> GivenUp { get; } =
+        ["All heat and pumps off, at the breaker too; then shut the valves.", "It stays scalding for hours: let it cool before you empty and clean."];
+
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
         [.. HoseWords.Of(step, plan), .. Does(step, plan, notation)];
 

@@ -241,13 +241,16 @@ public class SessionDayTests
     [Fact]
     public void Giving_up_needs_the_word()
     {
-        _brewer.Begin().Keys("x").Line("no").Escape();
+        _brewer.Begin().Until("mash.rest-1").Wait(600).Keys("6").Line("60.5").Keys("x").Line("no").Escape();
         Assert.NotEqual(RunStatus.Aborted, _brewer.Session.State!.Status);
+        Assert.NotEmpty(_brewer.Session.State.Alarms);
 
         _brewer.Keys("x").Line("abort no water");
 
         Assert.Equal((RunStatus.Aborted, "no water"), (_brewer.Session.State!.Status, _brewer.Session.State.AbortReason));
         Assert.Equal("The batch was given up.", _brewer.Deck.Headline.ToString());
+        Assert.Contains("heat and pumps off", _brewer.Deck.Sentences[0].ToString(), StringComparison.Ordinal);
+        Assert.Empty(_brewer.Session.State.Alarms);
     }
 
     [Fact]
