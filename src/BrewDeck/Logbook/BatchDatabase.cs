@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using System.Text;
 using BrewDeck.Deck;
 using LiteDB;
@@ -24,6 +25,13 @@ internal sealed class BatchDatabase : IDisposable
     private readonly LiteDatabase _db;
     private readonly ILiteCollection<BsonDocument> _batches;
     private readonly ILiteCollection<BsonDocument> _events;
+
+    /// <summary>
+    /// A transaction that LiteDB left open when a write failed is cleared up by its finalizer, which throws when its pages are in
+    /// disorder: that would end the program long after the trouble was told. The tape is the record; nothing is lost by letting it go.
+    /// </summary>
+    static BatchDatabase() => ExceptionHandling.SetUnhandledExceptionHandler(
+        e => e is LiteException && e.StackTrace?.Contains("TransactionService.Finalize", StringComparison.Ordinal) == true);
 
     private BatchDatabase(string path, DurableStream data, DurableStream log)
     {
