@@ -20,6 +20,9 @@ public sealed record Brewhouse
 
     public required Habits Habits { get; init; }
 
+    /// <summary>Null: nothing has been learned of this brewhouse.</summary>
+    public DaySpreads? Spreads { get; init; }
+
     /// <summary>That liquor and wort are moved through; null: as usual for the flow.</summary>
     public Hose? Hose { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Brewhouses;
 
@@ -44,6 +45,9 @@ public sealed record Vessel
 
     /// <summary>Inside diameter in metres, for readings by depth; null when the vessel has its own scale only.</summary>
     public double? DiameterM { get; init; }
+
+    /// <summary>Free surface, m²; of a vessel without a diameter as if it were as wide as high.</summary>
+    public double SurfaceM2 => Cylinder.AreaM2(DiameterM ?? Math.Cbrt(4 * CapacityL / 1000 / Math.PI));
 
     /// <summary>Of its outlet above the floor, m; null: not told.</summary>
     public double? OutletM { get; init; }

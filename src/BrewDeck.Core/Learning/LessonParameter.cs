@@ -20,9 +20,18 @@ public sealed record LessonParameter(
     Func<Brewhouse, double> Get,
     Func<Brewhouse, double, Brewhouse>? With)
 {
+    /// <summary>Where a profile says how far one day is off; null: it does not.</summary>
+    public SpreadPlace? Spread { get; init; }
+
+    /// <summary>What a spread of the profile is a share of: a share is one already.</summary>
+    public double SpreadOf(double value) => Unit.Length == 0 && Most <= 1 ? 1 : value;
+
     /// <summary>Vessel that it belongs to; empty: the brewhouse.</summary>
     public string Vessel => Id.Contains(':', StringComparison.Ordinal) ? Id[(Id.IndexOf(':', StringComparison.Ordinal) + 1)..] : "";
 
     /// <summary>The name without its vessel.</summary>
     public string Stem => Id.Split(':')[0];
 }
+
+/// <summary>Where a profile says how far a day is off in one number.</summary>
+public sealed record SpreadPlace(Func<DaySpreads, double?> Get, Func<DaySpreads, double, DaySpreads> With);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Learning;
 
@@ -23,12 +24,12 @@ public static class LessonParameters
 
     public static ImmutableArray<LessonParameter> For(Brewhouse house) =>
     [
-        Habit(ConversionYield, "", 0.012, 0.005, 0.5, 1, house, h => h.ConversionYield, (h, v) => h with { ConversionYield = v }),
-        Habit(SpargeStages, "", 0.25 * house.Habits.SpargeStages, 0.1 * house.Habits.SpargeStages, 1, 12, house, h => h.SpargeStages, (h, v) => h with { SpargeStages = v }),
-        Habit(Absorption, "L/kg", 0.05 * house.Habits.AbsorptionLPerKg, 0.02 * house.Habits.AbsorptionLPerKg, 0.2, 3, house, h => h.AbsorptionLPerKg, (h, v) => h with { AbsorptionLPerKg = v }),
+        Habit(ConversionYield, "", UsualSpreads.ConversionYield.Sd, 0.005, 0.5, 1, house, h => h.ConversionYield, (h, v) => h with { ConversionYield = v }) with { Spread = new(o => o.ConversionYield, (o, v) => o with { ConversionYield = v }) },
+        Habit(SpargeStages, "", 0.25 * house.Habits.SpargeStages, 0.1 * house.Habits.SpargeStages, 1, 12, house, h => h.SpargeStages, (h, v) => h with { SpargeStages = v }) with { Spread = new(o => o.SpargeStages, (o, v) => o with { SpargeStages = v }) },
+        Habit(Absorption, "L/kg", 0.05 * house.Habits.AbsorptionLPerKg, 0.02 * house.Habits.AbsorptionLPerKg, 0.2, 3, house, h => h.AbsorptionLPerKg, (h, v) => h with { AbsorptionLPerKg = v }) with { Spread = new(o => o.Absorption, (o, v) => o with { Absorption = v }) },
         // beside the boil that the brewer sets, the element and the loss of the kettle are in it
-        Habit(Evaporation, "kg/h", 0.065 * house.Habits.EvaporationKgPerH, 0.03 * house.Habits.EvaporationKgPerH, 0.1, 500, house, h => h.EvaporationKgPerH, (h, v) => h with { EvaporationKgPerH = v }),
-        Habit(Runoff, "L/min", 0.09 * house.Habits.RunoffLPerMin, 0.05 * house.Habits.RunoffLPerMin, 0.1, 100, house, h => h.RunoffLPerMin, (h, v) => h with { RunoffLPerMin = v }),
+        Habit(Evaporation, "kg/h", 0.065 * house.Habits.EvaporationKgPerH, 0.03 * house.Habits.EvaporationKgPerH, 0.1, 500, house, h => h.EvaporationKgPerH, (h, v) => h with { EvaporationKgPerH = v }) with { Spread = new(o => o.Evaporation, (o, v) => o with { Evaporation = v }) },
+        Habit(Runoff, "L/min", 0.09 * house.Habits.RunoffLPerMin, 0.05 * house.Habits.RunoffLPerMin, 0.1, 100, house, h => h.RunoffLPerMin, (h, v) => h with { RunoffLPerMin = v }) with { Spread = new(o => o.Runoff, (o, v) => o with { Runoff = v }) },
         Habit(CastOutLoss, "L", LossSd(house), 0.4 * LossSd(house), 0, 500, house, h => h.TrubL, (h, v) => h with { TrubL = v }),
         .. house.Vessels.Where(v => !v.Elements.IsEmpty).Select(NetOf),
         .. house.Vessels.Select(LossOf),
@@ -62,7 +63,10 @@ public static class LessonParameters
     /// <summary>The cooling water's flow is in it: the two cannot be told apart.</summary>
     private static LessonParameter ChillerOf(Brewhouse house) => new(
         Chiller, "W/K", 0.1 * house.Chiller.UaWPerK, 0.05 * house.Chiller.UaWPerK, 10, 50_000, b => b.Chiller.UaWPerK,
-        (b, v) => b with { Chiller = b.Chiller with { UaWPerK = v } });
+        (b, v) => b with { Chiller = b.Chiller with { UaWPerK = v } })
+    {
+        Spread = new(o => o.ChillerTransfer, (o, v) => o with { ChillerTransfer = v }),
+    };
 
     /// <summary>Share of the whole rating that reaches the liquid.</summary>
     internal static double NetFraction(Vessel vessel) => vessel.Elements.Sum(e => e.PowerW * e.NetFraction) / vessel.RatedW;

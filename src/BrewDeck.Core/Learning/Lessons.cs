@@ -7,7 +7,8 @@ namespace BrewDeck.Core.Learning;
 /// <param name="Current">The profile's number.</param>
 /// <param name="Band">Belief with its 80 % band.</param>
 /// <param name="Evidence">What drives it, newest last.</param>
-public sealed record Lesson(LessonParameter Parameter, double Current, Estimate Band, ImmutableArray<Evidence> Evidence)
+/// <param name="CurrentSpread">How far the profile says that a day is off, as in <see cref="DaySpreads"/>; null: it does not say.</param>
+public sealed record Lesson(LessonParameter Parameter, double Current, Estimate Band, ImmutableArray<Evidence> Evidence, double? CurrentSpread = null)
 {
     /// <summary>Fewer say too little to move a profile.</summary>
     public const int FewestBatches = 3;
@@ -20,10 +21,21 @@ public sealed record Lesson(LessonParameter Parameter, double Current, Estimate 
     /// <summary>The number that would go into the profile: within what a profile may say.</summary>
     public double Proposed => Math.Clamp(Band.Mean, Parameter.Least, Parameter.Most);
 
-    /// <summary>It can be accepted: there are enough data, the profile has such a number, and the move is more than half of what it is uncertain by.</summary>
-    public bool CanBeAccepted => EnoughData && Parameter.With is not null && Math.Abs(Proposed - Current) > 0.5 * Band.Sd;
+    /// <summary>How far the next day will be off: what is not known of the brewhouse, and what its days differ by; as in <see cref="DaySpreads"/>.</summary>
+    public double? ProposedSpread => Parameter.Spread is null ? null : InstrumentErrors.Root(Band.Sd, Parameter.DaySd) / Parameter.SpreadOf(Proposed);
 
-    public Brewhouse AppliedTo(Brewhouse house) => Parameter.With?.Invoke(house, Proposed) ?? house;
+    /// <summary>It can be accepted: there are enough data, the profile has such a number, and the move is more than half of what it is uncertain by, or the days spread less than the profile says.</summary>
+    public bool CanBeAccepted => EnoughData && Parameter.With is not null && (Moves || Narrows);
+
+    private bool Moves => Math.Abs(Proposed - Current) > 0.5 * Band.Sd;
+
+    private bool Narrows => ProposedSpread < Narrowed * (CurrentSpread ?? InstrumentErrors.Root(Parameter.PriorSd, Parameter.DaySd) / Parameter.SpreadOf(Current));
+
+    public Brewhouse AppliedTo(Brewhouse house)
+    {
+        var moved = Parameter.With?.Invoke(house, Proposed) ?? house;
+        return Parameter.Spread is { } place && ProposedSpread is { } spread ? moved with { Spreads = place.With(moved.Spreads ?? new(), spread) } : moved;
+    }
 }
 
 /// <summary>
@@ -52,7 +64,12 @@ public static class Lessons
             .SelectMany(e => e).Where(e => double.IsFinite(e.Value) && double.IsFinite(e.Sd) && e.Sd > 0);
 
     private static Lesson Learned(LessonParameter parameter, Brewhouse current, Brewhouse first, ImmutableArray<Evidence> evidence) =>
-        new(parameter, parameter.Get(current), Estimator.Of(parameter.Get(first), parameter.PriorSd, parameter.DaySd, evidence), evidence);
+        new(
+            parameter,
+            parameter.Get(current),
+            Estimator.Of(parameter.Get(first), parameter.PriorSd, parameter.DaySd, evidence),
+            evidence,
+            current.Spreads is { } own ? parameter.Spread?.Get(own) : null);
 
     /// <summary>The same vessels: numbers may have moved.</summary>
     private static bool Same(Brewhouse a, Brewhouse b) =>

@@ -20,6 +20,14 @@ public static class Boil
     public static double NetWatts(double evaporationKgPerS, double boilingC) =>
         evaporationKgPerS * Water.LatentHeatJPerKg(boilingC);
 
+    /// <summary>
+    /// Water in kg/(m² s) that leaves a still open surface below the boil: 0.089 W for each m² and Pa that the vapour pressure lies
+    /// above that of the room's air, taken as damp. The handbook equation for still water surfaces, coefficient from memory;
+    /// made for pools, and within some thirds at 60..100 °C.
+    /// </summary>
+    public static double StillSurfaceKgPerM2S(double celsius, double ambientC) =>
+        0.089 * Math.Max(0.0, Water.SaturationPressurePa(celsius) - Water.SaturationPressurePa(ambientC)) / Water.LatentHeatJPerKg(celsius);
+
     /// <summary>°P after water leaves: extract is conserved. Masses in kg.</summary>
     public static double PlatoAfter(double wortKg, double plato, double evaporatedKg) =>
         plato * wortKg / (wortKg - evaporatedKg);

@@ -34,11 +34,16 @@ public sealed record PlantSetting
     public required ImmutableArray<double> HeatFactor { get; init; }
 
     /// <summary>
-    /// What an open kettle of hot wort loses against the same with its lid on. A still surface of 0.16 m² at 94 °C gives off 560 to 1120 W
-    /// of steam, half to fully open (0.089 kW/m² for each kPa, the handbook equation for still water surfaces; from memory), and 80 to 150 W
-    /// of warm air and radiation, beside 300 W through the wall: 3.1 to 5.2 times. The geometric mean is taken.
+    /// Open share of a kettle from knock-out to cast-out, when steam is let go: a lid stands anywhere from half to fully open, and the
+    /// middle is taken (common practice, no source).
     /// </summary>
-    public double OpenKettle { get; init; } = 4;
+    public double OpenShare { get; init; } = 0.75;
+
+    /// <summary>
+    /// Open share of a vessel with its lid on: 2 mm all round a lid of 45 cm are 0.018, a hole for a hose and one for a thermometer make
+    /// the rest. What leaves by it is some hundredths of a litre an hour; its heat is in the loss that the profile counts.
+    /// </summary>
+    public double LidLeak { get; init; } = 0.03;
 
     /// <summary>How much stronger what drains after the sparge is than a bed that keeps its course would give: 1 unless it is known better.</summary>
     public double DrainStrength { get; init; } = 1;

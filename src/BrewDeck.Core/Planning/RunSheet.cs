@@ -139,11 +139,11 @@ internal sealed partial class RunSheet
 
     private void Cool()
     {
+        // a switch: it waits for no hands, though they still pour the last hops
         Add("cool.knock-out", StepKind.KnockOut, UnitProcedure.Cool, s => s with
         {
             Vessel = _kettle,
             Minutes = 1,
-            HandsS = 60,
             Cautions = Cautions.Scald | Cautions.Steam,
         });
         Settle();

@@ -27,6 +27,8 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private long _actMs;
 
+    private long _handsFreeMs;
+
     private int _offersSeen;
 
     private Reading? _doubted;
@@ -75,7 +77,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
     private long Soonest(RunFocus focus, long nowMs)
     {
         var soonest = nowMs + LookMs;
-        foreach (var untilMs in _sulking.Values.Append(focus.DueMs))
+        foreach (var untilMs in _sulking.Values.Append(focus.DueMs).Append(_handsFreeMs))
         {
             if (untilMs > nowMs)
                 soonest = Math.Min(soonest, untilMs);
@@ -93,7 +95,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
             return new Wanted("remedy", pace.NoticeS, () => new RunCommand.Choose(remedy));
         foreach (var step in state.Steps)
         {
-            if (step.Status == RunStatus.Running && hands.IsNear(step.Spec.Id) && End(forecast, step, nowMs) is { } end)
+            if (step.Status == RunStatus.Running && hands.IsNear(step.Spec.Id) && End(state, forecast, focus, step, nowMs) is { } end)
                 return end;
         }
         return Begin(state, focus, nowMs);
@@ -134,7 +136,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
         return null;
     }
 
-    private Wanted? End(Forecast forecast, RunStep step, long nowMs)
+    private Wanted? End(RunState state, Forecast forecast, RunFocus focus, RunStep step, long nowMs)
     {
         var id = step.Spec.Id;
         foreach (var expected in ExpectedOf(forecast, id))
@@ -147,8 +149,12 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
                 return new Wanted(name, pace.MeasureS, () => Take(key, reading));
             _taken.Add(key);
         }
-        return hands.IsDone(id) && Allowed("finish/" + id, nowMs) ? new Wanted("finish/" + id, pace.NoticeS, () => new RunCommand.Finish(id)) : null;
+        return hands.IsDone(id) && !TakenOver(state, focus, id) && Allowed("finish/" + id, nowMs) ? new Wanted("finish/" + id, pace.NoticeS, () => new RunCommand.Finish(id)) : null;
     }
+
+    /// <summary>The big key ends a step by the clock and starts what follows it at one stroke.</summary>
+    private static bool TakenOver(RunState state, RunFocus focus, string stepId) =>
+        focus.Act == FocusAct.Start && state.Step(focus.StepId) is { } next && StepOrder.EndedByStarting(state, next)?.Spec.Id == stepId;
 
     private RunCommand.Take Take((string StepId, ReadingKind Kind, string Vessel) key, Reading reading)
     {
@@ -165,7 +171,16 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
             return new Wanted(key, pace.NoticeS, () => new RunCommand.Resume(focus.StepId));
         if (focus.Act != FocusAct.Start || nowMs < focus.DueMs - 1000 || !Allowed(key, nowMs) || Waits(state, focus.StepId))
             return null;
-        return new Wanted(key, pace.NoticeS, () => new RunCommand.Start(focus.StepId));
+        var spec = state.Step(focus.StepId)!.Spec;
+        return spec.HandsS > 0 && nowMs < _handsFreeMs ? null : new Wanted(key, pace.NoticeS, () => Started(spec));
+    }
+
+    /// <summary>What goes into the kettle at once still keeps the hands there for a while: pouring, and an eye on the foam.</summary>
+    private RunCommand.Start Started(StepSpec spec)
+    {
+        if (spec.Kind.EndsBy() == EndsBy.Act)
+            _handsFreeMs = _actMs + (long)(1000 * pace.WorkFactor() * spec.HandsS);
+        return new RunCommand.Start(spec.Id);
     }
 
     /// <summary>Liquor that is still heating is not drawn.</summary>

@@ -27,7 +27,7 @@ public sealed partial class VirtualPlant
     public bool RunsOff => _runOff is not null;
 
     /// <summary>The tun gives no more though the valve is open.</summary>
-    public bool RunDry => _runOff is not null && _bed.FreeL < 0.05 && _runOff.SpargeKg <= 0;
+    public bool RunDry => _runOff is not null && _bed.FreeL < 0.01 && _runOff.SpargeKg <= 0;
 
     public bool CastsOut => _castOut is not null;
 

@@ -37,8 +37,8 @@ public static class Spreads
     /// <summary>How strong a boil the brewer sets against the usual one.</summary>
     public static readonly Spread Evaporation = new("evaporation", "1", 0.05, 0.15);
 
-    /// <summary>Share of the laboratory extract that dissolves in the end.</summary>
-    public static readonly Spread ConversionYield = new("conversion_yield", "fraction", 0.012, 0.12);
+    /// <summary>Share of the laboratory extract that dissolves in the end: houses differ far more than the days of one house (0.0043).</summary>
+    public static readonly Spread ConversionYield = new("conversion_yield", "fraction", 0.025, 0.03);
 
     /// <summary>Speed of conversion: crush and enzymes.</summary>
     public static readonly Spread ConversionSpeed = new("conversion_speed", "1", 0.15, 0.3);

@@ -106,8 +106,24 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
         return Math.PI / 4 * diameterM * diameterM;
     }
 
+    /// <summary>As the profile states it of its own brewhouse, else as of any.</summary>
+    private double Sd(Spread spread)
+    {
+        if (profile.Spreads is not { } own)
+            return spread.Sd;
+        // mixing and exchange in the bed are seven and three tenths of what makes the washing stages uncertain
+        var usualStages = Math.Sqrt(Math.Pow(0.7 * Spreads.BedMixing.Sd, 2) + Math.Pow(0.3 * Spreads.BedExchange.Sd, 2));
+        return spread == Spreads.ConversionYield ? own.ConversionYield ?? spread.Sd
+            : spread == Spreads.Absorption ? own.Absorption ?? spread.Sd
+            : spread == Spreads.BedMixing || spread == Spreads.BedExchange ? spread.Sd * (own.SpargeStages / usualStages ?? 1)
+            : spread == Spreads.RunoffFlow ? own.Runoff ?? spread.Sd
+            : spread == Spreads.Evaporation ? own.Evaporation ?? spread.Sd
+            : spread == Spreads.ChillerTransfer ? own.ChillerTransfer ?? spread.Sd
+            : spread.Sd;
+    }
+
     private double Off(Spread spread, string of = "") =>
-        spreadFactor * spread.Sd * (house is { } own ? OfHouse(own, spread, of) : OfDay(spread, of));
+        spreadFactor * Sd(spread) * (house is { } own ? OfHouse(own, spread, of) : OfDay(spread, of));
 
     private double OfHouse(int own, Spread spread, string of)
     {

@@ -40,6 +40,7 @@ public static class BrewhouseFile
             Chiller = Chiller(entry.One("chiller")!),
             Fermenter = Fermenter(entry.One("fermenter")!),
             Habits = Habits(entry.One("habits")!),
+            Spreads = entry.One("spread") is { } spread ? Spreads(spread) : null,
         };
         BrewhouseChecks.Run(entry, brewhouse);
         return brewhouse;
@@ -94,6 +95,16 @@ public static class BrewhouseFile
 
     private static Fermenter Fermenter(SchemaEntry entry) =>
         new(entry.Text("name"), entry.Number("capacity"), entry.Number("headspace"));
+
+    private static DaySpreads Spreads(SchemaEntry entry) => new()
+    {
+        ConversionYield = entry.MaybeNumber("conversion_yield"),
+        Absorption = entry.MaybeNumber("grain_absorption"),
+        SpargeStages = entry.MaybeNumber("sparge_stages"),
+        Runoff = entry.MaybeNumber("runoff"),
+        Evaporation = entry.MaybeNumber("evaporation"),
+        ChillerTransfer = entry.MaybeNumber("heat_transfer"),
+    };
 
     private static Habits Habits(SchemaEntry entry) => new()
     {

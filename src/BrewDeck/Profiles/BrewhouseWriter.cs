@@ -25,6 +25,8 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
         Chiller(toml.Section("chiller"), house.Chiller);
         Fermenter(toml.Section("fermenter"), house.Fermenter);
         Habits(toml.Section("habits"), house.Habits);
+        if (house.Spreads is { } own)
+            Spreads(toml.Section("spread"), own);
         return toml.ToString();
     }
 
@@ -128,6 +130,16 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
         Put("sparge_temperature", habits.SpargeC);
         Put("fill", habits.FillLPerMin);
         toml.Put("mash_heating", BrewhouseFile.Word(habits.MashHeating));
+    }
+
+    private static void Spreads(TomlText toml, DaySpreads own)
+    {
+        toml.Put("conversion_yield", own.ConversionYield);
+        toml.Put("grain_absorption", own.Absorption);
+        toml.Put("sparge_stages", own.SpargeStages);
+        toml.Put("runoff", own.Runoff);
+        toml.Put("evaporation", own.Evaporation);
+        toml.Put("heat_transfer", own.ChillerTransfer);
     }
 
     private string? Note(string of, string key) => notes.GetValueOrDefault($"{of}.{key}");

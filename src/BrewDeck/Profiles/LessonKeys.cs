@@ -8,10 +8,17 @@ namespace BrewDeck.Profiles;
 /// <param name="Vessel">Id of the vessel that the table belongs to; empty: the first table of that name.</param>
 /// <param name="Nth">Of several tables of that name in the vessel, from 0.</param>
 /// <param name="Value">As written in the file.</param>
-internal sealed record LessonKey(string Table, string Key, string Vessel, int Nth, string Value)
+/// <param name="MayBeNew">Written even where the file has no such key or table.</param>
+internal sealed record LessonKey(string Table, string Key, string Vessel, int Nth, string Value, bool MayBeNew = false)
 {
     /// <summary>Where an accepted lesson goes; several keys for a vessel with several elements.</summary>
-    public static IEnumerable<LessonKey> Of(Lesson lesson, Brewhouse house)
+    public static IEnumerable<LessonKey> Of(Lesson lesson, Brewhouse house) =>
+        lesson.ProposedSpread is { } spread ? [.. Numbers(lesson, house), Spread(lesson, spread)] : Numbers(lesson, house);
+
+    private static LessonKey Spread(Lesson lesson, double spread) =>
+        new("spread", lesson.Parameter.Stem == "chiller" ? "heat_transfer" : lesson.Parameter.Stem, "", 0, Percent(Math.Clamp(spread, 0.001, 0.5)), MayBeNew: true);
+
+    private static IEnumerable<LessonKey> Numbers(Lesson lesson, Brewhouse house)
     {
         var value = Rounded(lesson.Proposed);
         return lesson.Parameter.Stem switch

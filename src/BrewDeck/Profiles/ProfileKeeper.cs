@@ -15,9 +15,9 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
         var before = ProfileText.Decoded(bytes, entry.Path);
         var house = BrewhouseFile.Read(before, entry.Path);
         var after = TomlEdit.Replace(before, entry.Path, LessonKey.Of(lesson, house), Note(lesson, house, now));
-        // what is written must read back, whatever stood around it
+        // what is written must read back to its four digits, whatever stood around it
         var read = lesson.Parameter.Get(BrewhouseFile.Read(after, entry.Path));
-        if (!(Math.Abs(read - lesson.Proposed) < Math.Abs(lesson.Proposed - lesson.Current)))
+        if (!(Math.Abs(read - lesson.Proposed) < Math.Max(Math.Abs(lesson.Proposed - lesson.Current), 1e-3 * Math.Abs(lesson.Proposed))))
             throw new ProfileException($"{entry.Path}: the changed file does not read back; change it by hand");
         var path = ProfileText.IsBundled(entry.Path, bundledFolder) ? Path.Combine(ownFolder, "brewhouses", ProfileText.FileName(entry.Path)) : entry.Path;
         ProfileDisk.Write(path, bytes, after, now);

@@ -42,7 +42,13 @@ public sealed class ProfileKeeperTests : IDisposable
         Assert.Equal(_before, File.ReadAllText(Path.Combine(_folder.Path, "brewhouses", "mine.2026-06-01.toml")));
         var old = _before.Split('\n');
         var fresh = after.Split('\n').Where(l => !l.Contains("2026-06-01: lesson from 5 batches", StringComparison.Ordinal)).ToArray();
-        Assert.Equal(old.Length, fresh.Length);
+        // how far a day is off stands in a table of its own at the end: an empty line, its head and the one key
+        Assert.Equal(old.Length + (lesson.ProposedSpread is null ? 0 : 3), fresh.Length);
+        if (lesson.ProposedSpread is { } spread)
+        {
+            Assert.Equal("[spread]", fresh[^3]);
+            Assert.Equal(spread, lesson.Parameter.Spread!.Get(house.Spreads!)!.Value, 1e-3);
+        }
         var changed = old.Zip(fresh).Where(p => p.First != p.Second).ToList();
         Assert.Single(changed);
         // the comment at the end of the changed line stays
@@ -60,6 +66,22 @@ public sealed class ProfileKeeperTests : IDisposable
         var listed = new ProfileFolder(Path.Combine(_folder.Path, "none"), _folder.Path).Brewhouses().Select(b => Path.GetFileName(b.Path)).ToList();
         Assert.Contains("mine.toml", listed);
         Assert.DoesNotContain(listed, l => l.Contains("2026-06-01", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Spreads_of_several_lessons_share_one_table_and_are_replaced_by_the_next()
+    {
+        var keeper = Keeper();
+        var entry = new ProfileEntry("mine", _path);
+        foreach (var id in new[] { "evaporation", "chiller", "evaporation" })
+            entry = keeper.Accept(entry, Learned(id), Now);
+
+        var text = File.ReadAllText(_path);
+        Assert.Single(text.Split('\n'), l => l.Trim() == "[spread]");
+        var own = BrewhouseFile.Read(text, _path).Spreads!;
+        Assert.Equal(Learned("evaporation").ProposedSpread!.Value, own.Evaporation!.Value, 1e-3);
+        Assert.Equal(Learned("chiller").ProposedSpread!.Value, own.ChillerTransfer!.Value, 1e-3);
+        Assert.Null(own.ConversionYield);
     }
 
     [Fact]

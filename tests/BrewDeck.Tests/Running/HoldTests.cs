@@ -26,7 +26,7 @@ public class HoldTests
 
     /// <summary>A kettle with its heat off cools and does not steam away; it comes back to the boil before it boils on.</summary>
     [Fact]
-    public void A_held_boil_cools_loses_no_water_and_comes_back_to_the_boil()
+    public void A_held_boil_cools_steams_no_more_and_comes_back_to_the_boil()
     {
         _day.RunUntil("boil.boil-1");
         _day.Wait(10);
@@ -34,12 +34,13 @@ public class HoldTests
         _day.Accepted(new RunCommand.Hold("boil.boil-1", "breaker"));
         _day.Wait(20);
         var held = _day.Vessel("kettle");
-        Assert.Equal(before.WaterKg, held.WaterKg, 6);
+        // but for what a lid lets by: a tenth of a kilo an hour at the boil
+        Assert.InRange(before.WaterKg - held.WaterKg, 0, 0.1 / 3);
         Assert.InRange(held.TempC, before.TempC - 6, before.TempC - 1);
         _day.Accepted(new RunCommand.Resume("boil.boil-1"));
         _day.Wait(1);
         var warming = _day.Vessel("kettle");
-        Assert.Equal(before.WaterKg, warming.WaterKg, 6);
+        Assert.Equal(held.WaterKg, warming.WaterKg, 0.003);
         Assert.InRange(warming.TempC, held.TempC + 0.5, before.TempC);
         _day.Wait(9);
         Assert.Equal(before.TempC, _day.Vessel("kettle").TempC, 0.2);

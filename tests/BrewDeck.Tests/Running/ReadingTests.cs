@@ -37,7 +37,7 @@ public class ReadingTests
         var mass = Ledger.MassKg(_day.State.Live!.CutAt(_day.State.SecondsAt(_day.NowMs)).Plant);
         var before = _day.Forecast.Outlook;
         _day.ReadOff(ReadingKind.Volume, "kettle", 3);
-        Assert.Equal(mass, Ledger.MassKg(_day.State.Live!.Plant), 4);
+        Assert.Equal(mass, Ledger.MassKg(_day.State.Live!.Plant), 0.002);
         var after = _day.Forecast.Outlook;
         Assert.Equal(before.FermenterL.P50, after.FermenterL.P50, 0.15);
         Assert.Equal(before.OriginalGravitySg.P50, after.OriginalGravitySg.P50, 0.0005);

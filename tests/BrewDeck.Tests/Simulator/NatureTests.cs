@@ -37,6 +37,16 @@ public sealed class NatureTests
     public void WaterBoilsLowerUpTheMountain(double altitudeM, double celsius) =>
         Assert.Equal(celsius, Vapours.BoilingC(Vapours.AirPa(altitudeM)), 0.25);
 
+    /// <summary>Hot as cold: a sight glass of boiling wort is read by this. ICUMSA SPS-4 (Bubnik, Kadlec, Urban, Bruhns 1995), kg/m³.</summary>
+    [Theory]
+    [InlineData(5, 60, 1002.21)]
+    [InlineData(10, 40, 1031.39)]
+    [InlineData(10, 80, 1010.25)]
+    [InlineData(12, 75, 1021.41)]
+    [InlineData(20, 80, 1051.63)]
+    public void WortIsAsLightAsTheSugarTablesSay(double percent, double celsius, double kgPerM3) =>
+        Assert.Equal(kgPerM3, 100_000 / Liquids.VolumeL(100 - percent, percent, celsius), 0.4);
+
     [Fact]
     public void WortShrinksByAboutFourPercentOnCooling()
     {

@@ -9,7 +9,7 @@ internal static class ChillerFlow
     /// <summary>Slower than this nobody throttles; L/min.</summary>
     private const double SlowestLPerMin = 0.5;
 
-    /// <returns>Wort flow in L/min and its temperature behind the chiller in °C: the target, or the best that can be had.</returns>
+    /// <returns>Wort flow in L/min, the litres at 20 °C as they arrive, and its temperature behind the chiller in °C: the target, or the best that can be had.</returns>
     public static (double LPerMin, double OutC) For(PlantSetting setting, in VesselState wort, double targetC)
     {
         var chiller = setting.Brewhouse.Chiller;
@@ -40,7 +40,7 @@ internal static class ChillerFlow
     {
         var chiller = setting.Brewhouse.Chiller;
         var mean = 0.5 * (wort.TempC + setting.SourceWaterC);
-        var kgPerS = litresPerMin / 60 * SugarSolution.DensityKgPerM3(wort.Plato, mean) / 1000;
+        var kgPerS = litresPerMin / 60 * SugarSolution.DensityKgPerM3(wort.Plato, 20) / 1000;
         return Physics.Chiller.CounterflowOutletC(
             kgPerS * SugarSolution.SpecificHeatJPerKgK(wort.Plato, mean),
             wort.TempC,

@@ -4,10 +4,14 @@ namespace BrewDeck.Core.Planning.Operations;
 
 internal static class Cooling
 {
-    private const double PieceS = 60;
+    /// <summary>Three times as long, and a stand that is cut in pieces ended 0.03 K off one that is not.</summary>
+    private const double PieceS = 20;
 
     /// <summary>Wort this near the cooling water hardly changes any more: the rest of the time is one piece; K.</summary>
     private const double NearSourceK = 0.05;
+
+    /// <summary>Warm air and radiation of an open surface: 150 W at 94 °C from a kettle of 45 cm; common practice, no source.</summary>
+    private const double OpenWPerM2K = 12;
 
     /// <summary>Heat off, lid off: whirlpool and stand. The hops see the temperature they really stand at.</summary>
     public static Progress Stand(Workbench bench, StepSpec spec, double limitS)
@@ -19,20 +23,22 @@ internal static class Cooling
         return progress;
     }
 
+    /// <summary>Steam by the pressure of the vapour, so that wort near the boil cools fastest at first; by the middle of the piece.</summary>
     private static void Piece(Workbench bench, int kettle, double seconds)
     {
         var v = bench.Vessels[kettle];
-        var capacity = Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC);
-        double lid = bench.Setting.LossWPerK(kettle), open = bench.Setting.OpenKettle;
-        var end = HeatFlow.TempAfterC(capacity, open * lid, bench.Setting.AmbientC, v.TempC, 0, seconds);
-        var mean = 0.5 * (v.TempC + end);
-        // what an open kettle loses beyond a covered one leaves it as steam
-        var steam = (open - 1) * lid * Math.Max(0, mean - bench.Setting.AmbientC) * seconds / Water.LatentHeatJPerKg(mean);
-        bench.Expose(v, seconds, mean);
+        var (setting, capacity) = (bench.Setting, Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC));
+        var openM2 = setting.OpenShare * setting.Brewhouse.Vessels[kettle].SurfaceM2;
+        double SteamKgPerS(double celsius) => openM2 * Boil.StillSurfaceKgPerM2S(celsius, setting.AmbientC);
+        double LossW(double celsius) => (setting.LossWPerK(kettle) + openM2 * OpenWPerM2K) * (celsius - setting.AmbientC)
+            + SteamKgPerS(celsius) * Water.LatentHeatJPerKg(celsius);
+        double Later(double celsius, double byS) => Math.Max(Math.Min(v.TempC, setting.AmbientC), v.TempC - LossW(celsius) * byS / capacity);
+        var middle = Later(v.TempC, 0.5 * seconds);
+        bench.Expose(v, seconds, middle);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - Math.Min(v.WaterKg, steam),
-            TempC = end,
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, SteamKgPerS(middle) * seconds),
+            TempC = Later(middle, seconds),
             AtS = v.AtS + seconds,
             HoldC = double.NaN,
         };

@@ -25,7 +25,7 @@ internal static class Lautering
         var tun = bench.Setting.IndexOf(spec.Vessel);
         var tank = bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id);
         var kettle = bench.Kettle;
-        double sparge = HotL(bench, tank, spec.SpargeL ?? 0), elapsed = 0;
+        double sparge = Math.Min(HotL(bench, tank, spec.SpargeL ?? 0), OutOfTankL(bench, tank)), elapsed = 0;
         while (elapsed < limitS)
         {
             // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
@@ -49,6 +49,10 @@ internal static class Lautering
     /// <summary>Litres measured at 20 °C as they are in the hot tank.</summary>
     private static double HotL(Workbench bench, int tank, double litresAt20) =>
         litresAt20 * Water.DensityKgPerM3(20) / Water.DensityKgPerM3(bench.Vessels[tank].TempC);
+
+    /// <summary>What the tank gives down to its outlet, litres as they stand.</summary>
+    private static double OutOfTankL(Workbench bench, int tank) =>
+        Math.Max(0, Contents.LiquidL(bench.Vessels[tank]) - HotL(bench, tank, bench.Setting.Brewhouse.Vessels[tank].DeadSpaceL));
 
     /// <summary>Sparge liquor stirred into the drained bed, then left to settle.</summary>
     public static Progress BatchSparge(Workbench bench, StepSpec spec, double limitS)

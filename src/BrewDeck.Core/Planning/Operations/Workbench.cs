@@ -68,13 +68,25 @@ internal sealed class Workbench
         Vessels[vessel] = v with { TempC = TempAfter(vessel, v, seconds, holdC), AtS = v.AtS + seconds, HoldC = holdC };
     }
 
-    /// <summary>What time at a temperature does besides changing it: the mash dissolves extract, hops isomerise.</summary>
+    /// <summary>What time at a temperature does besides changing it: the mash dissolves extract, hops isomerise, a lid lets steam by.</summary>
     public void Happen(int vessel, double seconds, double celsius)
     {
+        LetSteam(vessel, seconds, celsius);
         if (Vessels[vessel].UndissolvedKg > 0)
             Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
         if (vessel == Kettle && Hops.Count > 0 && KnockedOutL == 0)
             Expose(Vessels[vessel], seconds, celsius);
+    }
+
+    /// <summary>A bed of grain is covered by itself, a fermenter is shut.</summary>
+    private void LetSteam(int vessel, double seconds, double celsius)
+    {
+        var v = Vessels[vessel];
+        if (vessel == Setting.FermenterIndex || v.GrainKg > 0 || v.WaterKg <= 0)
+            return;
+        var openM2 = Setting.LidLeak * Setting.Brewhouse.Vessels[vessel].SurfaceM2;
+        var kg = openM2 * Boil.StillSurfaceKgPerM2S(celsius, Setting.AmbientC) * seconds;
+        Vessels[vessel] = v with { WaterKg = Math.Max(0, v.WaterKg - kg) };
     }
 
     /// <summary>Hops give bitterness to the wort that they are in.</summary>

@@ -9,6 +9,9 @@ internal static class DayLearning
     /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
     private const double NearEnd = 0.3;
 
+    /// <summary>With so little to go a run-off is at its end, and its level says nothing of its flow; s.</summary>
+    private const double AtEndS = 1;
+
     /// <summary>Someone who ends a step this much later than expected was away; share of its length.</summary>
     private const double Away = 0.3;
 
@@ -77,7 +80,7 @@ internal static class DayLearning
 
     /// <summary>
     /// A level read at the end of a run-off is that of its end; the plant is taken there, with nothing left to run. It must be nearer to
-    /// that than to anything the plant as it stands would predict.
+    /// that than to anything the plant as it stands would predict, unless the end is there anyway.
     /// </summary>
     public static LivePlant AtEndOfRunOff(RunState state, LivePlant live, Reading reading, double nowS)
     {
@@ -88,7 +91,7 @@ internal static class DayLearning
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
         double Off(double predicted) => Math.Abs(predicted - reading.Value);
         var asItStands = Math.Min(Off(Expected(live, reading)), Off(Predicted(state, live, reading, nowS)));
-        if (end.DurationS > NearEnd * PlannedS(live, segment) || Off(Expected(ended, reading)) > asItStands)
+        if (end.DurationS > AtEndS && (end.DurationS > NearEnd * PlannedS(live, segment) || Off(Expected(ended, reading)) > asItStands))
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
         return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };

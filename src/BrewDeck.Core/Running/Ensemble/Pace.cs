@@ -20,13 +20,14 @@ internal static class Pace
         var state = plan.Start;
         double end = 0, planned = 0;
         var ends = new Dictionary<string, double>();
-        foreach (var step in plan.Steps)
+        for (var i = 0; i < plan.Steps.Length; i++)
         {
+            var step = plan.Steps[i];
             var spec = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil ? Longer(step.Spec) : step.Spec;
             var after = ends.GetValueOrDefault(spec.AfterStepId);
             var start = PlantModel.After(setting, spec, state, after).StartS + BeforeS(spec);
             var outcome = PlantModel.After(setting, spec, state, Math.Max(after, start));
-            var lateS = spec == step.Spec ? AfterS(step) : 0;
+            var lateS = spec == step.Spec ? AfterS(step) + (IsFollowed(plan, setting, i) ? UsualPace.MeanNoticeS : 0) : 0;
             state = outcome.State with { Vessels = Later(setting, spec, outcome, lateS), HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
             ends[spec.Id] = outcome.EndS + lateS;
             late.Add(outcome.StartS - step.StartS);
@@ -35,6 +36,16 @@ internal static class Pace
         }
         late.Add(end - planned);
         return new(late.ToImmutable(), days.ToImmutable());
+    }
+
+    /// <summary>What follows by itself does not begin before the end of a step by the clock has been noticed.</summary>
+    private static bool IsFollowed(Plan plan, PlantSetting setting, int index)
+    {
+        var spec = plan.Steps[index].Spec;
+        if (spec.Kind.EndsBy() != EndsBy.Clock)
+            return false;
+        var vessels = PlantModel.VesselsOf(setting, spec);
+        return plan.Steps.Skip(index + 1).FirstOrDefault(s => PlantModel.VesselsOf(setting, s.Spec).Intersect(vessels).Any())?.Spec.Kind.FollowsOn() == true;
     }
 
     /// <summary>A boil goes on until its end has been noticed.</summary>

@@ -27,5 +27,5 @@ public static class ReadingErrors
     }
 
     private static double Both(double noise, double scaleStep) =>
-        Math.Sqrt(noise * noise + _evenSd * scaleStep * _evenSd * scaleStep);
+        Math.Sqrt(UsualSpreads.CutSd * noise * UsualSpreads.CutSd * noise + _evenSd * scaleStep * _evenSd * scaleStep);
 }

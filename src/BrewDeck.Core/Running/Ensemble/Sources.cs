@@ -12,12 +12,14 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// </summary>
 internal static class Sources
 {
-    public static ImmutableArray<Source> Of(Plan plan)
+    public static ImmutableArray<Source> Of(Plan plan) => [.. Stated(plan).Select(s => s with { Sd = UsualSpreads.CutSd * s.Sd })];
+
+    private static ImmutableArray<Source> Stated(Plan plan)
     {
         var kettle = plan.Brewhouse.Kettle.Id;
         return
         [
-            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(kettle), .. Hops(plan.Recipe), .. Cool(plan.Brewhouse),
+            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Cool(plan.Brewhouse),
             .. Glass(kettle, plan.Brewhouse), .. Glass(PlantSetting.FermenterId, plan.Brewhouse), .. Gravity(), .. Work(plan),
         ];
     }
@@ -58,18 +60,18 @@ internal static class Sources
 
     private static IEnumerable<Source> Mash(Brewhouse house)
     {
-        yield return new("conversion_yield", UsualSpreads.ConversionYield.Sd)
+        yield return new("conversion_yield", house.Spreads?.ConversionYield ?? UsualSpreads.ConversionYield.Sd)
         {
             OnPlant = (s, off) => Habits(s, h => h with { ConversionYield = Math.Clamp(h.ConversionYield + off, 0, 1) }),
         };
-        yield return new("absorption", UsualSpreads.Absorption.Sd)
+        yield return new("absorption", house.Spreads?.Absorption ?? UsualSpreads.Absorption.Sd)
         {
             OnPlant = (s, off) => Habits(s, h => h with { AbsorptionLPerKg = h.AbsorptionLPerKg * (1 + off) }),
         };
-        // the spread of residence time is the reciprocal of the stages; the grain's exchange makes about three tenths of it
-        yield return new("bed_mixing", UsualSpreads.BedMixing.Sd) { OnPlant = (s, off) => Stages(s, 0.7 * (Math.Exp(off) - 1)) };
-        yield return new("bed_exchange", UsualSpreads.BedExchange.Sd) { OnPlant = (s, off) => Stages(s, 0.3 * (Math.Exp(-off) - 1)) };
-        yield return new("runoff_flow", UsualSpreads.RunoffFlow.Sd)
+        var known = house.Spreads?.SpargeStages / UsualSpreads.StagesSd ?? 1;
+        yield return new("bed_mixing", known * UsualSpreads.BedMixing.Sd) { OnPlant = (s, off) => Stages(s, UsualSpreads.MixingShare * (Math.Exp(off) - 1)) };
+        yield return new("bed_exchange", known * UsualSpreads.BedExchange.Sd) { OnPlant = (s, off) => Stages(s, UsualSpreads.ExchangeShare * (Math.Exp(-off) - 1)) };
+        yield return new("runoff_flow", house.Spreads?.Runoff ?? UsualSpreads.RunoffFlow.Sd)
         {
             OnPlant = (s, off) => Habits(s, h => h with { RunoffLPerMin = h.RunoffLPerMin * (1 + off) }),
         };
@@ -85,9 +87,9 @@ internal static class Sources
         OnPlant = (s, off) => Vessel(s, s.IndexOf(of.Id), v => v with { DeadSpaceL = v.DeadSpaceL * (1 + off) }),
     };
 
-    private static IEnumerable<Source> Boil(string kettle)
+    private static IEnumerable<Source> Boil(Brewhouse house)
     {
-        yield return new("evaporation", UsualSpreads.Evaporation.Sd)
+        yield return new("evaporation", house.Spreads?.Evaporation ?? UsualSpreads.Evaporation.Sd)
         {
             OnPlant = (s, off) => Raised(s, off * s.Habits.EvaporationKgPerH / 3600 * Water.LatentHeatJPerKg(s.BoilingC)),
         };
@@ -102,13 +104,13 @@ internal static class Sources
 
     private static IEnumerable<Source> Cool(Brewhouse house)
     {
-        yield return Chiller("chiller_transfer", UsualSpreads.ChillerTransfer.Sd, (c, off) => c with { UaWPerK = c.UaWPerK * (1 + off) });
+        yield return Chiller("chiller_transfer", house.Spreads?.ChillerTransfer ?? UsualSpreads.ChillerTransfer.Sd, (c, off) => c with { UaWPerK = c.UaWPerK * (1 + off) });
         yield return Chiller("chiller_water", UsualSpreads.ChillerWater.Sd, (c, off) => c with { WaterLPerMin = c.WaterLPerMin * (1 + off) });
         yield return new("source_water", UsualSpreads.SourceWater.Sd) { OnPlant = (s, off) => s with { SourceWaterC = Math.Max(1, s.SourceWaterC + off) } };
         yield return new("ambient", UsualSpreads.Ambient.Sd) { OnPlant = (s, off) => s with { AmbientC = s.AmbientC + off } };
         if (house.Kettle != house.MashTun)
             yield return DeadSpace(house.Kettle);
-        yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenKettle = s.OpenKettle * (1 + off) } };
+        yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenShare = s.OpenShare * (1 + off) } };
         yield return new("trub", UsualSpreads.Trub.Sd) { OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
         yield return new("hop_absorption", UsualSpreads.HopAbsorption.Sd)
         {

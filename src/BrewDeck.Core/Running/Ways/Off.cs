@@ -43,8 +43,8 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private const double SlowShare = 0.35;
 
-    /// <summary>A brewer ends a boil this much early without meaning anything by it; s.</summary>
-    private const double EarlyS = 120;
+    /// <summary>A brewer ends a boil this much early or late without meaning anything by it; s.</summary>
+    private const double MistimedS = 120;
 
     /// <summary>Cheap: false when there is certainly nothing.</summary>
     public static bool MayBe(RunState state) => LastCauseMs(state) > LastChosenMs(state);
@@ -151,12 +151,12 @@ internal sealed record Off(OffKind Kind, string About, double By)
             || Mistimed(state).Any(ms => ms > since);
     }
 
-    /// <summary>When a piece of the boil was ended well before its time: what follows goes in early.</summary>
+    /// <summary>When a piece of the boil was ended well before or after its time: what follows goes in early or late.</summary>
     private static IEnumerable<long> Mistimed(RunState state) =>
         from step in state.Steps
         where step is { Spec.Kind: StepKind.Boil, Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null }
         let missingS = 60 * (step.Spec.Minutes ?? 0) - (step.EndedMs!.Value - step.StartedMs!.Value) / 1000.0
-        where missingS > EarlyS
+        where Math.Abs(missingS) > MistimedS
         select step.EndedMs!.Value;
 
     private static RunStep? Rest(RunState state) =>
