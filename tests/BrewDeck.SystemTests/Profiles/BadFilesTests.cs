@@ -13,7 +13,7 @@ public sealed class BadFilesTests
     [InlineData("name = \"Quayside 65\"", "name = \"a\"\nname = \"b\"", "b.toml:4: name was given on line 3 already; keep one")]
     [InlineData("name = \"Quayside 65\"", "name = \"Quay", "b.toml:3: a text is not closed on its line; end it with \"")]
     [InlineData("name = \"Quayside 65\"", "nam = \"Quayside\"", "b.toml:3: unknown key nam; did you mean name?")]
-    [InlineData("name = \"Quayside 65\"", "colour_of_the_walls = \"green\"", "b.toml:3: unknown key colour_of_the_walls; known are name, batch, vessel, circuit, pump, hose, coil, chiller, fermenter, habits")]
+    [InlineData("name = \"Quayside 65\"", "colour_of_the_walls = \"green\"", "b.toml:3: unknown key colour_of_the_walls; known are name, batch, vessel, circuit, pump, hose, coil, chiller, fermenter, habits, spread")]
     [InlineData("headroom = \"3 L\"              # water", "headrom = \"3 L\"  # water", "b.toml:11: unknown key vessel.headrom; did you mean headroom?")]
     [InlineData("power = \"5.5 kW\"\n  net = \"97 %\"                # immersed", "pwoer = \"5.5 kW\"\n  net = \"97 %\"  # immersed", "b.toml:18: unknown key vessel.element.pwoer; did you mean power?")]
     [InlineData("capacity = \"65 L\"             # to", "capacity = \"65 kg\"             # to", "b.toml:10: vessel.capacity: 'kg' is no unit of volume; write a volume such as 65 L or 6.5 gal")]
