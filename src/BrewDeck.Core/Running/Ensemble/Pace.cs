@@ -28,7 +28,7 @@ internal static class Pace
             var start = PlantModel.After(setting, spec, state, after).StartS + BeforeS(spec);
             var outcome = PlantModel.After(setting, spec, state, Math.Max(after, start));
             var lateS = spec == step.Spec ? AfterS(step) + (IsFollowed(plan, setting, i) ? UsualPace.MeanNoticeS : 0) : 0;
-            state = outcome.State with { Vessels = Later(setting, spec, outcome, lateS), HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
+            state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
             ends[spec.Id] = outcome.EndS + lateS;
             late.Add(outcome.StartS - step.StartS);
             days.Add(step with { After = state });
@@ -73,12 +73,17 @@ internal static class Pace
 
     private static double Variance(double meanS, double logSd) => meanS * meanS * (Math.Exp(logSd * logSd) - 1);
 
-    private static ImmutableArray<VesselState> Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)
+    /// <summary>What waits goes on cooling, and hops in hot wort on giving bitterness.</summary>
+    private static PlantState Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)
     {
-        var vessels = outcome.State.Vessels.ToBuilder();
+        var waited = PlantModel.WaitUntil(setting, outcome.State, outcome.EndS + lateS);
+        var (vessels, hops) = (outcome.State.Vessels.ToBuilder(), outcome.State.Hops);
         foreach (var i in PlantModel.VesselsOf(setting, spec))
-            vessels[i] = vessels[i] with { AtS = outcome.EndS + lateS };
-        return vessels.ToImmutable();
+        {
+            vessels[i] = waited.Vessels[i] with { AtS = outcome.EndS + lateS };
+            hops = i == setting.IndexOf(setting.Brewhouse.Kettle.Id) ? waited.Hops : hops;
+        }
+        return outcome.State with { Vessels = vessels.ToImmutable(), Hops = hops };
     }
 
     private static double HandsS(StepSpec spec, StepOutcome outcome, double lateS) =>
