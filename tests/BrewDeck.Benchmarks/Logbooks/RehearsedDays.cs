@@ -27,7 +27,8 @@ internal static class RehearsedDays
             yield return Lines(Shifted(days[i % Seeds], i * DayMs, Recipes[i % Recipes.Length]).Concat(Fermenting(days[i % Seeds][^1].AtMs + i * DayMs)).Take(events));
     }
 
-    private static IReadOnlyList<RunEvent> Day(int seed)
+    /// <summary>One brew day's events on the day of its seed, as the stand-in brewer did them.</summary>
+    public static IReadOnlyList<RunEvent> Day(int seed)
     {
         var profiles = ProfileFolder.BesideProgram("");
         var plan = Planner.Draw(

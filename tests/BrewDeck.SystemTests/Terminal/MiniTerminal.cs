@@ -34,6 +34,9 @@ internal sealed class MiniTerminal
 
     public int Bells { get; private set; }
 
+    /// <summary>How often the screen was wiped, which the program does before it draws all of it.</summary>
+    public int Wipes { get; private set; }
+
     public (string Text, string Ink)[,] Cells => _cells;
 
     public string Text()
@@ -120,6 +123,7 @@ internal sealed class MiniTerminal
                 _ink = parameters;
                 break;
             case 'J' when parameters == "2":
+                Wipes++;
                 Clear();
                 break;
             case 't' when parameters == "22;2":

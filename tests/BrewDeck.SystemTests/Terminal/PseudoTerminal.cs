@@ -75,6 +75,15 @@ internal sealed partial class PseudoTerminal : IDisposable
         }
     }
 
+    /// <summary>How often the whole screen was drawn; taking the terminal over wipes it once before.</summary>
+    public int Drawn
+    {
+        get
+        {
+            lock (_gate) return Math.Max(0, _screen.Wipes - 1);
+        }
+    }
+
     /// <summary>Screen modes and line discipline are as they were before the program.</summary>
     private bool IsRestored
     {
@@ -95,6 +104,17 @@ internal sealed partial class PseudoTerminal : IDisposable
     {
         lock (_gate) _screen.Resize(columns, rows);
         SetSize(columns, rows);
+    }
+
+    /// <summary>Pulls the window to that size, or one column wider if it has it already, and waits until the whole screen has been drawn again.</summary>
+    /// <returns>False: the program has ended meanwhile.</returns>
+    public bool DrawnAfresh(int columns, int rows)
+    {
+        var before = Drawn;
+        var (height, width) = (_screen.Cells.GetLength(0), _screen.Cells.GetLength(1));
+        Resize((columns, rows) == (width, height) ? columns + 1 : columns, rows);
+        WaitUntil(() => Drawn > before || HasExited, $"the screen at {columns}x{rows}");
+        return !HasExited;
     }
 
     public void Signal(string name)
