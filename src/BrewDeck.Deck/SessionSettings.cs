@@ -41,6 +41,9 @@ public sealed record SessionPorts(
     /// <summary>The followed figures of batches, in the order of <see cref="Trends.BatchFigures.All"/>; null: read from their events each time.</summary>
     public Func<IReadOnlyList<BatchHead>, IReadOnlyList<double?[]>>? Figures { get; init; }
 
+    /// <summary>When something is to be done next for each batch, Unix ms, null for nothing; null: read from their events.</summary>
+    public Func<IReadOnlyList<BatchHead>, IReadOnlyList<long?>>? NextDues { get; init; }
+
     /// <summary>Null: there are no exercises here.</summary>
     public IExerciseBook? Exercises { get; init; }
 }

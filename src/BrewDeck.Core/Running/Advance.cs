@@ -11,21 +11,32 @@ internal static class Advance
     /// </summary>
     public static (PlantState After, Segment Going) Cut(PlantSetting setting, Segment segment, PlantState plant, double nowS)
     {
-        // a clock that was set back does not brew the same minutes twice
-        var until = Math.Max(nowS, segment.SinceS);
-        var given = until - segment.SinceS;
+        var (until, given) = Given(segment, nowS);
         var spec = segment.Left;
         if (spec.Kind.EndsBy() == EndsBy.Clock)
         {
             var ran = PlantModel.Run(setting, spec with { Minutes = given / 60 }, plant, segment.SinceS, given);
-            var left = (spec.Minutes ?? 0) - given / 60;
-            return (ran.State, segment with { Left = spec with { Minutes = left }, SinceS = until, EndedS = left <= 0 ? until + 60 * left : null });
+            return (ran.State, ByClock(segment, nowS));
         }
         var outcome = PlantModel.Run(setting, spec, plant, segment.SinceS, given);
         return outcome.Left is { } more
             ? (outcome.State, segment with { Left = more, SinceS = until, EndedS = null })
             : (outcome.State, segment with { Left = Spent(spec), SinceS = until, EndedS = segment.EndedS ?? outcome.EndS });
     }
+
+    /// <summary>What is left of a segment by the clock; any other stays as it is.</summary>
+    public static Segment ByClock(Segment segment, double nowS)
+    {
+        if (segment.Left.Kind.EndsBy() != EndsBy.Clock)
+            return segment;
+        var (until, given) = Given(segment, nowS);
+        var left = (segment.Left.Minutes ?? 0) - given / 60;
+        return segment with { Left = segment.Left with { Minutes = left }, SinceS = until, EndedS = left <= 0 ? until + 60 * left : null };
+    }
+
+    /// <summary>A clock that was set back does not brew the same minutes twice.</summary>
+    private static (double UntilS, double GivenS) Given(Segment segment, double nowS) =>
+        (Math.Max(nowS, segment.SinceS), Math.Max(nowS, segment.SinceS) - segment.SinceS);
 
     /// <summary>The brewer ends a step: one by the clock has lasted as long as it has, any other has reached what it was for.</summary>
     public static PlantState Finish(PlantSetting setting, Segment segment, PlantState plant, double nowS)

@@ -32,12 +32,17 @@ public sealed record LivePlant
     /// <summary>What is believed of the uncertain things of the day; the plant is its mean.</summary>
     internal Belief Belief { get; init; } = null!;
 
+    /// <summary>False where a record is only read: then only the clocks of the steps go on, and the plant stays as it was at the start.</summary>
+    internal bool Learns => Belief is not null;
+
     public static LivePlant Of(Plan plan) =>
         new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan) };
 
     /// <summary>Running steps cut at a moment: what is done is in the plant, the rest of each goes on from there.</summary>
     public LivePlant CutAt(double nowS)
     {
+        if (!Learns)
+            return this with { Running = [.. Running.Select(s => Advance.ByClock(s, nowS))] };
         var plant = Plant;
         var running = ImmutableArray.CreateBuilder<Segment>(Running.Length);
         foreach (var segment in Running)

@@ -14,8 +14,9 @@ internal static class ReadingDesk
         if (!take.Confirmed && (reading.Value < low || reading.Value > high))
             return new Decision.AskAgain(reading, low, high);
         var told = new ReadingTaken(nowMs, reading, []);
-        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RunFold.Then(state, told), nowMs));
-        return RunDesk.Act(told with { Moved = moved });
+        var after = RunFold.Then(state, told);
+        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(after, nowMs));
+        return RunDesk.Act(told with { Moved = moved, Expected = after.Readings[^1].Expected });
     }
 
     /// <summary>Whether a reading would be taken without asking.</summary>

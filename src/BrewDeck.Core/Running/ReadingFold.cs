@@ -7,17 +7,23 @@ namespace BrewDeck.Core.Running;
 /// <summary>What a reading does: the model's plant is moved to it, and what it teaches about the brewhouse is kept for the rest of the day.</summary>
 internal static class ReadingFold
 {
-    public static RunState Taken(RunState state, ReadingTaken e, int seq)
+    public static RunState Taken(RunState state, ReadingTaken e, int seq) => state.Live!.Learns ? Learned(state, e, seq) : Written(state, e, seq, e.Expected ?? double.NaN);
+
+    private static RunState Written(RunState state, ReadingTaken e, int seq, double expected) =>
+        state with { Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
+
+    private static RunState Learned(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
         var live = DayLearning.AtEndOfRunOff(state, state.Live!.CutAt(now), e.Reading, now);
         var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
         var takes = flow is null && DayLearning.Takes(live, e.Reading);
-        var expected = takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel);
+        var expected = e.Expected
+            ?? (takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
         var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
-        return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
+        return Written(state, e, seq, expected) with { Live = after };
     }
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
@@ -43,10 +49,6 @@ internal static class ReadingFold
         live = live with { Plant = live.Plant with { Vessels = live.Plant.Vessels.SetItem(index, after) } };
         return inKettle ? Milestones.Corrected(live, boiling) : live;
     }
-
-    /// <summary>From the first bubble until wort is drawn off, litres that are missing in the kettle are steam.</summary>
-    private static bool Evaporates(LivePlant live, bool boiling) =>
-        (boiling || live.PostBoil is not null) && live.Plant.KnockedOutL == 0;
 
     private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
     {

@@ -65,7 +65,11 @@ public sealed record StepResumed(long AtMs, string StepId) : RunEvent(AtMs);
 public sealed record StepSkipped(long AtMs, string StepId, string Reason) : RunEvent(AtMs);
 
 /// <param name="Moved">What the reading changed, as the brewer was told it: kept so that a replay shows the same words later.</param>
-public sealed record ReadingTaken(long AtMs, Reading Reading, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
+public sealed record ReadingTaken(long AtMs, Reading Reading, ImmutableArray<Shift> Moved) : RunEvent(AtMs)
+{
+    /// <summary>What the model said just before, same unit; NaN: nothing. Null in records from before it was kept.</summary>
+    public double? Expected { get; init; }
+}
 
 public sealed record RemedyChosen(long AtMs, Remedy Remedy, ImmutableArray<Shift> Moved) : RunEvent(AtMs);
 

@@ -10,7 +10,16 @@ namespace BrewDeck.Core.Running;
 public static class RunFold
 {
     /// <summary>The state after all events, the acts that were undone left out.</summary>
-    public static RunState Of(IReadOnlyList<RunEvent> events)
+    public static RunState Of(IReadOnlyList<RunEvent> events) => Folded(events, learns: true);
+
+    /// <summary>
+    /// The same for looking back: without the plant, and without what the readings taught about it, which is nearly all of the work.
+    /// Only a record from before readings kept what was expected of them is folded whole.
+    /// </summary>
+    public static RunState RecordOf(IReadOnlyList<RunEvent> events) =>
+        Folded(events, learns: events.Any(e => e is ReadingTaken { Expected: null })) with { Live = null };
+
+    private static RunState Folded(IReadOnlyList<RunEvent> events, bool learns)
     {
         var undone = UndoneIn(events);
         var state = new RunState();
@@ -18,6 +27,8 @@ public static class RunFold
         {
             if (events[i] is not Undone && !undone.Contains(i))
                 state = Happened(state, events[i], i);
+            if (i == 0 && !learns)
+                state = state with { Live = state.Live is { } live ? live with { Belief = null! } : null };
         }
         return state with { Count = events.Count };
     }

@@ -75,7 +75,7 @@ public sealed record RunState
 
     public string AbortReason { get; init; } = "";
 
-    /// <summary>The plant as the model has it after all that happened; null before the batch is opened.</summary>
+    /// <summary>The plant as the model has it after all that happened; null before the batch is opened, and in a record that is only read.</summary>
     public LivePlant? Live { get; init; }
 
     /// <summary>Unix ms at which the last step of a day ended that is over; null before, and of a day without an ended step.</summary>

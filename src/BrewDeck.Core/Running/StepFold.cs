@@ -27,7 +27,7 @@ internal static class StepFold
         var now = state.SecondsAt(e.AtMs);
         var live = Milestones.After(Ended(state.Live!, segment, now), step.Spec, [.. state.Steps.Where(s => s != step)]);
         state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
-        if (step.StartedMs is { } started && !double.IsNaN(segment.DueS))
+        if (live.Learns && step.StartedMs is { } started && !double.IsNaN(segment.DueS))
             state = state with { Live = DayLearning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, Overtime(segment, now)));
     }
@@ -35,6 +35,8 @@ internal static class StepFold
     /// <summary>The other running steps come up to the same moment first: a tank that heats goes on heating meanwhile.</summary>
     private static LivePlant Ended(LivePlant live, Segment segment, double now)
     {
+        if (!live.Learns)
+            return (live with { Running = live.Running.Remove(segment) }).CutAt(now);
         var plant = live.Plant;
         var running = ImmutableArray.CreateBuilder<Segment>();
         foreach (var other in live.Running.Remove(segment))
@@ -88,7 +90,7 @@ internal static class StepFold
         state with { Steps = state.Steps.Replace(old, changed) };
 
     private static double DueS(LivePlant live, StepSpec spec, double nowS) =>
-        spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
+        live.Learns && spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level
             ? nowS + PlantModel.Run(live.Setting, spec, live.Plant, nowS, double.PositiveInfinity).DurationS
             : double.NaN;
 

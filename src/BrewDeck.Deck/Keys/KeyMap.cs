@@ -82,7 +82,7 @@ public static class KeyMap
         new(KeyContext.Charts, Command.PickRow, "1-9", Digits, "", "That chart."),
         new(KeyContext.Batches, Command.Search, "s", Key('s'), "search", "Find batches as you type: number, day, recipe, brewhouse, state."),
         new(KeyContext.Batches, Command.Mark, "m", Key('m'), "mark", "Mark the chosen batch for a look side by side, or let it go."),
-        new(KeyContext.Batches, Command.SideBySide, "c", Key('c'), "side by side", "Set two to five marked batches beside each other; enter there takes a row out."),
+        new(KeyContext.Batches, Command.SideBySide, "c", Key('c'), "side by side", "Set two to five marked batches beside each other; enter there takes a row out, or puts it back."),
         new(KeyContext.Batches, Command.Trends, "t", Key('t'), "trends", "What efficiency, evaporation, run-off and so on do over the listed batches, with the limits of a control chart."),
         new(KeyContext.Batches, Command.Sort, "o", Key('o'), "order", "Another order: newest, oldest, recipe, brewhouse, state."),
         new(KeyContext.Batches, Command.Rehearsed, "r", Key('r'), "", "List all, only real batches, or only rehearsals."),

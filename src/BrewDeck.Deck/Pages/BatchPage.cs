@@ -61,7 +61,7 @@ internal sealed class BatchPage : TextPage
         if (!Shell.Try(() => events = Shell.Ports.Store.Read(_number)))
             return;
         _events = events.Count;
-        var state = RunFold.Of(events);
+        var state = RunFold.RecordOf(events);
         _open = state.Status is not (RunStatus.Complete or RunStatus.Aborted);
         _lines = BatchText.Lines(events, state, Shell.Notation);
     }

@@ -26,7 +26,7 @@ internal sealed class ChartsPage : Page
 
     /// <summary>Of a batch on disk.</summary>
     public ChartsPage(Shell shell, int number, IReadOnlyList<RunEvent> events)
-        : this(shell, $"Charts of batch {number}", DayDrawings.Of(events, RunFold.Of(events), shell.Notation))
+        : this(shell, $"Charts of batch {number}", DayDrawings.Of(events, RunFold.RecordOf(events), shell.Notation))
     {
     }
 

@@ -21,8 +21,18 @@ internal sealed class DueToday(Shell shell)
         var heads = shell.Ports.Store.List().Where(h => h.Rehearsed == rehearsal && h.Status is not RunStatus.Aborted && nowMs - h.OpenedMs < LongestMs).ToList();
         var key = today + string.Join(",", heads.Select(h => $"{h.Number}:{h.Events}"));
         if (key != _last.Key)
-            _last = (key, [.. heads.SelectMany(h => Of(h, today)).OrderBy(d => d.Item.DueMs)]);
+            _last = (key, [.. Near(heads, today).SelectMany(h => Of(h, today)).OrderBy(d => d.Item.DueMs)]);
         return _last.Found;
+    }
+
+    /// <summary>Only what may have something due is read; what runs changes with each act and is always looked at.</summary>
+    private IEnumerable<BatchHead> Near(IReadOnlyList<BatchHead> heads, string today)
+    {
+        if (shell.Ports.NextDues is not { } dues)
+            return heads;
+        var over = heads.Where(h => h.Status == RunStatus.Complete).ToList();
+        var near = over.Zip(dues(over)).Where(b => b.Second is { } ms && string.CompareOrdinal(Wording.FermentWords.Day(ms, shell.Notation), today) <= 0).Select(b => b.First.Number).ToHashSet();
+        return heads.Where(h => h.Status != RunStatus.Complete || near.Contains(h.Number));
     }
 
     private IEnumerable<DueBatch> Of(BatchHead head, string today)

@@ -8,23 +8,29 @@ using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>Two to five batches beside each other, a figure a row; a row that does not matter is taken out with Enter.</summary>
+/// <summary>
+/// Two to five batches beside each other, a figure a row. Enter takes out a row that does not matter: it goes to the end of the list
+/// without its figures, where Enter puts it back.
+/// </summary>
 internal sealed class SideBySidePage : ListPage
 {
     public const int Fewest = 2, Most = 5;
     private const int ColumnWidth = 10;
 
     private readonly ImmutableArray<BatchHead> _heads;
-    private readonly List<Row> _rows;
+    private readonly ImmutableArray<Row> _figures;
+    private readonly HashSet<int> _out = [];
+    private ImmutableArray<int> _order;
 
     private SideBySidePage(Shell shell, ImmutableArray<BatchHead> heads)
         : base(shell)
     {
         _heads = heads;
-        _rows = [.. Rows([.. heads.Select(h => RunFold.Of(shell.Ports.Store.Read(h.Number)))]).Where(r => r.Cells.Skip(1).Any(c => c.Length > 0))];
+        _figures = [.. Rows([.. heads.Select(h => RunFold.RecordOf(shell.Ports.Store.Read(h.Number)))]).Where(r => r.Cells.Skip(1).Any(c => c.Length > 0))];
+        Order();
     }
 
-    protected override int Count => _rows.Count;
+    protected override int Count => _order.Length;
 
     /// <param name="heads">The marked ones.</param>
     public static void Enter(Shell shell, ImmutableArray<BatchHead> heads)
@@ -37,18 +43,25 @@ internal sealed class SideBySidePage : ListPage
 
     protected override void Choose(int row, DateTimeOffset now)
     {
-        if (_rows.Count == 1)
-            return;
-        Shell.Say($"{_rows[row].Cells[0]} is out; leave the page and come back to have all rows.");
-        _rows.RemoveAt(row);
-        Select(Selected);
+        var figure = _order[row];
+        if (_out.Remove(figure))
+            Shell.Say($"{_figures[figure].Cells[0]} is back.");
+        else if (_out.Count < Count - 1)
+        {
+            _out.Add(figure);
+            Shell.Say($"{_figures[figure].Cells[0]} is out; enter on it at the end of the list puts it back.");
+        }
+
+        Order();
     }
+
+    private void Order() => _order = [.. Enumerable.Range(0, _figures.Length).OrderBy(_out.Contains)];
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
         "Batches side by side",
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
         [new Column("", 0), .. _heads.Select(h => new Column($"no. {h.Number}", ColumnWidth, Right: true))],
-        [.. _rows],
+        [.. _order.Select(i => _out.Contains(i) ? new Row([_figures[i].Cells[0], .. _heads.Select(_ => "")], Tone.Muted) : _figures[i])],
         Selected,
         [.. _heads.Select(h => Line.Of($"{h.Number}: {h.Recipe} on {h.Brewhouse}, {Shell.Notation.Date(h.OpenedMs)}{(h.Rehearsed ? ", rehearsal" : "")}"))],
         KeyMap.Hints(Context));

@@ -17,14 +17,25 @@ public static class BatchFigures
     /// <summary>Two levels closer together than this say nothing of the steam between them.</summary>
     private const double LeastBoilMin = 10;
 
+    /// <summary>A smaller rise is lost in the thermometer.</summary>
+    private const double LeastRiseK = 8;
+
+    private const long JustBeforeMs = 600_000;
+
     public static ImmutableArray<TrendFigure> All { get; } =
     [
         new("efficiency_percent", "0.0", EfficiencyPercent),
         new("gravity_off_points", "0.0", s => s.Ferment.MeasuredOriginalSg is { } og ? 1000 * (og - s.Plan!.Totals.OriginalGravitySg) : null),
         new("evaporation_kg_per_h", "0.00", EvaporationKgPerH),
+        new("heat_up_kw", "0.00", HeatUpKw),
         new("runoff_l_per_min", "0.00", RunoffLPerMin),
         new("attenuation_percent", "0.0", s => 100 * FermentFigures.Of(s.Ferment)?.AttenuationFraction.P50),
         new("day_late_min", "0", DayLateMin),
+        new("hot_liquor_lost_min", "0", s => LostMin(s, UnitProcedure.HotLiquor)),
+        new("mash_lost_min", "0", s => LostMin(s, UnitProcedure.Mash)),
+        new("lauter_lost_min", "0", s => LostMin(s, UnitProcedure.Lauter)),
+        new("boil_lost_min", "0", s => LostMin(s, UnitProcedure.Boil)),
+        new("cool_lost_min", "0", s => LostMin(s, UnitProcedure.Cool)),
     ];
 
     /// <param name="state">Of a batch whose day is complete.</param>
@@ -60,6 +71,36 @@ public static class BatchFigures
             && state.Readings.LastOrDefault(r => r.StepId == lauter.Spec.Id && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == lauter.Spec.To) is { } level
             ? level.Reading.Value / ((to - from) / 60_000.0)
             : null;
+
+    /// <summary>
+    /// What the strike water took up over its heat-up, kW. It began as it was read in the vessel just before, else as the source water was
+    /// read or stated for the day; its mass is the plan's.
+    /// </summary>
+    private static double? HeatUpKw(RunState state)
+    {
+        var step = state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.HeatStrike && s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null });
+        if (step is null || state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == step.Spec.Id) is not { } planned
+            || Read(state, step.Spec.Vessel, step.StartedMs!.Value, step.EndedMs!.Value) is not { } end)
+            return null;
+        var from = (Read(state, step.Spec.Vessel, step.StartedMs.Value - JustBeforeMs, step.StartedMs.Value) ?? Read(state, "source", long.MinValue, step.StartedMs.Value))
+            ?.Reading.Value ?? state.Plan.Choices.SourceWaterC;
+        var vessel = state.Plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == step.Spec.Vessel);
+        var (seconds, rise) = ((end.AtMs - step.StartedMs.Value) / 1000.0, end.Reading.Value - from);
+        return vessel >= 0 && seconds > 60 && rise > LeastRiseK
+            ? planned.After.Vessels[vessel].WaterKg * Water.SpecificHeatJPerKgK(0.5 * (from + end.Reading.Value)) * rise / seconds / 1000
+            : null;
+    }
+
+    private static TakenReading? Read(RunState state, string vessel, long fromMs, long toMs) => state.Readings.LastOrDefault(r =>
+        r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs <= toMs);
+
+    /// <summary>What the steps of one part of the day took longer than planned; what was put in was not planned at all.</summary>
+    private static double? LostMin(RunState state, UnitProcedure part)
+    {
+        var done = state.Steps.Where(s => s.Spec.Unit == part && s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null }).ToList();
+        var planned = state.Plan!.Steps.Where(p => done.Exists(s => s.Spec.Id == p.Spec.Id)).ToList();
+        return planned.Count == 0 ? null : (done.Sum(s => (s.EndedMs!.Value - s.StartedMs!.Value) / 1000.0) - planned.Sum(p => p.DurationS)) / 60;
+    }
 
     private static double? DayLateMin(RunState state) =>
         state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? ((to - from) / 1000.0 - state.Plan!.Totals.DayS) / 60 : null;

@@ -12,9 +12,15 @@ public static class TrendWords
         "efficiency_percent" => "Brewhouse efficiency, %",
         "gravity_off_points" => "Gravity against plan, points",
         "evaporation_kg_per_h" => "Evaporation, kg/h",
+        "heat_up_kw" => "Heat-up of the strike water, kW",
         "runoff_l_per_min" => "Run-off, L/min",
         "attenuation_percent" => "Attenuation, %",
         "day_late_min" => "Day longer than planned, min",
+        "hot_liquor_lost_min" => "Lost on hot liquor, min",
+        "mash_lost_min" => "Lost in the mash, min",
+        "lauter_lost_min" => "Lost in the lauter, min",
+        "boil_lost_min" => "Lost in the boil, min",
+        "cool_lost_min" => "Lost in cooling, min",
         var other => Names.Sentence(Names.Plainly(other)),
     };
 

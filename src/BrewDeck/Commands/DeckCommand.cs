@@ -1,5 +1,4 @@
 using BrewDeck.Deck;
-using BrewDeck.Logbook;
 using BrewDeck.Probes;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
@@ -23,7 +22,8 @@ internal static class DeckCommand
         var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
         {
             Debrief = Debriefing.Of,
-            Figures = heads => FigureCache.Read(new FolderDisk(place.Folder), journal, heads),
+            Figures = journal.FiguresOf,
+            NextDues = journal.NextDuesOf,
             Exercises = new ExerciseBook(place.Folder),
         };
         var session = NewSession(place, ports, options, place.Time.GetLocalNow());

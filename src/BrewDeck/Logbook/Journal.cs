@@ -21,6 +21,7 @@ internal sealed class Journal : IBatchStore, IDisposable
     private readonly SortedDictionary<int, BatchHeader> _headers = [];
     private readonly SortedDictionary<int, LiveBatch> _live = [];
     private readonly List<string> _notices = [];
+    private FigureCache? _figures;
     private int _lastNumber;
 
     private Journal(LogbookDisk disk, BatchDatabase database, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf) =>
@@ -155,6 +156,14 @@ internal sealed class Journal : IBatchStore, IDisposable
         }
     }
 
+    /// <summary>The followed figures of batches, in the order of <see cref="Deck.Trends.BatchFigures.All"/>; what was looked at anew is kept.</summary>
+    /// <exception cref="LogbookException">A batch cannot be read.</exception>
+    public IReadOnlyList<double?[]> FiguresOf(IReadOnlyList<BatchHead> heads) => [.. Looked(heads).Select(c => c.Values)];
+
+    /// <summary>When something is to be done next for each batch, Unix ms; null: nothing.</summary>
+    /// <exception cref="LogbookException">A batch cannot be read.</exception>
+    public IReadOnlyList<long?> NextDuesOf(IReadOnlyList<BatchHead> heads) => [.. Looked(heads).Select(c => c.NextDueMs)];
+
     public void Dispose()
     {
         lock (_gate)
@@ -165,6 +174,33 @@ internal sealed class Journal : IBatchStore, IDisposable
                 live.Dispose();
             _live.Clear();
             CloseDatabase();
+            KeepFigures();
+        }
+    }
+
+    private List<CachedFigures> Looked(IReadOnlyList<BatchHead> heads)
+    {
+        lock (_gate)
+        {
+            List<CachedFigures> looked = [.. heads.Select(h => Figures.Of(h, () => Read(h.Number)))];
+            KeepFigures();
+            return looked;
+        }
+    }
+
+    private FigureCache Figures => _figures ??= new FigureCache(_disk);
+
+    /// <summary>They can be had again from the tapes: no trouble of the disk is worth a word.</summary>
+    private void KeepFigures()
+    {
+        if (ReadOnly)
+            return;
+        try
+        {
+            _figures?.Save();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
         }
     }
 
@@ -288,6 +324,8 @@ internal sealed class Journal : IBatchStore, IDisposable
     {
         var status = _statusOf(live.Events);
         var header = _headers[live.Number] = live.Header(status);
+        if (status == RunStatus.Complete)
+            Figures.Of(header.Head, () => live.Events);
         if (DatabaseLost || ReadOnly)
             return;
         try

@@ -36,11 +36,10 @@ internal sealed class LogCommands(
     /// <param name="search">Which batches.</param>
     public int Trends(LogFormat format, bool rehearsed, string search) => _lines.Guarded(() =>
     {
-        var place = disk();
-        using var journal = Journal.Open(place, statusOf);
+        using var journal = Journal.Open(disk(), statusOf);
         var heads = journal.List().Where(h => h.Status == RunStatus.Complete && (rehearsed || !h.Rehearsed)).Reverse().ToList();
         BatchHead[] found = [.. BatchSearch.Of(heads, search)];
-        var rows = found.Zip(FigureCache.Read(place, journal, found)).ToList();
+        var rows = found.Zip(journal.FiguresOf(found)).ToList();
         output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
         return Done;
     });

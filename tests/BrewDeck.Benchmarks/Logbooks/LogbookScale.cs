@@ -21,6 +21,8 @@ internal static class LogbookScale
                 Child("brewdeck", folder);
                 Child("sqlite", folder);
                 Child("trends", folder);
+                Child("deck", folder);
+                Child("first-trends", folder);
                 return 0;
             case ["measure-one", "brewdeck", var folder]:
                 BrewDeckStore.Measure(folder);
@@ -30,6 +32,12 @@ internal static class LogbookScale
                 return 0;
             case ["measure-one", "trends", var folder]:
                 BrewDeckStore.MeasureTrends(folder);
+                return 0;
+            case ["measure-one", "deck", var folder]:
+                BrewDeckStore.MeasureSession(folder);
+                return 0;
+            case ["measure-one", "first-trends", var folder]:
+                BrewDeckStore.MeasureFirstTrends(folder);
                 return 0;
             default:
                 Console.Error.WriteLine("logbook make FOLDER [BATCHES] [EVENTS], or logbook measure FOLDER");

@@ -1,5 +1,6 @@
 using System.Text;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Trends;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using Microsoft.Data.Sqlite;
@@ -18,6 +19,7 @@ internal sealed class SqliteStore : IDisposable
         _db = Open(folder);
         Execute("PRAGMA journal_mode = WAL");
         Execute("CREATE TABLE IF NOT EXISTS batches(number INTEGER PRIMARY KEY, recipe TEXT, brewhouse TEXT, opened_ms INTEGER, events INTEGER)");
+        Execute("CREATE TABLE IF NOT EXISTS figures(batch INTEGER, name TEXT, value REAL, PRIMARY KEY(batch, name)) WITHOUT ROWID");
         Execute("CREATE TABLE IF NOT EXISTS events(batch INTEGER, seq INTEGER, hash BLOB, body TEXT, PRIMARY KEY(batch, seq)) WITHOUT ROWID");
     }
 
@@ -34,6 +36,13 @@ internal sealed class SqliteStore : IDisposable
             insert.Parameters[2].Value = line.Hash;
             insert.Parameters[3].Value = Encoding.ASCII.GetString(line.Body);
             insert.ExecuteNonQuery();
+        }
+
+        var figures = BatchFigures.Of(RunFold.RecordOf([.. lines.Select(l => l.ToEvent())]));
+        for (var i = 0; i < figures.Length; i++)
+        {
+            if (figures[i] is { } value)
+                Execute("INSERT INTO figures VALUES($a, $b, $c)", number, BatchFigures.All[i].Name, value);
         }
 
         transaction.Commit();
@@ -53,9 +62,11 @@ internal sealed class SqliteStore : IDisposable
         Timing.Print(Name, "a batch's page, both with its words", () =>
         {
             var events = open.Events(shown++);
-            return BatchText.Lines(events, RunFold.Of(events), Notation.Metric).Length;
+            return BatchText.Lines(events, RunFold.RecordOf(events), Notation.Metric).Length;
         });
         Timing.Print(Name, "search as typed", () => open.Rows("SELECT number FROM batches WHERE recipe LIKE '%porter%' AND date(opened_ms / 1000, 'unixepoch') LIKE '%2020-0%'"));
+        Timing.Print(Name, "trends", open.Trends);
+        Timing.PrintPeak(Name);
         Timing.PrintSizes(Name, Directory.EnumerateFiles(folder, "batches.sqlite*"));
     }
 
@@ -80,6 +91,22 @@ internal sealed class SqliteStore : IDisposable
         while (reader.Read())
             events.Add(EventCodec.Decode(Encoding.UTF8.GetBytes(reader.GetString(0))));
         return events;
+    }
+
+    private int Trends()
+    {
+        var lines = 0;
+        foreach (var figure in BatchFigures.All)
+        {
+            using var command = Command("SELECT batch, value FROM figures JOIN batches ON number = batch WHERE name = $a ORDER BY opened_ms", figure.Name);
+            using var reader = command.ExecuteReader();
+            var points = new List<TrendPoint>();
+            while (reader.Read())
+                points.Add(new(reader.GetInt32(0), reader.GetDouble(1)));
+            lines += points.Count > 0 ? TrendWords.Sums(ControlChart.Of(points), points[^1].Value, figure).Length : 0;
+        }
+
+        return lines;
     }
 
     private int Rows(string sql)

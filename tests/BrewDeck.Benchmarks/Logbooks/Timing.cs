@@ -31,10 +31,12 @@ internal static class Timing
         return values[Again / 2];
     }
 
-    public static void PrintSizes(string store, IEnumerable<string> files)
+    public static void PrintPeak(string store)
     {
         using var self = Process.GetCurrentProcess();
         Console.WriteLine($"| {store} | peak memory, MB | {self.PeakWorkingSet64 / 1e6:0} | | |");
-        Console.WriteLine($"| {store} | on disk, MB | {files.Sum(f => new FileInfo(f).Length) / 1e6:0} | | |");
     }
+
+    public static void PrintSizes(string store, IEnumerable<string> files) =>
+        Console.WriteLine($"| {store} | on disk, MB | {files.Sum(f => new FileInfo(f).Length) / 1e6:0} | | |");
 }

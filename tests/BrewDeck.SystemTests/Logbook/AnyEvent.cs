@@ -62,7 +62,7 @@ internal static class AnyEvent
         Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepHeld(at, text, why)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepResumed(at, text)),
         Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepSkipped(at, text, why)),
-        Gen.Select(AtMs, Readings, Shifts, (at, reading, moved) => (RunEvent)new ReadingTaken(at, reading, moved)),
+        Gen.Select(AtMs, Readings, Shifts, Gen.Double.Nullable(), (at, reading, moved, expected) => (RunEvent)new ReadingTaken(at, reading, moved) { Expected = expected }),
         Gen.Select(AtMs, Remedies, Shifts, (at, remedy, moved) => (RunEvent)new RemedyChosen(at, remedy, moved)),
         Gen.Select(AtMs, Gen.Enum<ChargeKind>(), Text, Gen.Double.Nullable(), Shifts, (at, kind, name, number, moved) => (RunEvent)new BagWeighed(at, new Bag(kind, name, number, null, number), moved)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new NoteWritten(at, text)),

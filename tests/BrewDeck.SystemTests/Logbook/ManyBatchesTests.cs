@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BrewDeck.Logbook;
 using BrewDeck.SystemTests.Crash;
 
@@ -6,7 +5,7 @@ namespace BrewDeck.SystemTests.Logbook;
 
 public sealed class ManyBatchesTests
 {
-    /// <summary>The list reads headers alone; a second is some twenty times what it took when it was measured.</summary>
+    /// <summary>The list reads headers alone. What it takes stands in the benchmarks.</summary>
     [Fact]
     public void TwoThousandBatchesAreListedWithoutReadingOne()
     {
@@ -19,14 +18,10 @@ public sealed class ManyBatchesTests
         }
 
         var reads = disk.ReadsOfAll;
-        var start = Stopwatch.GetTimestamp();
         using var again = Journal.Open(disk, Days.StatusOf);
         var heads = again.List();
-        var took = Stopwatch.GetElapsedTime(start);
-        TestContext.Current.TestOutputHelper?.WriteLine($"{Batches} batches opened and listed in {took.TotalMilliseconds:F0} ms");
         Assert.Equal(Enumerable.Range(1, Batches).Reverse(), heads.Select(h => h.Number));
         Assert.All(heads, h => Assert.Equal(2, h.Events));
         Assert.Equal(reads, disk.ReadsOfAll);
-        Assert.InRange(took.TotalSeconds, 0, 1);
     }
 }

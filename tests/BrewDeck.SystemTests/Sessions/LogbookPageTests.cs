@@ -94,11 +94,32 @@ public sealed class LogbookPageTests
         }
         Assert.StartsWith("5 batches", _session.Screen.Notice!.ToString(), StringComparison.Ordinal);
         Letters("c");
-        var before = List.Rows.Length;
         Assert.Equal(6, List.Columns.Length);
-        Named(KeyName.Enter);
-        Assert.Equal(before - 1, List.Rows.Length);
     }
+
+    [Fact]
+    public void A_row_that_is_taken_out_can_be_put_back_where_it_was()
+    {
+        Letters("m");
+        Named(KeyName.Down);
+        Letters("m");
+        Letters("c");
+        var before = RowsOfList();
+        Named(KeyName.Down);
+        Named(KeyName.Enter);
+        Assert.Equal([before[0], .. before.Skip(2), before[1].Split('|')[0] + "||"], RowsOfList());
+        Named(KeyName.End);
+        Named(KeyName.Enter);
+        Assert.Equal(before, RowsOfList());
+        for (var i = 0; i < 40; i++)
+        {
+            Named(KeyName.Home);
+            Named(KeyName.Enter);
+        }
+        Assert.Contains(RowsOfList(), row => !row.EndsWith("||", StringComparison.Ordinal));
+    }
+
+    private List<string> RowsOfList() => [.. List.Rows.Select(r => string.Join('|', r.Cells))];
 
     private void Try(Command command, KeyStroke stroke)
     {
@@ -179,7 +200,7 @@ public sealed class LogbookPageTests
 
     /// <summary>Each batch is folded once for all stories, which run one after the other.</summary>
     private static double?[] FiguresOf(int number, Shelf store) =>
-        Figures.TryGetValue(number, out var known) ? known : Figures[number] = BatchFigures.Of(RunFold.Of(store.Read(number)));
+        Figures.TryGetValue(number, out var known) ? known : Figures[number] = BatchFigures.Of(RunFold.RecordOf(store.Read(number)));
 
     private void Letters(string letter) => Strike(KeyStroke.Of(letter[0]));
 

@@ -36,6 +36,28 @@ public class FoldLaws
     }
 
     [Fact]
+    public void The_record_is_the_state_without_its_plant()
+    {
+        var events = EventfulDay.Brew().Events;
+        for (var n = 1; n <= events.Count; n++)
+        {
+            List<RunEvent> prefix = [.. events.Take(n)];
+            Assert.Equal(Same.Text(RunFold.Of(prefix) with { Live = null }), Same.Text(RunFold.RecordOf(prefix)));
+        }
+    }
+
+    /// <summary>A record from before readings kept what was expected of them says the same.</summary>
+    [Fact]
+    public void What_a_reading_keeps_as_expected_is_what_the_fold_finds()
+    {
+        var events = EventfulDay.Brew().Events;
+        Assert.Contains(events, e => e is ReadingTaken { Expected: not null });
+        List<RunEvent> older = [.. events.Select(e => e is ReadingTaken taken ? taken with { Expected = null } : e)];
+        Assert.Equal(Same.Text(RunFold.Of(events)), Same.Text(RunFold.Of(older)));
+        Assert.Equal(Same.Text(RunFold.RecordOf(events)), Same.Text(RunFold.RecordOf(older)));
+    }
+
+    [Fact]
     public void Undo_restores_the_state_before_the_act()
     {
         List<RunEvent> events = [.. EventfulDay.Brew().Events.Where(e => e is not Undone)];
