@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 
+using BrewDeck.Deck.Wording;
+
 namespace BrewDeck.Deck;
 
 /// <summary>Which batches are listed.</summary>
@@ -26,7 +28,7 @@ public sealed record BatchQuery(
     string Search = "", BatchShare Share = BatchShare.All, string? Recipe = null, string? Brewhouse = null, BatchOrder Order = BatchOrder.Newest)
 {
     /// <param name="heads">Newest first.</param>
-    public ImmutableArray<BatchHead> Of(IReadOnlyList<BatchHead> heads) => [.. Ordered(BatchSearch.Of(heads, Search).Where(Matches))];
+    public ImmutableArray<BatchHead> Of(IReadOnlyList<BatchHead> heads, Notation notation) => [.. Ordered(BatchSearch.Of(heads, Search, notation).Where(Matches))];
 
     private bool Matches(BatchHead head) =>
         (Share == BatchShare.All || head.Rehearsed == (Share == BatchShare.Rehearsed))

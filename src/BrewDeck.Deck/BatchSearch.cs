@@ -7,14 +7,14 @@ namespace BrewDeck.Deck;
 public static class BatchSearch
 {
     /// <param name="typed">Words with spaces between; empty finds all.</param>
-    public static IEnumerable<BatchHead> Of(IReadOnlyList<BatchHead> heads, string typed)
+    public static IEnumerable<BatchHead> Of(IReadOnlyList<BatchHead> heads, string typed, Notation notation)
     {
         var words = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return words.Length == 0 ? heads : heads.Where(head => Array.TrueForAll(words, word => Has(head, word)));
+        return words.Length == 0 ? heads : heads.Where(head => Array.TrueForAll(words, word => Has(head, word, notation)));
     }
 
-    private static bool Has(BatchHead head, string word) =>
-        In(head.Recipe, word) || In(head.Brewhouse, word) || In(Names.Status(head.Status), word) || In(Day(head.OpenedMs), word)
+    private static bool Has(BatchHead head, string word, Notation notation) =>
+        In(head.Recipe, word) || In(head.Brewhouse, word) || In(Names.Status(head.Status, notation), word) || In(Day(head.OpenedMs), word)
         || (head.Rehearsed && In("rehearsed", word)) || head.Number.ToString(CultureInfo.InvariantCulture) == word;
 
     private static bool In(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);

@@ -83,7 +83,7 @@ public sealed class Session : ISession
         _shell.SayNotices();
         _probe.Say();
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
-            _shell.Say($"Alarms cannot be written: {trouble}", Tone.Alarm);
+            _shell.Say(_shell.Notation.Text($"Alarms cannot be written: {trouble}"), Tone.Alarm);
         Listen(input, now);
         Screen = Compose();
     }
@@ -95,7 +95,7 @@ public sealed class Session : ISession
         _alarmBell.Listen(moment is null ? [] : AlarmLines.Unheard(moment), now, _shell.Pace);
         Title = TitleWords.Of(moment);
         if (_bell.TakeWarning() is { } soon)
-            _shell.Say($"In {Durations.Words(soon.InS)}: {moment?.Title(soon.StepId)}.", Tone.Due);
+            _shell.Say(_shell.Notation.Text($"In {Durations.Words(soon.InS, _shell.Notation)}: {moment?.Title(soon.StepId)}."), Tone.Due);
     }
 
     /// <summary>Does what the stand-in brewer wants, in the same way as a key would.</summary>
@@ -168,8 +168,8 @@ public sealed class Session : ISession
         return _shell.WipeLock.Locked
             ? screen with
             {
-                Keys = [new KeyHint(WipeLock.Word, "typed in letters unlocks the keys")],
-                Notice = Line.Of($"Keys are locked for wiping. Type {WipeLock.Word} to unlock.", Tone.Due),
+                Keys = [new KeyHint(_shell.WipeLock.Word, _shell.Notation.Text("typed in letters unlocks the keys"))],
+                Notice = Line.Of(_shell.Notation.Text($"Keys are locked for wiping. Type {_shell.WipeLock.Word} to unlock."), Tone.Due),
             }
             : screen;
     }

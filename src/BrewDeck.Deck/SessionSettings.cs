@@ -9,6 +9,9 @@ public sealed record SessionSettings
 {
     public UnitSystem Units { get; init; } = UnitSystem.Metric;
 
+    /// <summary>The language of the screens.</summary>
+    public Tongue Tongue { get; init; } = Tongue.English;
+
     /// <summary>For local clock times.</summary>
     public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
 

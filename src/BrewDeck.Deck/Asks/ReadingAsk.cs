@@ -40,7 +40,7 @@ internal sealed class ReadingAsk(
     }
 
     public override Overlay Show() =>
-        new EntryOverlay(ReadingWords.Ask(Place.Kind, Place.Vessel, page.Brewhouse), _initial, Hint(), _fault);
+        new EntryOverlay(ReadingWords.Ask(Place.Kind, Place.Vessel, page.Brewhouse, notation), _initial, Hint(), _fault);
 
     public override void Typed(string text) => (_text, _fault) = (text, null);
 
@@ -62,7 +62,7 @@ internal sealed class ReadingAsk(
     {
         if (text.Trim().Length > 0 || probe(Place) is not { } offer)
             return (typing.Read(Place, text, out var reason), reason);
-        return offer.State == ProbeState.Fresh ? (offer.Reading, "") : (null, ProbeWords.NotTaken(offer.State));
+        return offer.State == ProbeState.Fresh ? (offer.Reading, "") : (null, ProbeWords.NotTaken(offer.State, notation));
     }
 
     public override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
@@ -90,10 +90,10 @@ internal sealed class ReadingAsk(
 
     private Line Hint()
     {
-        var plan = Dial() + Probed() + (Place.Expected is { } expected ? $"expected {ReadingWords.Value(Place.Kind, expected, notation)} · " : "");
+        var plan = Dial() + Probed() + (Place.Expected is { } expected ? notation.Text($"expected {ReadingWords.Value(Place.Kind, expected, notation)} · ") : "");
         if (_text.Trim().Length > 0 && typing.Read(Place, _text, out _) is { } reading)
-            return Line.Of($"{plan}understood as {Understood(reading)}");
-        return Line.Of($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}", Tone.Muted);
+            return Line.Of(notation.Text($"{plan}understood as {Understood(reading)}"));
+        return Line.Of(notation.Text($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Muted);
     }
 
     /// <summary>Looked at once: a second look would be a second sample.</summary>
@@ -112,6 +112,6 @@ internal sealed class ReadingAsk(
     private string Understood(Reading reading)
     {
         var value = ReadingWords.Value(reading.Kind, reading.Value, notation);
-        return reading.AtC is { } c ? $"{value} at {notation.Temp(c)}" : value;
+        return reading.AtC is { } c ? notation.Text($"{value} at {notation.Temp(c)}") : value;
     }
 }

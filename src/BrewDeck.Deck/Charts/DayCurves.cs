@@ -25,9 +25,9 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
         Func<double, double> litres = Us ? l => l / 3.785411784 : l => l;
         return
         [
-            Chart("Temperature", Us ? "°F" : "°C", "0", ReadingKind.Temperature, TempC, Us ? c => c * 9 / 5 + 32 : c => c, null),
-            Chart("Volume", Us ? "gal" : "L", "0", ReadingKind.Volume, v => Contents.StandsL(v), litres, forecast?.Outlook.FermenterL),
-            Chart("Gravity", "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, forecast?.Outlook.OriginalGravitySg),
+            Chart(notation.Text("Temperature"), Us ? "°F" : "°C", "0", ReadingKind.Temperature, TempC, Us ? c => c * 9 / 5 + 32 : c => c, null),
+            Chart(notation.Text("Volume"), Us ? "gal" : "L", "0", ReadingKind.Volume, v => Contents.StandsL(v), litres, forecast?.Outlook.FermenterL),
+            Chart(notation.Text("Gravity"), "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, forecast?.Outlook.OriginalGravitySg),
         ];
     }
 
@@ -87,5 +87,5 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
     private string Id(int vessel) =>
         vessel < plan.Brewhouse.Vessels.Length ? plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
 
-    private string Name(int vessel) => Names.Sentence(Names.Vessel(plan.Brewhouse, Id(vessel)));
+    private string Name(int vessel) => Names.Sentence(Names.Vessel(plan.Brewhouse, Id(vessel), notation));
 }

@@ -38,9 +38,9 @@ public sealed class DayTimetable(Plan plan, RunState state, Forecast? forecast, 
     private string Late(RunStep run, PlanStep? planned, PlanStep? ahead)
     {
         if (run.Status == RunStatus.Skipped)
-            return "skipped";
+            return notation.Text("skipped");
         if (planned is null)
-            return "put in";
+            return notation.Text("put in");
         if (Really(run, ahead)?.ToS - planned.EndS is not { } lateS)
             return "";
         return Math.Abs(lateS) < OnTimeS ? "" : (lateS > 0 ? "+" : "-") + Durations.Short(Math.Abs(lateS));

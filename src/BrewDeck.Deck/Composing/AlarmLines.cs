@@ -31,8 +31,8 @@ public static class AlarmLines
         var more = alarms.Count - Shown;
         return
         [
-            .. alarms.Take(Shown).Select(a => One(a, words, lit)),
-            .. more > 0 ? new[] { Line.Of($"{more} more {(more == 1 ? "alarm" : "alarms")}: l lists them.", Tone.Warning) } : [],
+            .. alarms.Take(Shown).Select(a => One(a, words, lit, moment.Notation)),
+            .. more > 0 ? new[] { Line.Of(moment.Notation.Text($"{more} more {(more == 1 ? moment.Notation.Text("alarm") : moment.Notation.Text("alarms"))}: l lists them."), Tone.Warning) } : [],
         ];
     }
 
@@ -43,13 +43,13 @@ public static class AlarmLines
 
     public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title);
 
-    private static Line One(StandingAlarm alarm, AlarmWords words, bool lit)
+    private static Line One(StandingAlarm alarm, AlarmWords words, bool lit, Notation notation)
     {
         var tone = alarm.Acknowledged ? Tone.Normal : lit ? Loud(alarm.Alarm.Priority) : Tone.Strong;
         return new Line([
-            new Span($"{(alarm.Acknowledged ? "heard" : "!!")} {AlarmWords.Priority(alarm.Alarm.Priority)} ", tone),
+            new Span($"{(alarm.Acknowledged ? notation.Text("heard") : "!!")} {AlarmWords.Priority(alarm.Alarm.Priority, notation)} ", tone),
             new Span(words.Cause(alarm.Alarm), tone),
-            new Span($" {AlarmWords.Consequence(alarm.Alarm.Kind)} {words.Action(alarm.Alarm)}")]);
+            new Span($" {AlarmWords.Consequence(alarm.Alarm.Kind, notation)} {words.Action(alarm.Alarm)}")]);
     }
 
     private static Tone Loud(AlarmPriority priority) => priority == AlarmPriority.High ? Tone.Alarm : Tone.Warning;

@@ -13,16 +13,16 @@ public static class CircuitGauges
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
         var setting = moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices);
-        return [.. setting.Circuits.Zip(CircuitLoads.OfW(moment.State, moment.Forecast, setting), One)];
+        return [.. setting.Circuits.Zip(CircuitLoads.OfW(moment.State, moment.Forecast, setting), (x, y) => One(x, y, moment.Notation))];
     }
 
-    private static Gauge One(Circuit circuit, double watts)
+    private static Gauge One(Circuit circuit, double watts, Notation notation)
     {
         var amps = watts / circuit.Volts;
         return new Gauge(
-            "circuit " + circuit.Id,
+            notation.Text("circuit ") + circuit.Id,
             Math.Clamp(amps / circuit.Amps, 0, 1),
-            $"{Notation.Number(amps, "0.0")} of {Notation.Number(circuit.Amps, "0.#")} A",
+            notation.Text($"{notation.Number(amps, "0.0")} of {notation.Number(circuit.Amps, "0.#")} A"),
             amps > circuit.Amps ? Tone.Alarm : Tone.Normal);
     }
 }

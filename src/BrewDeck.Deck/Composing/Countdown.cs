@@ -15,37 +15,37 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
     public static Countdown Of(DeckMoment moment)
     {
         if (moment.Focus.Act == FocusAct.None)
-            return new("--:--", "the day is over", Tone.Muted, 0);
+            return new("--:--", moment.Notation.Text("the day is over"), Tone.Muted, 0);
         var run = moment.Run(moment.Focus.StepId);
         if (run is { Status: RunStatus.Held, HeldMs: { } since })
-            return Held((moment.NowMs - since) / 1000.0);
+            return Held((moment.NowMs - since) / 1000.0, moment.Notation);
         if (moment.Focus.Act == FocusAct.Finish && run is { StartedMs: { } started } && run.Spec.Kind.EndsBy() == EndsBy.Hands)
-            return Handwork(PlannedS(moment, run.Spec.Id) - ((moment.NowMs - started) / 1000.0));
-        return Due((moment.Focus.DueMs - moment.NowMs) / 1000.0, moment.Focus.Act);
+            return Handwork(PlannedS(moment, run.Spec.Id) - ((moment.NowMs - started) / 1000.0), moment.Notation);
+        return Due((moment.Focus.DueMs - moment.NowMs) / 1000.0, moment.Focus.Act, moment.Notation);
     }
 
     // hands take the time they take: the plan only says how much was meant for it
-    private static Countdown Handwork(double s) => s > 0
-        ? new(Up(s), Unit(s, "planned for it"), Tone.Due, s)
-        : new(Durations.Digits(-s), Unit(-s, "over the planned time"), s < -GraceS ? Tone.Warning : Tone.Due, s);
+    private static Countdown Handwork(double s, Notation notation) => s > 0
+        ? new(Up(s), Unit(s, notation.Text("planned for it"), notation), Tone.Due, s)
+        : new(Durations.Digits(-s), Unit(-s, notation.Text("over the planned time"), notation), s < -GraceS ? Tone.Warning : Tone.Due, s);
 
     private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Steps.FirstOrDefault(p => p.Spec.Id == id)?.DurationS ?? 0;
 
-    private static Countdown Held(double s) => new(Durations.Digits(s), Unit(s, "held"), Tone.Warning, -s);
+    private static Countdown Held(double s, Notation notation) => new(Durations.Digits(s), Unit(s, notation.Text("held"), notation), Tone.Warning, -s);
 
-    private static Countdown Due(double s, FocusAct act)
+    private static Countdown Due(double s, FocusAct act, Notation notation)
     {
         if (s <= 0)
-            return new(Durations.Digits(-s), Unit(-s, act == FocusAct.Start ? "waiting to start" : "over time"), s < -GraceS ? Tone.Warning : Tone.Due, s);
+            return new(Durations.Digits(-s), Unit(-s, act == FocusAct.Start ? notation.Text("waiting to start") : notation.Text("over time"), notation), s < -GraceS ? Tone.Warning : Tone.Due, s);
         // rounded up: 0:00 is shown when it is due, not a second before
         return act switch
         {
-            FocusAct.Start => new(Up(s), Unit(s, "until the start"), Tone.Normal, s),
-            _ => new(Up(s), Unit(s, "left"), Tone.Normal, s),
+            FocusAct.Start => new(Up(s), Unit(s, notation.Text("until the start"), notation), Tone.Normal, s),
+            _ => new(Up(s), Unit(s, notation.Text("left"), notation), Tone.Normal, s),
         };
     }
 
     private static string Up(double s) => Durations.Digits(Math.Ceiling(s));
 
-    private static string Unit(double s, string label) => Durations.DigitsAreHours(s) ? label + ", hours" : label;
+    private static string Unit(double s, string label, Notation notation) => Durations.DigitsAreHours(s) ? label + notation.Text(", hours") : label;
 }

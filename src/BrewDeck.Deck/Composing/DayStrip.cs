@@ -20,7 +20,7 @@ public static class DayStrip
         for (var i = 0; i < starts.Count; i++)
         {
             var until = i + 1 < starts.Count ? starts[i + 1].S : end;
-            parts.Add(new StripPart(Names.Unit(starts[i].Unit), Share(starts[i].S), Share(until)));
+            parts.Add(new StripPart(Names.Unit(starts[i].Unit, moment.Notation), Share(starts[i].S), Share(until)));
         }
         return (parts.ToImmutable(), Share(moment.NowS));
 

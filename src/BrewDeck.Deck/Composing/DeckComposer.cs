@@ -42,10 +42,10 @@ public static class DeckComposer
     private static string Title(DeckMoment moment)
     {
         if (moment.Current is not { } step)
-            return moment.State.Status == RunStatus.Aborted ? "Aborted" : "Day over";
+            return moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("Aborted") : moment.Notation.Text("Day over");
         var same = moment.State.Steps.Where(s => s.Spec.Unit == step.Spec.Unit).ToList();
         var place = same.FindIndex(s => s.Spec.Id == step.Spec.Id) + 1;
-        return $"{Names.Sentence(Names.Unit(step.Spec.Unit))} · step {place} of {same.Count}";
+        return moment.Notation.Text($"{Names.Sentence(Names.Unit(step.Spec.Unit, moment.Notation))} · step {place} of {same.Count}");
     }
 
     private static string Corner(DeckMoment moment, string aside)
@@ -55,49 +55,49 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<string> Day(DeckMoment moment) =>
-        moment.State.DayStartMs is null ? [] : [$"day {PlanLines.Since(moment.NowS)}"];
+        moment.State.DayStartMs is null ? [] : [moment.Notation.Text($"day {PlanLines.Since(moment.NowS)}")];
 
     private static Line Headline(DeckMoment moment)
     {
         if (moment.Current is not { } step)
-            return Line.Of(moment.State.Status == RunStatus.Aborted ? "The batch was given up." : "The day is done. Well brewed.", Tone.Strong);
+            return Line.Of(moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("The batch was given up.") : moment.Notation.Text("The day is done. Well brewed."), Tone.Strong);
         var held = moment.Run(step.Spec.Id) is { Status: RunStatus.Held };
-        return new Line([.. held ? new[] { new Span("HELD  ", Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
+        return new Line([.. held ? new[] { new Span(moment.Notation.Text("HELD  "), Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
         ? [.. HandsWords.Of(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
-        : moment.State.Status == RunStatus.Aborted ? [.. HandsWords.GivenUp.Select(s => Line.Of(s))] : [];
+        : moment.State.Status == RunStatus.Aborted ? [.. HandsWords.GivenUp(moment.Notation).Select(s => Line.Of(s))] : [];
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
-        : [Line.Of("Expected: " + string.Join(", ", step.Expected.Select(e => Expected(e, step, moment))) + ".", Tone.Muted)];
+        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select(e => Expected(e, step, moment))) + ".", Tone.Muted)];
 
     // the vessel that the step is about goes without saying
     private static string Expected(ExpectedReading e, PlanStep step, DeckMoment moment)
     {
         var about = step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
-        var what = e.Vessel == about ? Names.Kind(e.Kind) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse);
+        var what = e.Vessel == about ? Names.Kind(e.Kind, moment.Notation) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse, moment.Notation);
         return e.Kind == ReadingKind.Ph
             ? ReadingWords.Value(e.Kind, e.Value, moment.Notation)
             : $"{what} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";
     }
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
-        ? [.. CautionWords.Of(step.Spec.Cautions).Select(c => Line.Of(c, Tone.Warning))]
+        ? [.. CautionWords.Of(step.Spec.Cautions, moment.Notation).Select(c => Line.Of(c, Tone.Warning))]
         : [];
 
     private static Line Hands(DeckMoment moment)
     {
         if (moment.Focus.Act is FocusAct.Finish)
-            return Line.Of("Hands now. Space when it is done.", Tone.Due);
+            return Line.Of(moment.Notation.Text("Hands now. Space when it is done."), Tone.Due);
         if (moment.Focus.Act is FocusAct.Resume)
-            return Line.Of("On hold. Space goes on with it.", Tone.Warning);
+            return Line.Of(moment.Notation.Text("On hold. Space goes on with it."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
-            return Line.Of("Hands now. Space when you begin.", Tone.Due);
+            return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
         return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None
-            ? Line.Of("No more hands needed.", Tone.Muted)
-            : Line.Of($"Hands needed in {Durations.Words(at - moment.NowS)}, at {moment.Clock(at)}.");
+            ? Line.Of(moment.Notation.Text("No more hands needed."), Tone.Muted)
+            : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Words(at - moment.NowS, moment.Notation)}, at {moment.Clock(at)}."));
     }
 
     private static ImmutableArray<NextStep> Next(DeckMoment moment) =>
@@ -119,8 +119,8 @@ public static class DeckComposer
     private static string Going(PlanStep step, DeckMoment moment)
     {
         if (moment.Run(step.Spec.Id) is { Status: RunStatus.Held })
-            return "held";
+            return moment.Notation.Text("held");
         var left = step.EndS - moment.NowS;
-        return left > 0 ? $"{Durations.Short(left)} left" : "due";
+        return left > 0 ? moment.Notation.Text($"{Durations.Short(left)} left") : moment.Notation.Text("due");
     }
 }

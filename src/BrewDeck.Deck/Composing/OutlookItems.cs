@@ -14,17 +14,17 @@ public static class OutlookItems
         var t = moment.Plan.Totals;
         return
         [
-            Item("gravity", o.OriginalGravitySg, moment.Notation.Gravity, Off(o.OriginalGravitySg, t.OriginalGravitySg, 0.0025)),
-            Item("into fermenter", o.FermenterL, moment.Notation.Volume, Off(o.FermenterL, t.FermenterL, 0.03 * t.FermenterL)),
-            Item("bitterness", o.BitternessIbu, v => Notation.Number(v, "0") + " IBU", Off(o.BitternessIbu, t.BitternessIbu, 0.1 * t.BitternessIbu)),
-            Item("finish", o.FinishMs, v => moment.Notation.Clock((long)v), Tone.Normal),
+            Item(moment.Notation.Text("gravity"), o.OriginalGravitySg, moment.Notation.Gravity, Off(o.OriginalGravitySg, t.OriginalGravitySg, 0.0025), moment.Notation),
+            Item(moment.Notation.Text("into fermenter"), o.FermenterL, moment.Notation.Volume, Off(o.FermenterL, t.FermenterL, 0.03 * t.FermenterL), moment.Notation),
+            Item(moment.Notation.Text("bitterness"), o.BitternessIbu, v => moment.Notation.Number(v, "0") + " IBU", Off(o.BitternessIbu, t.BitternessIbu, 0.1 * t.BitternessIbu), moment.Notation),
+            Item(moment.Notation.Text("finish"), o.FinishMs, v => moment.Notation.Clock((long)v), Tone.Normal, moment.Notation),
         ];
     }
 
-    private static OutlookItem Item(string label, Figure figure, Func<double, string> write, Tone tone)
+    private static OutlookItem Item(string label, Figure figure, Func<double, string> write, Tone tone, Notation notation)
     {
         var band = figure is { P10: { } low, P90: { } high } ? $"{write(low)} .. {write(high)}" : "";
-        return new OutlookItem(tone == Tone.Warning ? label + " off plan" : label, write(figure.P50), band, tone);
+        return new OutlookItem(tone == Tone.Warning ? label + notation.Text(" off plan") : label, write(figure.P50), band, tone);
     }
 
     private static Tone Off(Figure figure, double planned, double bound) =>

@@ -10,15 +10,15 @@ public static class PlantLines
 {
     public static ImmutableArray<Line> Of(IRehearsalControls? rehearsal, Brewhouse brewhouse, Notation notation) => rehearsal is null
         ? []
-        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
+        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse, notation)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
 
-    private static Line[] Of(Sign sign, Brewhouse brewhouse) =>
+    private static Line[] Of(Sign sign, Brewhouse brewhouse, Notation notation) =>
     [
-        new([new Span(MishapWords.Sign(sign.Kind, sign.About, brewhouse), Tone.Due), new Span(sign.Acts.IsEmpty ? " r: ways back." : " m: what to do.")]),
-        Line.Of(string.Join(" ", CautionWords.Of(MishapWords.CautionsOf(sign.Kind))), Tone.Warning),
+        new([new Span(MishapWords.Sign(sign.Kind, sign.About, brewhouse, notation), Tone.Due), new Span(sign.Acts.IsEmpty ? notation.Text(" r: ways back.") : notation.Text(" m: what to do."))]),
+        Line.Of(string.Join(" ", CautionWords.Of(MishapWords.CautionsOf(sign.Kind), notation)), Tone.Warning),
     ];
 
     private static Line Dials(IReadOnlyList<Dial> dials, Notation notation) => Line.Of(
-        "Dials: " + string.Join(" · ", dials.Select(d => $"{d.Vessel} {notation.Temp(d.TempC)} {notation.Volume(d.StandsL)}")),
+        notation.Text("Dials: ") + string.Join(" · ", dials.Select(d => $"{d.Vessel} {notation.Temp(d.TempC)} {notation.Volume(d.StandsL)}")),
         Tone.Muted);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Composing;
 
@@ -9,8 +10,7 @@ namespace BrewDeck.Deck.Composing;
 public static class VesselGauges
 {
     private const double EmptyL = 0.05;
-    private const string HeatOff = "heat off";
-
+    
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
         var vessels = moment.Plan.Brewhouse.Vessels;
@@ -26,7 +26,7 @@ public static class VesselGauges
     {
         var litres = Contents.StandsL(state);
         var heat = Heat(vessel, state, litres, moment);
-        return new Gauge(vessel.Id, Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
+        return new Gauge(moment.Notation.Name(vessel.Id), Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
     }
 
     // shown once there is wort in it
@@ -36,13 +36,13 @@ public static class VesselGauges
         var litres = Contents.StandsL(state);
         return litres < EmptyL
             ? null
-            : new Gauge("fermenter", Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);
+            : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);
     }
 
     private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
     {
-        var parts = litres < EmptyL ? new[] { "empty" } : [moment.Notation.Volume(litres), moment.Notation.Temp(state.TempC)];
-        return string.Join("  ", heat.Length == 0 || (litres < EmptyL && heat == HeatOff) ? parts : [.. parts, heat]);
+        var parts = litres < EmptyL ? new[] { moment.Notation.Text("empty") } : [moment.Notation.Volume(litres), moment.Notation.Temp(state.TempC)];
+        return string.Join("  ", heat.Length == 0 || (litres < EmptyL && heat == HeatOff(moment.Notation)) ? parts : [.. parts, heat]);
     }
 
     private static string Heat(Vessel vessel, VesselState state, double litres, DeckMoment moment)
@@ -51,10 +51,10 @@ public static class VesselGauges
             return "";
         // no heat on elements that stand dry: the model waits for them to be covered, and so do the hands
         if (litres < vessel.CoverL)
-            return HeatOff;
+            return HeatOff(moment.Notation);
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
-            return "heat on";
-        return state.HoldsTemperature ? $"holds {moment.Notation.Target(state.HoldC)}" : HeatOff;
+            return moment.Notation.Text("heat on");
+        return state.HoldsTemperature ? moment.Notation.Text($"holds {moment.Notation.Target(state.HoldC)}") : HeatOff(moment.Notation);
     }
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
@@ -62,6 +62,8 @@ public static class VesselGauges
 
     // a lauter draws from the tun and heats the kettle that it fills
     private static string Heated(PlanStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff ? step.Spec.To : step.Spec.Vessel;
+
+    private static string HeatOff(Notation notation) => notation.Text("heat off");
 
     private static double Share(double litres, double capacityL) => capacityL > 0 ? Math.Clamp(litres / capacityL, 0, 1) : 0;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Keys;
 
@@ -7,4 +8,4 @@ namespace BrewDeck.Deck.Keys;
 /// <param name="Hint">Words for the bottom line; empty: the key works but is not shown there.</param>
 /// <param name="Help">One sentence for the help.</param>
 public sealed record KeyBinding(
-    KeyContext Where, Command Command, string Shown, ImmutableArray<KeyStroke> Strokes, string Hint, string Help);
+    KeyContext Where, Command Command, string Shown, ImmutableArray<KeyStroke> Strokes, Phrase Hint, Phrase Help);

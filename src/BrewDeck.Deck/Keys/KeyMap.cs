@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Keys.KeyContext;
 
 namespace BrewDeck.Deck.Keys;
@@ -123,8 +124,8 @@ public static class KeyMap
     }
 
     /// <summary>The bottom line of a place.</summary>
-    public static ImmutableArray<KeyHint> Hints(KeyContext where) =>
-        [.. Table.Where(b => (b.Where & where) != 0 && b.Hint.Length > 0).Select(b => new KeyHint(b.Shown, b.Hint))];
+    public static ImmutableArray<KeyHint> Hints(KeyContext where, Notation notation) =>
+        [.. Table.Where(b => (b.Where & where) != 0 && b.Hint.English.Length > 0).Select(b => new KeyHint(notation.Name(b.Shown), notation.Text(b.Hint)))];
 
     private static ImmutableArray<KeyStroke> Key(char character) => [KeyStroke.Of(character)];
 

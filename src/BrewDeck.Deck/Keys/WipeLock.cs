@@ -2,11 +2,12 @@ namespace BrewDeck.Deck.Keys;
 
 /// <summary>
 /// The keys ignore everything while they are wiped. Only the word, letter after letter with nothing between, unlocks: a cloth or a
-/// knuckle strikes neighbours and repeats, and these three letters are neither.
+/// knuckle strikes neighbours and repeats, and its letters are neither.
 /// </summary>
-public sealed class WipeLock
+/// <param name="word">In small letters.</param>
+public sealed class WipeLock(string word)
 {
-    public const string Word = "dry";
+    public string Word => word;
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
     private int _typed;
@@ -24,9 +25,9 @@ public sealed class WipeLock
             _typed = 0;
         _typed = IsNext(stroke) ? _typed + 1 : 0;
         _at = now;
-        Locked = _typed < Word.Length;
+        Locked = _typed < word.Length;
     }
 
     private bool IsNext(KeyStroke stroke) =>
-        stroke.Name == KeyName.Character && char.ToLowerInvariant(stroke.Character) == Word[_typed];
+        stroke.Name == KeyName.Character && char.ToLowerInvariant(stroke.Character) == word[_typed];
 }

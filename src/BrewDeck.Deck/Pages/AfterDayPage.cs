@@ -54,7 +54,7 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
             [.. Entries().Select(e => new Row([e.Label, e.Value]))],
             Selected,
             [.. FermentWords.Lines(State, Shell.Notation).Skip(1)],
-            KeyMap.Hints(Context));
+            KeyMap.Hints(Context, Shell.Notation));
     }
 
     private static void Enter(Shell shell, BrewDay? day)
@@ -115,5 +115,5 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
 
     /// <returns>Null: the question is answered; what became of it stands in the notice.</returns>
     private string? Do(RunCommand command, DateTimeOffset now) =>
-        _acts.Do(command, now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code) : null;
+        _acts.Do(command, now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code, Shell.Notation) : null;
 }

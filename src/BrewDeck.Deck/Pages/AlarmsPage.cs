@@ -23,9 +23,9 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         var alarm = day.State.Alarms[row].Alarm;
         Ask(new ChoiceAsk(
             this,
-            "Shelve this alarm: silent and out of sight for how long?",
+            Shell.Notation.Text("Shelve this alarm: silent and out of sight for how long?"),
             [Line.Of(Words(now).Whole(alarm))],
-            [new Row(["Not at all"]), .. ShelfMinutes.Select(m => new Row([Durations.Words(m * 60)]))],
+            [new Row([Shell.Notation.Text("Not at all")]), .. ShelfMinutes.Select(m => new Row([Durations.Words(m * 60, Shell.Notation)]))],
             (chosen, at) =>
             {
                 if (chosen > 0)
@@ -38,13 +38,13 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         Select(Selected);
         var moment = day.Moment(now, Shell.Notation);
         return new ListScreen(
-            "Alarms",
+            Shell.Notation.Text("Alarms"),
             Shell.Notation.Clock(day.Ms(now)),
-            [new Column("since", 5), new Column("", 9), new Column("alarm", 0)],
-            Count == 0 ? [new Row(["", "", "No alarm stands."], Tone.Muted)] : [.. day.State.Alarms.Select(a => Standing(a, moment))],
+            [new Column(Shell.Notation.Text("since"), 5), new Column("", 9), new Column(Shell.Notation.Text("alarm"), 0)],
+            Count == 0 ? [new Row(["", "", Shell.Notation.Text("No alarm stands.")], Tone.Muted)] : [.. day.State.Alarms.Select(a => Standing(a, moment))],
             Count == 0 ? -1 : Selected,
             [.. Limits(moment), .. History(moment)],
-            KeyMap.Hints(Context));
+            KeyMap.Hints(Context, Shell.Notation));
     }
 
     private AlarmWords Words(DateTimeOffset now) => AlarmLines.Words(day.Moment(now, Shell.Notation));
@@ -55,9 +55,9 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
 
     private static string State(StandingAlarm alarm, DeckMoment moment) => alarm switch
     {
-        { ShelvedUntilMs: { } until } when alarm.IsShelved(moment.NowMs) => $"to {moment.Notation.Clock(until)}",
-        { Acknowledged: true } => "heard",
-        _ => AlarmWords.Priority(alarm.Alarm.Priority),
+        { ShelvedUntilMs: { } until } when alarm.IsShelved(moment.NowMs) => moment.Notation.Text($"to {moment.Notation.Clock(until)}"),
+        { Acknowledged: true } => moment.Notation.Text("heard"),
+        _ => AlarmWords.Priority(alarm.Alarm.Priority, moment.Notation),
     };
 
     /// <summary>What the rest of the day is held against, the nearest first.</summary>
@@ -66,7 +66,7 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         var limits = LiveLimits.Of(moment.State, moment.Forecast);
         if (limits.IsEmpty)
             yield break;
-        yield return Line.Of("Limits of the rest of the day", Tone.Strong);
+        yield return Line.Of(moment.Notation.Text("Limits of the rest of the day"), Tone.Strong);
         foreach (var limit in limits.OrderBy(l => l.Bound > 0 ? l.Margin / l.Bound : double.MaxValue))
             yield return Line.Of("  " + LimitWords.Of(limit, moment.Notation), limit.Ok ? Tone.Normal : Tone.Warning);
         yield return Line.Of("");
@@ -77,9 +77,9 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         var words = new EventWords(moment.Plan.Brewhouse, moment.Notation, moment.Title);
         var past = moment.Events.Where(EventWords.IsOfAlarms).Reverse().ToList();
         return past.Count == 0
-            ? [Line.Of("No alarm today so far.", Tone.Muted)]
+            ? [Line.Of(moment.Notation.Text("No alarm today so far."), Tone.Muted)]
             : past.Prepend(null).Select(e => e is null
-                ? Line.Of("Today so far", Tone.Strong)
+                ? Line.Of(moment.Notation.Text("Today so far"), Tone.Strong)
                 : Line.Of($"{moment.Notation.Clock(e.AtMs)}  {words.Of(e, moment.Events)}"));
     }
 }

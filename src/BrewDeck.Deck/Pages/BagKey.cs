@@ -20,26 +20,26 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
         ImmutableArray<PlannedBag> bags = [.. BagSheet.Of(day.State)];
         if (bags.IsEmpty)
         {
-            shell.Say("Everything that is weighed is in already.");
+            shell.Say(shell.Notation.Text("Everything that is weighed is in already."));
             return;
         }
         page.Ask(new ChoiceAsk(
-            page, "Which bag?", [], [.. bags.Select(b => new Row([$"{BagWords.Amount(b.Kind, b.Amount, shell.Notation)} {b.Name}"]))], (row, _) => AskWhat(bags[row])));
+            page, shell.Notation.Text("Which bag?"), [], [.. bags.Select(b => new Row([$"{BagWords.Amount(b.Kind, b.Amount, shell.Notation)} {b.Name}"]))], (row, _) => AskWhat(bags[row])));
     }
 
     private void AskWhat(PlannedBag bag)
     {
         var figures = Figures(bag);
         page.Ask(new ChoiceAsk(
-            page, $"What of the {bag.Name}?", [], [.. figures.Select(f => new Row([$"{f.Label}, planned {f.Planned}"]))], (row, _) => AskNumber(bag, figures[row])));
+            page, shell.Notation.Text($"What of the {bag.Name}?"), [], [.. figures.Select(f => new Row([shell.Notation.Text($"{f.Label}, planned {f.Planned}")]))], (row, _) => AskNumber(bag, figures[row])));
     }
 
     private void AskNumber(PlannedBag bag, Figure figure) => page.Ask(new EntryAsk(
-        page, $"{bag.Name}: {figure.Label}?", "", _ => Line.Of($"planned {figure.Planned}; such as {figure.Example}", Tone.Muted), (text, now) =>
+        page, $"{bag.Name}: {figure.Label}?", "", _ => Line.Of(shell.Notation.Text($"planned {figure.Planned}; such as {figure.Example}"), Tone.Muted), (text, now) =>
         {
             if (RecipeReaders.One(figure.Dimension, figure.Unit, figure.Least, figure.Most, figure.Example, text, shell.Notation.Units, out var fault) is not { } value)
                 return fault;
-            return acts.Do(new RunCommand.Weigh(figure.Of(value)), now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code) : null;
+            return acts.Do(new RunCommand.Weigh(figure.Of(value)), now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code, shell.Notation) : null;
         }));
 
     private ImmutableArray<Figure> Figures(PlannedBag bag)
@@ -50,14 +50,14 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
         return bag.Kind == ChargeKind.Hop
             ?
             [
-                new("there is less of it, or more", amount, Dimension.Mass, "g", 0, 50_000, "25 g", v => named with { Amount = v }),
-                new("alpha acid", notation.Percent(bag.AlphaFraction), Dimension.Fraction, "%", 0, 30, "4.5 %", v => named with { AlphaFraction = v / 100 }),
+                new(shell.Notation.Text("there is less of it, or more"), amount, Dimension.Mass, "g", 0, 50_000, "25 g", v => named with { Amount = v }),
+                new(shell.Notation.Text("alpha acid"), notation.Percent(bag.AlphaFraction), Dimension.Fraction, "%", 0, 30, "4.5 %", v => named with { AlphaFraction = v / 100 }),
             ]
             :
             [
-                new("there is less of it, or more", amount, Dimension.Mass, "kg", 0, 1000, "4.8 kg", v => named with { Amount = v }),
-                new("moisture", notation.Percent(bag.MoistureFraction), Dimension.Fraction, "%", 0, 95, "4.5 %", v => named with { MoistureFraction = v / 100 }),
-                new("extract, on dry basis", notation.Percent(bag.ExtractFraction), Dimension.Fraction, "%", 1, 100, "80 %", v => named with { ExtractFraction = v / 100 }),
+                new(shell.Notation.Text("there is less of it, or more"), amount, Dimension.Mass, "kg", 0, 1000, "4.8 kg", v => named with { Amount = v }),
+                new(shell.Notation.Text("moisture"), notation.Percent(bag.MoistureFraction), Dimension.Fraction, "%", 0, 95, "4.5 %", v => named with { MoistureFraction = v / 100 }),
+                new(shell.Notation.Text("extract, on dry basis"), notation.Percent(bag.ExtractFraction), Dimension.Fraction, "%", 1, 100, "80 %", v => named with { ExtractFraction = v / 100 }),
             ];
     }
 }

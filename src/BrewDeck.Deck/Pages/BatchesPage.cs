@@ -74,7 +74,7 @@ internal sealed class BatchesPage : ListPage
         _rows,
         Count == 0 ? -1 : Selected,
         [.. Details()],
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private IEnumerable<Line> Details()
     {
@@ -102,17 +102,17 @@ internal sealed class BatchesPage : ListPage
     private void Find(BatchQuery query)
     {
         _query = query;
-        _found = query.Of(_batches);
+        _found = query.Of(_batches, Shell.Notation);
         Compose();
         Select(Selected);
     }
 
     // kept between keys: moving about in thousands makes no rows
     private void Compose() => _rows = [.. _found.Select(b => new Row([
-        (_marked.Contains(b.Number) ? "* " : "") + Notation.Number(b.Number, "0"),
+        (_marked.Contains(b.Number) ? "* " : "") + Shell.Notation.Number(b.Number, "0"),
         Shell.Notation.Date(b.OpenedMs),
         b.Recipe + (b.Rehearsed ? " (rehearsal)" : ""),
-        Names.Status(b.Status)]))];
+        Names.Status(b.Status, Shell.Notation)]))];
 
     private static T Next<T>(T value)
         where T : struct, Enum

@@ -32,7 +32,7 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
         [new Row(["Find it by name", ""], Tone.Strong), .. items.Select(i => new Row([i.Name, i.Typical]))],
         Selected,
         [Line.Of("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards.", Tone.Muted)],
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private void AskName() => Ask(new EntryAsk(this, "Which one?", "", _ => Line.Of("the first letters of its name", Tone.Muted), (text, _) =>
     {

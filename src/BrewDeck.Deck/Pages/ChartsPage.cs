@@ -20,13 +20,13 @@ internal sealed class ChartsPage : Page
     public ChartsPage(Shell shell, BrewDay day)
         : base(shell)
     {
-        (_day, _title) = (day, $"Charts: {day.Plan.Recipe.Name}");
+        (_day, _title) = (day, shell.Notation.Text($"Charts: {day.Plan.Recipe.Name}"));
         _draw = now => DayDrawings.Of(day.Moment(now, shell.Notation));
     }
 
     /// <summary>Of a batch on disk.</summary>
     public ChartsPage(Shell shell, int number, IReadOnlyList<RunEvent> events)
-        : this(shell, $"Charts of batch {number}", DayDrawings.Of(events, RunFold.RecordOf(events), shell.Notation))
+        : this(shell, shell.Notation.Text($"Charts of batch {number}"), DayDrawings.Of(events, RunFold.RecordOf(events), shell.Notation))
     {
     }
 
@@ -43,7 +43,7 @@ internal sealed class ChartsPage : Page
     {
         var drawings = _draw(now);
         _selected = Math.Clamp(_selected, 0, Math.Max(0, drawings.Length - 1));
-        return new ChartScreen(_title, Corners.Of(Shell, now), drawings, _selected, _offset, KeyMap.Hints(Context));
+        return new ChartScreen(_title, Corners.Of(Shell, now), drawings, _selected, _offset, KeyMap.Hints(Context, Shell.Notation));
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)

@@ -55,13 +55,13 @@ internal sealed class ChoicesPage : ListPage
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"{_recipe.Name} on {_brewhouse.Name}: the day",
+        Shell.Notation.Text($"{_recipe.Name} on {_brewhouse.Name}: the day"),
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
-        [new Column("choice", 0), new Column("today", 24, Right: true)],
+        [new Column(Shell.Notation.Text("choice"), 0), new Column(Shell.Notation.Text("today"), 24, Right: true)],
         [.. _rows.Select(r => new Row([r.Label, r.Show(_choices)]))],
         Selected,
         Preview(),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private void SeePlan() => Shell.Push(new PlanPage(Shell, _brewhouse, _recipe, _choices, Set));
 
@@ -97,10 +97,10 @@ internal sealed class ChoicesPage : ListPage
     {
         PlanResult.Drawn drawn =>
         [
-            Line.Of("This gives", Tone.Strong),
+            Line.Of(Shell.Notation.Text("This gives"), Tone.Strong),
             .. PlanLines.Brief(drawn.Plan, Shell.Notation),
         ],
-        PlanResult.Refused refused => [Line.Of("This cannot be brewed", Tone.Warning), .. RefusalWords.Lines(refused.Refusals, Shell.Notation)],
+        PlanResult.Refused refused => [Line.Of(Shell.Notation.Text("This cannot be brewed"), Tone.Warning), .. RefusalWords.Lines(refused.Refusals, Shell.Notation)],
         _ => [],
     };
 }

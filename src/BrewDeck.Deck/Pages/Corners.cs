@@ -12,7 +12,7 @@ internal static class Corners
         if (shell.Day is not { Over: false } day || day.Focus(now) is not { Act: not FocusAct.None } focus)
             return clock;
         var leftS = (focus.DueMs - day.Ms(now)) / 1000.0;
-        return leftS > 0 ? $"brew: due in {Durations.Short(leftS)} · {clock}" : $"brew: hands due · {clock}";
+        return leftS > 0 ? shell.Notation.Text($"brew: due in {Durations.Short(leftS)} · {clock}") : shell.Notation.Text($"brew: hands due · {clock}");
     }
 
     public static DateTimeOffset? NextTick(Shell shell, DateTimeOffset now) =>

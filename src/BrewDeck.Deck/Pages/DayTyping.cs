@@ -20,7 +20,7 @@ internal sealed class DayTyping(Typed reader, Notation notation)
                 return null;
             if (value >= low && value <= high)
                 return with(choices, value);
-            reason = $"{Write(kind, value)} is outside {Write(kind, low)} to {Write(kind, high)}.";
+            reason = notation.Text($"{Write(kind, value)} is outside {Write(kind, low)} to {Write(kind, high)}.");
             return null;
         };
 
@@ -29,7 +29,7 @@ internal sealed class DayTyping(Typed reader, Notation notation)
     {
         var typed = text.Trim().ToLowerInvariant();
         var feet = typed.EndsWith("ft", StringComparison.Ordinal) || (notation.Units == UnitSystem.Us && !typed.EndsWith('m'));
-        reason = $"Type a height from {notation.Height(Lowest)} to {notation.Height(Highest)}, such as 350 m or 1200 ft.";
+        reason = notation.Text($"Type a height from {notation.Height(Lowest)} to {notation.Height(Highest)}, such as 350 m or 1200 ft.");
         if (Number(typed.Replace("ft", "", StringComparison.Ordinal).Replace("m", "", StringComparison.Ordinal)) is not { } number)
             return null;
         var metres = feet ? number * MetresPerFoot : number;
@@ -39,7 +39,7 @@ internal sealed class DayTyping(Typed reader, Notation notation)
     public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset now, out string reason) =>
         {
-            reason = "Type a time of day such as 8:30, or nothing.";
+            reason = notation.Text("Type a time of day such as 8:30, or nothing.");
             if (text.Trim().Length == 0)
                 return with(choices, null);
             return ClockReader.Next(text, now, notation.Zone) is { } at ? with(choices, at) : null;
@@ -48,18 +48,18 @@ internal sealed class DayTyping(Typed reader, Notation notation)
     public DayRow.Reader Percent(Func<DayChoices, double?, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
         {
-            reason = "Type percent, 0 to 25, such as 4.5, or nothing.";
+            reason = notation.Text("Type percent, 0 to 25, such as 4.5, or nothing.");
             if (text.Trim().Length == 0)
                 return with(choices, null);
             return Number(text.Replace("%", "", StringComparison.Ordinal)) is { } number and >= 0 and <= 25 ? with(choices, number / 100) : null;
         };
 
     /// <summary>Something of the catalogue in place of what the recipe names.</summary>
-    public static DayRow.Reader OnHand<T>(Func<string, T?> find, Func<DayChoices, T?, DayChoices> with)
+    public static DayRow.Reader OnHand<T>(Func<string, T?> find, Func<DayChoices, T?, DayChoices> with, Notation notation)
         where T : class =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
         {
-            reason = $"'{text.Trim()}' is not in the catalogue; type a name that is, or nothing.";
+            reason = notation.Text($"'{text.Trim()}' is not in the catalogue; type a name that is, or nothing.");
             if (text.Trim().Length == 0)
                 return with(choices, null);
             return find(text.Trim()) is { } found ? with(choices, found) : null;

@@ -15,7 +15,7 @@ internal sealed class DebriefPage : TextPage
     private DebriefPage(Shell shell, int number, IEnumerable<Line> lines)
         : base(shell) => (_number, _lines) = (number, [.. lines]);
 
-    protected override string Title => $"Debrief of batch {_number}";
+    protected override string Title => Shell.Notation.Text($"Debrief of batch {_number}");
 
     protected override IEnumerable<Line> Lines(DateTimeOffset now) => _lines;
 
@@ -31,7 +31,7 @@ internal sealed class DebriefPage : TextPage
         var events = shell.Ports.Store.Read(number);
         if (shell.Ports.Debrief?.Invoke(events) is not { } debrief)
         {
-            shell.Say("There is a debrief of rehearsed batches only.", Tone.Warning);
+            shell.Say(shell.Notation.Text("There is a debrief of rehearsed batches only."), Tone.Warning);
             return;
         }
         IEnumerable<Line> verdict = [];

@@ -40,8 +40,8 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
 
     private DeckScreen Compose(DeckMoment moment)
     {
-        ImmutableArray<KeyHint> heard = AlarmLines.Unheard(moment).Count > 0 ? [new KeyHint("a", "heard")] : [];
-        return DeckComposer.Of(moment, [.. heard, .. KeyMap.Hints(Context).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal)) with
+        ImmutableArray<KeyHint> heard = AlarmLines.Unheard(moment).Count > 0 ? [new KeyHint("a", moment.Notation.Text("heard"))] : [];
+        return DeckComposer.Of(moment, [.. heard, .. KeyMap.Hints(Context, moment.Notation).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
         {
             Alarms = AlarmLines.Of(moment, Shell.Pace),
             Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, Shell.Notation),
@@ -118,7 +118,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
                 _acts.Do(new RunCommand.Hold(step, ""), now);
                 break;
             default:
-                Shell.Say("Nothing to hold: the step has not begun.", Tone.Warning);
+                Shell.Say(Shell.Notation.Text("Nothing to hold: the step has not begun."), Tone.Warning);
                 break;
         }
     }
@@ -129,6 +129,6 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
 
     // undo says what it would take back
     private KeyHint Precise(KeyHint hint) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count
-        ? hint with { Does = "undo " + EventWords.Short(day.Events[seq]) }
+        ? hint with { Does = Shell.Notation.Text("undo ") + EventWords.Short(day.Events[seq], Shell.Notation) }
         : hint;
 }

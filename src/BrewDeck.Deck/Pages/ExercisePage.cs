@@ -7,7 +7,7 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>What an exercise asks, before it begins; the way back leads to its deck.</summary>
 internal sealed class ExercisePage(Shell shell, Exercise exercise) : TextPage(shell)
 {
-    protected override string Title => ExerciseWords.Title(exercise);
+    protected override string Title => ExerciseWords.Title(exercise, Shell.Notation);
 
     protected override IEnumerable<Line> Lines(DateTimeOffset now) => ExerciseWords.Brief(exercise, Shell.Notation);
 }

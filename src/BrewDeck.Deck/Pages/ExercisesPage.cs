@@ -25,8 +25,8 @@ internal sealed class ExercisesPage(Shell shell, IExerciseBook book) : ListPage(
         "Exercises",
         $"{Exercises.All.Count(e => book.HasPassed(e.Number))} of {Count} passed",
         [new Column("no.", 4, Right: true), new Column("exercise", 0), new Column("", 8)],
-        [.. Exercises.All.Select(e => new Row([Notation.Number(e.Number, "0"), e.Name, book.HasPassed(e.Number) ? "passed" : ""]))],
+        [.. Exercises.All.Select(e => new Row([Shell.Notation.Number(e.Number, "0"), e.Name, book.HasPassed(e.Number) ? "passed" : ""]))],
         Selected,
         ExerciseWords.Brief(Exercises.All[Selected], Shell.Notation),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 }

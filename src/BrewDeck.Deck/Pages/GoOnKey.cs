@@ -38,12 +38,12 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     // "let it run" lies under the big key: a second knuckle changes nothing
     private void AskFirst(RunFocus focus, DeckMoment moment)
     {
-        var left = Durations.Words((focus.DueMs - moment.NowMs) / 1000.0);
+        var left = Durations.Words((focus.DueMs - moment.NowMs) / 1000.0, moment.Notation);
         page.Ask(new ChoiceAsk(
             page,
-            $"End it {left} early?",
+            moment.Notation.Text($"End it {left} early?"),
             [Line.Of(moment.Title(focus.StepId), Tone.Strong)],
-            [new Row(["Let it run"]), new Row([$"End it now, {left} early"])],
+            [new Row([moment.Notation.Text("Let it run")]), new Row([moment.Notation.Text($"End it now, {left} early")])],
             (row, at) =>
             {
                 if (row == 1)

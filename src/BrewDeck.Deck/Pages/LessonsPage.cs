@@ -72,11 +72,11 @@ internal sealed class LessonsPage : ListPage
         [.. _lessons.Select(Row)],
         _lessons.IsEmpty ? -1 : Selected,
         _lessons.IsEmpty ? [] : LessonWords.Details(_lessons[Selected], Effect(_lessons[Selected]), Shell.Notation),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private Row Row(Lesson lesson) => new(
     [
-        Names.Sentence(LessonWords.Name(lesson.Parameter, _house)),
+        Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation)),
         lesson.Parameter.With is null ? "" : LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation),
         lesson.EnoughData ? LessonWords.Value(lesson.Parameter, lesson.Band.Mean, Shell.Notation) : "",
         LessonWords.Verdict(lesson),
@@ -113,7 +113,7 @@ internal sealed class LessonsPage : ListPage
         }
         Ask(new ChoiceAsk(
             this,
-            $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house))}: {LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation)} -> {LessonWords.Value(lesson.Parameter, lesson.Proposed, Shell.Notation)}?",
+            $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation))}: {LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation)} -> {LessonWords.Value(lesson.Parameter, lesson.Proposed, Shell.Notation)}?",
             [Line.Of("The profile keeps its comments and gets a dated note; the old version stays beside it.", Tone.Muted)],
             [new Row(["Leave it as it is"]), new Row(["Accept it into the profile"])],
             (row, at) =>
@@ -146,5 +146,5 @@ internal sealed class LessonHousePage(Shell shell, IReadOnlyList<ProfileEntry> e
         [.. entries.Select(e => new Row([e.Name]))],
         Selected,
         [],
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 }

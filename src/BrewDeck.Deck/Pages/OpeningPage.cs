@@ -34,7 +34,7 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
             [.. entries.Select(e => new Row([e.Title]))],
             Selected,
             [Line.Of(entries[Selected].Detail)],
-            KeyMap.Hints(Context));
+            KeyMap.Hints(Context, Shell.Notation));
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
@@ -51,25 +51,25 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
         Shell.Try(() => open = Shell.OpenBatch());
         Entry[] goOn = open is null
             ? []
-            : [new($"Go on with batch {open.Number}: {open.Recipe}", $"Opened {Shell.Notation.Date(open.OpenedMs)} on {open.Brewhouse}. Its clock runs on while you are here.", _ => Shell.GoOn(open.Number))];
+            : [new(Shell.Notation.Text($"Go on with batch {open.Number}: {open.Recipe}"), Shell.Notation.Text($"Opened {Shell.Notation.Date(open.OpenedMs)} on {open.Brewhouse}. Its clock runs on while you are here."), _ => Shell.GoOn(open.Number))];
         return
         [
             .. goOn,
             .. Due(),
-            new("New brew day", "Choose a brewhouse and a recipe, see the plan, brew it.", _ => PickBrewhousePage.Enter(Shell)),
+            new(Shell.Notation.Text("New brew day"), Shell.Notation.Text("Choose a brewhouse and a recipe, see the plan, brew it."), _ => PickBrewhousePage.Enter(Shell)),
             .. Shell.Ports.Exercises is { } book
-                ? new Entry[] { new("Exercises", "Learn the brewhouse on a simulator: seven exercises, from water alone to a lager on which two things go wrong.", _ => Shell.Push(new ExercisesPage(Shell, book))) }
+                ? new Entry[] { new(Shell.Notation.Text("Exercises"), Shell.Notation.Text("Learn the brewhouse on a simulator: seven exercises, from water alone to a lager on which two things go wrong."), _ => Shell.Push(new ExercisesPage(Shell, book))) }
                 : [],
-            new("Batches", "What was brewed: planned against done, readings, remedies, notes.", _ => Shell.Push(new BatchesPage(Shell))),
-            new("Lessons", "What the batches say about a brewhouse; take it into its profile, or leave it.", _ => LessonsPage.Enter(Shell)),
+            new(Shell.Notation.Text("Batches"), Shell.Notation.Text("What was brewed: planned against done, readings, remedies, notes."), _ => Shell.Push(new BatchesPage(Shell))),
+            new(Shell.Notation.Text("Lessons"), Shell.Notation.Text("What the batches say about a brewhouse; take it into its profile, or leave it."), _ => LessonsPage.Enter(Shell)),
             .. Shell.Ports.Writer is null ? ImmutableArray<Entry>.Empty :
             [
-                new("Recipes", "Make, copy or change a recipe, and see what it gives on a brewhouse.", _ => PickBrewhousePage.Enter(Shell)),
-                new("New brewhouse", "Describe your brewhouse with a tape measure and a kitchen scale, in about ten minutes. Your answers are kept.", _ => SetUpPage.Enter(Shell)),
+                new(Shell.Notation.Text("Recipes"), Shell.Notation.Text("Make, copy or change a recipe, and see what it gives on a brewhouse."), _ => PickBrewhousePage.Enter(Shell)),
+                new(Shell.Notation.Text("New brewhouse"), Shell.Notation.Text("Describe your brewhouse with a tape measure and a kitchen scale, in about ten minutes. Your answers are kept."), _ => SetUpPage.Enter(Shell)),
             ],
-            new("Reckoner", "One-off sums: hydrometer, dilution, priming and so on. The key k opens it anywhere.", _ => ReckonerPage.Enter(Shell)),
-            new("Keys", "What each key does.", _ => Shell.Push(new HelpPage(Shell))),
-            new("Leave", "Close the program. Everything is on disk already.", _ => Leave()),
+            new(Shell.Notation.Text("Reckoner"), Shell.Notation.Text("One-off sums: hydrometer, dilution, priming and so on. The key k opens it anywhere."), _ => ReckonerPage.Enter(Shell)),
+            new(Shell.Notation.Text("Keys"), Shell.Notation.Text("What each key does."), _ => Shell.Push(new HelpPage(Shell))),
+            new(Shell.Notation.Text("Leave"), Shell.Notation.Text("Close the program. Everything is on disk already."), _ => Leave()),
         ];
     }
 
@@ -78,8 +78,8 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
         ImmutableArray<DueBatch> due = [];
         Shell.Try(() => due = _due.At(_now));
         return due.Take(MostDue).Select(d => new Entry(
-            $"Due today: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})",
-            $"Due {FermentWords.Day(d.Item.DueMs, Shell.Notation)}; pitched {FermentWords.Day(d.State.PitchedMs ?? 0, Shell.Notation)}.",
+            Shell.Notation.Text($"Due today: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})"),
+            Shell.Notation.Text($"Due {FermentWords.Day(d.Item.DueMs, Shell.Notation)}; pitched {FermentWords.Day(d.State.PitchedMs ?? 0, Shell.Notation)}."),
             _ => AfterDayPage.Enter(Shell, d.Head.Number)));
     }
 
@@ -92,9 +92,9 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
         }
         Ask(new ChoiceAsk(
             this,
-            $"Leave while batch {day.Number} runs?",
-            [Line.Of("Nothing is lost: started again, the program comes back to it with the right time left.")],
-            [new Row(["Stay"]), new Row(["Leave"])],
+            Shell.Notation.Text($"Leave while batch {day.Number} runs?"),
+            [Line.Of(Shell.Notation.Text("Nothing is lost: started again, the program comes back to it with the right time left."))],
+            [new Row([Shell.Notation.Text("Stay")]), new Row([Shell.Notation.Text("Leave")])],
             (row, _) => Shell.Ended = row == 1));
     }
 }

@@ -21,7 +21,7 @@ internal abstract class Page(Shell shell)
     public Screen Show(DateTimeOffset now)
     {
         var screen = Compose(now) with { Notice = shell.Notice };
-        return _ask is null ? screen : screen with { Overlay = _ask.Show(), Keys = KeyMap.Hints(_ask.Context) };
+        return _ask is null ? screen : screen with { Overlay = _ask.Show(), Keys = KeyMap.Hints(_ask.Context, Shell.Notation) };
     }
 
     public void Handle(KeyBinding binding, KeyStroke stroke, DateTimeOffset now)

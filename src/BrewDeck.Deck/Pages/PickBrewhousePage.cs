@@ -8,14 +8,14 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>Which brewhouse today.</summary>
 internal sealed class PickBrewhousePage(Shell shell) : ProfilePage<Brewhouse>(shell, shell.Ports.Profiles.Brewhouses)
 {
-    protected override string Title => "Which brewhouse?";
+    protected override string Title => Shell.Notation.Text("Which brewhouse?");
 
     /// <summary>With one brewhouse there is nothing to choose.</summary>
     public static void Enter(Shell shell) => shell.Try(() =>
     {
         var entries = shell.Ports.Profiles.Brewhouses();
         if (entries.Count == 0)
-            shell.Say("There is no brewhouse file in the profiles folder.", Tone.Warning);
+            shell.Say(shell.Notation.Text("There is no brewhouse file in the profiles folder."), Tone.Warning);
         else if (entries.Count == 1)
             PickRecipePage.Enter(shell, shell.Ports.Profiles.Brewhouse(entries[0]));
         else

@@ -14,13 +14,13 @@ internal sealed class PickRecipePage(Shell shell, Brewhouse brewhouse) : Profile
 
     public override KeyContext Context => Shell.Ports.Writer is null ? KeyContext.List : KeyContext.List | KeyContext.Recipes;
 
-    protected override string Title => $"Which recipe on {brewhouse.Name}?";
+    protected override string Title => Shell.Notation.Text($"Which recipe on {brewhouse.Name}?");
 
     public static void Enter(Shell shell, Brewhouse brewhouse) => shell.Try(() =>
     {
         var entries = shell.Ports.Profiles.Recipes();
         if (entries.Count == 0)
-            shell.Say("There is no recipe file in the profiles folder.", Tone.Warning);
+            shell.Say(shell.Notation.Text("There is no recipe file in the profiles folder."), Tone.Warning);
         else
             shell.Push(new PickRecipePage(shell, brewhouse));
     });

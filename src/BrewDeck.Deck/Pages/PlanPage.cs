@@ -29,12 +29,12 @@ internal sealed class PlanPage : TextPage
 
     public override KeyContext Context => _result is PlanResult.Drawn ? KeyContext.Plan : KeyContext.Refused;
 
-    protected override string Title => _result is PlanResult.Drawn ? "The plan" : "This cannot be brewed";
+    protected override string Title => _result is PlanResult.Drawn ? Shell.Notation.Text("The plan") : Shell.Notation.Text("This cannot be brewed");
 
     protected override IEnumerable<Line> Lines(DateTimeOffset now) => _result switch
     {
-        PlanResult.Drawn drawn => [.. PlanLines.Of(drawn.Plan, Shell.Notation), .. CircuitWords.Lines(_costs, InUse)],
-        PlanResult.Refused refused => [.. RefusalWords.Lines(refused.Refusals, Shell.Notation), .. CircuitWords.Lines(_costs, InUse)],
+        PlanResult.Drawn drawn => [.. PlanLines.Of(drawn.Plan, Shell.Notation), .. CircuitWords.Lines(_costs, InUse, Shell.Notation)],
+        PlanResult.Refused refused => [.. RefusalWords.Lines(refused.Refusals, Shell.Notation), .. CircuitWords.Lines(_costs, InUse, Shell.Notation)],
         _ => [],
     };
 
@@ -61,6 +61,6 @@ internal sealed class PlanPage : TextPage
         _choices = _choices with { Circuits = InUse % _costs.Length + 1 };
         _result = _draw(_choices);
         _chosen(_choices);
-        Shell.Say(CircuitWords.Sentence(_costs, InUse));
+        Shell.Say(CircuitWords.Sentence(_costs, InUse, Shell.Notation));
     }
 }

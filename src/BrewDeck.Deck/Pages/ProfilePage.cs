@@ -56,7 +56,7 @@ internal abstract class ProfilePage<T>(Shell shell, Func<IReadOnlyList<ProfileEn
             [.. Entries.Select(e => new Row([e.Name]))],
             Selected,
             profile is null ? [Line.Of(fault, Tone.Warning)] : Details(profile),
-            KeyMap.Hints(Context));
+            KeyMap.Hints(Context, Shell.Notation));
     }
 
     /// <summary>The profile of a row; null when its file cannot be read.</summary>

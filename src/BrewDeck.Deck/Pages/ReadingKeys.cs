@@ -19,18 +19,18 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
         var places = ReadingPlace.All(page.Moment(now));
         page.Ask(new ChoiceAsk(
             page,
-            "Which reading?",
+            shell.Notation.Text("Which reading?"),
             [],
-            [.. places.Select(p => new Row([Names.Sentence(ReadingWords.What(p.Kind, p.Vessel, page.Brewhouse)), Expected(p)]))],
+            [.. places.Select(p => new Row([Names.Sentence(ReadingWords.What(p.Kind, p.Vessel, page.Brewhouse, shell.Notation)), Expected(p)]))],
             (row, _) => page.Ask(Entry(places).For(row))));
     }
 
     private string Expected(ReadingPlace place) =>
-        place.Expected is { } value ? "expected " + ReadingWords.Value(place.Kind, value, shell.Notation) : "";
+        place.Expected is { } value ? shell.Notation.Text("expected ") + ReadingWords.Value(place.Kind, value, shell.Notation) : "";
 
     private ReadingAsk Entry(ImmutableArray<ReadingPlace> places)
     {
-        var typing = new ReadingTyping(shell.Typed, page.Brewhouse);
+        var typing = new ReadingTyping(shell.Typed, page.Brewhouse, shell.Notation);
         return new ReadingAsk(page, places, typing, shell.Notation, Look(), Probed, Take);
     }
 
@@ -48,8 +48,8 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     private void AskAgain(Decision.AskAgain again, ReadingAsk entry) => page.Ask(new ChoiceAsk(
         page,
         ReadingWords.Outside(again.Reading, again.Low, again.High, page.Brewhouse, shell.Notation),
-        [Line.Of("Enter takes it all the same, Esc types again.")],
-        [new Row(["Take it all the same"]), new Row(["Type again"])],
+        [Line.Of(shell.Notation.Text("Enter takes it all the same, Esc types again."))],
+        [new Row([shell.Notation.Text("Take it all the same")]), new Row([shell.Notation.Text("Type again")])],
         (row, at) =>
         {
             if (row == 0)

@@ -43,7 +43,7 @@ internal sealed class RecipePage : ListPage
         [.. Rows.Select(r => new Row([r.Name, r.Amount, r.More], r.Adds is not null && r.Fields.Length == 0 ? Tone.Muted : Tone.Normal))],
         Selected,
         Figures(),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {

@@ -39,6 +39,6 @@ internal sealed class ReckonerPage : ListPage
                 Line.Of("gives: " + string.Join(", ", sum.Outputs.Select(o => o.Label))),
                 .. SumLines.About(sum).Select(a => new Line([new Span(a.Label + ": ", Tone.Muted), new Span(a.Value)])),
             ],
-            KeyMap.Hints(Context));
+            KeyMap.Hints(Context, Shell.Notation));
     }
 }

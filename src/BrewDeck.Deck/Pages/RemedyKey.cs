@@ -14,12 +14,12 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         var offers = day.Remedies(now);
         if (offers.IsEmpty)
         {
-            shell.Say("Nothing is off plan that a remedy would mend; f reports what no reading shows.");
+            shell.Say(shell.Notation.Text("Nothing is off plan that a remedy would mend; f reports what no reading shows."));
             return;
         }
         page.Ask(new ChoiceAsk(
             page,
-            "Which remedy?",
+            shell.Notation.Text("Which remedy?"),
             [.. Cause()],
             [.. offers.Select(Offer)],
             (row, at) => acts.Do(new RunCommand.Choose(offers[row]), at)));

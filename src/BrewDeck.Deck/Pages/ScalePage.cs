@@ -66,7 +66,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
         [.. Rows()],
         Selected,
         Details(),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private IEnumerable<Row> Rows() =>
     [

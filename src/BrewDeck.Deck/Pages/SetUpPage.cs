@@ -56,7 +56,7 @@ internal sealed class SetUpPage : ListPage
         Rows(),
         Selected,
         Details(),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {

@@ -20,7 +20,7 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
         [new Row(["Write the file", "", ""], Tone.Strong), .. sheet.Questions.Select(Answer)],
         Selected,
         SetUpFindings.Of(sheet, sheet.Questions.Count, Shell.Notation),
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     protected override void Choose(int row, DateTimeOffset now)
     {

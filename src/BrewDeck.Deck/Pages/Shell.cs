@@ -18,7 +18,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 
     public SessionPorts Ports => ports;
 
-    public Notation Notation { get; } = new(settings.Units, settings.Zone);
+    public Notation Notation { get; } = new(settings.Units, settings.Zone) { Tongue = settings.Tongue };
 
     public Typed Typed { get; } = new(settings.Units);
 
@@ -26,7 +26,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 
     public ProbeBoard Probe { get; } = new();
 
-    public WipeLock WipeLock { get; } = new();
+    public WipeLock WipeLock => field ??= new(Notation.Text("dry"));
 
     public Page Top => _pages.Peek();
 
@@ -73,7 +73,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         if (fresh.Count == 0)
             return;
         _noticesSaid += fresh.Count;
-        Say("Logbook: " + string.Join("; ", fresh) + ".", Tone.Warning);
+        Say(Notation.Text("Logbook: ") + string.Join("; ", fresh) + ".", Tone.Warning);
     }
 
     /// <summary>Runs what may meet trouble with the store or a file, and says so.</summary>
@@ -96,7 +96,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     {
         if (Day is { Over: false } open)
         {
-            Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
+            Say(Notation.Text($"Batch {open.Number} still runs: finish it or give it up first."), Tone.Warning);
             return false;
         }
         var opened = new BatchOpened(now.ToUnixTimeMilliseconds(), plan, settings.ProgramVersion, ports.Rehearsal is not null)
@@ -119,13 +119,13 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             return Enter(Day);
         if (Day is { Over: false } open)
         {
-            Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
+            Say(Notation.Text($"Batch {open.Number} still runs: finish it or give it up first."), Tone.Warning);
             return false;
         }
         return Try(() =>
         {
             if (BrewDay.GoOn(ports.Store, batch) is not { } day)
-                Say($"Batch {batch} holds no plan and cannot be gone on with.", Tone.Warning);
+                Say(Notation.Text($"Batch {batch} holds no plan and cannot be gone on with."), Tone.Warning);
             else
                 Enter(day);
         });

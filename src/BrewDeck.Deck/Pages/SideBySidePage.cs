@@ -64,25 +64,25 @@ internal sealed class SideBySidePage : ListPage
         [.. _order.Select(i => _out.Contains(i) ? new Row([_figures[i].Cells[0], .. _heads.Select(_ => "")], Tone.Muted) : _figures[i])],
         Selected,
         [.. _heads.Select(h => Line.Of($"{h.Number}: {h.Recipe} on {h.Brewhouse}, {Shell.Notation.Date(h.OpenedMs)}{(h.Rehearsed ? ", rehearsal" : "")}"))],
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     private IEnumerable<Row> Rows(RunState[] states)
     {
         var n = Shell.Notation;
         Row Of(string name, Func<RunState, string?> value) => new([name, .. states.Select(s => s.Plan is null ? "" : value(s) ?? "")]);
-        yield return Of("State", s => Names.Status(s.Status));
+        yield return Of("State", s => Names.Status(s.Status, Shell.Notation));
         yield return Of("Planned gravity", s => n.Gravity(s.Plan!.Totals.OriginalGravitySg));
         yield return Of("Measured gravity", s => s.Ferment.MeasuredOriginalSg is { } og ? n.Gravity(og) : null);
         yield return Of("Last gravity of the beer", s => FermentFigures.Of(s.Ferment) is { } f ? n.Gravity(f.GravitySg.P50) : null);
-        yield return Of("Alcohol, % vol", s => FermentFigures.Of(s.Ferment) is { } f ? Notation.Number(f.AbvPercent.P50, "0.0") : null);
+        yield return Of("Alcohol, % vol", s => FermentFigures.Of(s.Ferment) is { } f ? Shell.Notation.Number(f.AbvPercent.P50, "0.0") : null);
         yield return Of("Planned into the fermenter", s => n.Volume(s.Plan!.Totals.FermenterL));
-        yield return Of("Bitterness planned, IBU", s => Notation.Number(s.Plan!.Totals.BitternessIbu, "0"));
+        yield return Of("Bitterness planned, IBU", s => Shell.Notation.Number(s.Plan!.Totals.BitternessIbu, "0"));
         yield return Of("Grist", s => n.Mass(s.Plan!.Recipe.Grist.Sum(g => g.MassKg)));
         yield return Of("Planned day", s => Durations.Short(s.Plan!.Totals.DayS));
-        yield return Of("Remedies", s => Notation.Number(s.Remedies.Length, "0"));
-        yield return Of("Readings", s => Notation.Number(s.Readings.Length, "0"));
+        yield return Of("Remedies", s => Shell.Notation.Number(s.Remedies.Length, "0"));
+        yield return Of("Readings", s => Shell.Notation.Number(s.Readings.Length, "0"));
         foreach (var figure in BatchFigures.All)
-            yield return Of(TrendWords.Name(figure), s => figure.Of(s) is { } value && double.IsFinite(value) ? TrendWords.Say(value, figure) : null);
-        yield return Of("Rating", s => s.Ferment.Tastings.LastOrDefault(t => t.Rating is not null)?.Rating is { } rating ? Notation.Number(rating, "0") : null);
+            yield return Of(TrendWords.Name(figure), s => figure.Of(s) is { } value && double.IsFinite(value) ? TrendWords.Say(value, figure, Shell.Notation) : null);
+        yield return Of("Rating", s => s.Ferment.Tastings.LastOrDefault(t => t.Rating is not null)?.Rating is { } rating ? Shell.Notation.Number(rating, "0") : null);
     }
 }

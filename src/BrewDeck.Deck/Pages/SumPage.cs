@@ -35,7 +35,7 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts =
         [.. sum.Inputs.Select(i => new Row([i.Label, Shown(i)])), .. MoreRows],
         Selected,
         [.. Result(), .. SumLines.About(sum).Select(Pair)],
-        KeyMap.Hints(Context));
+        KeyMap.Hints(Context, Shell.Notation));
 
     /// <summary>Below the inputs.</summary>
     protected virtual IEnumerable<Row> MoreRows => [];

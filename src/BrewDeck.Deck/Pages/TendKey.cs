@@ -14,24 +14,24 @@ internal sealed class TendKey(Shell shell, DeckPage page, Acts acts)
     {
         if (shell.Ports.Rehearsal?.Signs is not [var sign, ..])
         {
-            shell.Say("Nothing is wrong that can be seen.");
+            shell.Say(shell.Notation.Text("Nothing is wrong that can be seen."));
             return;
         }
         HandAct[] offered = [.. sign.Acts, HandAct.LeaveIt];
         page.Ask(new ChoiceAsk(
             page,
-            "What do you do?",
+            shell.Notation.Text("What do you do?"),
             [.. Lines(sign)],
-            [.. offered.Select(a => new Row([MishapWords.Act(a)]))],
+            [.. offered.Select(a => new Row([MishapWords.Act(a, shell.Notation)]))],
             (row, at) => acts.Do(new RunCommand.Tend(offered[row]), at)));
     }
 
     private IEnumerable<Line> Lines(Sign sign)
     {
-        yield return Line.Of(MishapWords.Sign(sign.Kind, sign.About, page.Brewhouse));
+        yield return Line.Of(MishapWords.Sign(sign.Kind, sign.About, page.Brewhouse, shell.Notation));
         if (sign.Acts.IsEmpty)
-            yield return Line.Of("Read it first (t); then r shows the ways back to plan.");
-        foreach (var caution in CautionWords.Of(MishapWords.CautionsOf(sign.Kind)))
+            yield return Line.Of(shell.Notation.Text("Read it first (t); then r shows the ways back to plan."));
+        foreach (var caution in CautionWords.Of(MishapWords.CautionsOf(sign.Kind), shell.Notation))
             yield return Line.Of(caution, Tone.Warning);
     }
 }

@@ -24,7 +24,7 @@ internal abstract class TextPage(Shell shell) : Page(shell)
     {
         var lines = Wrap.Lines(Lines(now), Math.Min(WidestText, Shell.Columns - Margin));
         _offset = Math.Clamp(_offset, 0, Math.Max(0, lines.Length - Page));
-        return new TextScreen(Title, Corner(now), lines, _offset, KeyMap.Hints(Context));
+        return new TextScreen(Title, Corner(now), lines, _offset, KeyMap.Hints(Context, Shell.Notation));
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)

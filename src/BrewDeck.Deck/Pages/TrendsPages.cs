@@ -14,24 +14,24 @@ internal static class TrendsPages
     {
         BatchHead[] complete = [.. heads.Where(h => h.Status == RunStatus.Complete).OrderBy(h => h.OpenedMs).ThenBy(h => h.Number)];
         var values = shell.Ports.Figures?.Invoke(complete) ?? FigureRows.Of(shell.Ports.Store, complete);
-        var drawings = Drawings([.. complete.Zip(values)]);
+        var drawings = Drawings([.. complete.Zip(values)], shell.Notation);
         if (drawings.IsEmpty)
             shell.Say("None of these batches has a complete day with figures to follow.", Tone.Warning);
         else
             shell.Push(new ChartsPage(shell, $"Trends over {complete.Length} batches", drawings));
     });
 
-    private static ImmutableArray<Drawing> Drawings(IReadOnlyList<(BatchHead Head, double?[] Values)> rows) =>
+    private static ImmutableArray<Drawing> Drawings(IReadOnlyList<(BatchHead Head, double?[] Values)> rows, Notation notation) =>
     [
         .. BatchFigures.All
             .Select((figure, i) => (Figure: figure, Points: FigureRows.Points(rows, i)))
             .Where(f => f.Points.Count > 0)
-            .Select(f => Of(f.Figure, f.Points)),
+            .Select(f => Of(f.Figure, f.Points, notation)),
     ];
 
-    private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points)
+    private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points, Notation notation)
     {
         var chart = ControlChart.Of(points);
-        return new(TrendWords.Name(figure), TrendWords.Sums(chart, points[^1].Value, figure), chart is null ? "" : TrendWords.StandsOut(chart, figure), figure.Format, [.. points], chart);
+        return new(TrendWords.Name(figure), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart);
     }
 }

@@ -16,17 +16,17 @@ internal sealed class TroubleKey(Shell shell, DeckPage page, BrewDay day, Acts a
         ImmutableArray<Trouble> over = [.. Possible.Standing(day.State)], can = [.. Possible.At(day.State)];
         if (over.IsEmpty && can.IsEmpty)
         {
-            shell.Say("Nothing runs that could go wrong.");
+            shell.Say(shell.Notation.Text("Nothing runs that could go wrong."));
             return;
         }
         string Title(string step) => page.Moment(now).Title(step);
         page.Ask(new ChoiceAsk(
             page,
-            "What is wrong?",
+            shell.Notation.Text("What is wrong?"),
             [],
             [
-                .. over.Select(t => new Row([Names.Sentence(TroubleWords.Over(t, page.Brewhouse, Title))])),
-                .. can.Select(t => new Row([Names.Sentence(TroubleWords.Happens(t, page.Brewhouse, Title))])),
+                .. over.Select(t => new Row([Names.Sentence(TroubleWords.Over(t, page.Brewhouse, Title, shell.Notation))])),
+                .. can.Select(t => new Row([Names.Sentence(TroubleWords.Happens(t, page.Brewhouse, Title, shell.Notation))])),
             ],
             (row, at) => acts.Do(row < over.Length ? new RunCommand.Clear(over[row]) : new RunCommand.Report(can[row - over.Length]), at)));
     }

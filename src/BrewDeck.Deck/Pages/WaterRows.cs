@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 
+
 namespace BrewDeck.Deck.Pages;
 
 /// <summary>The rows of the day's choices that concern the water; none where no waters are kept.</summary>
@@ -14,12 +15,12 @@ internal static class WaterRows
         shell.Try(() => (waters, targets) = (profiles.Waters(), profiles.WaterTargets()));
         if (waters.Count == 0)
             return [];
-        var otherwise = recipe.Water is null ? "as it comes" : "as the recipe says";
+        var otherwise = recipe.Water is null ? shell.Notation.Text("as it comes") : shell.Notation.Text("as the recipe says");
         return
         [
-            new DayRow.Turns("Water", c => c.Water?.Source.Name ?? "treated as usual", Turning(
+            new DayRow.Turns(shell.Notation.Text("Water"), c => c.Water?.Source.Name ?? shell.Notation.Text("treated as usual"), Turning(
                 shell, waters, c => c.Water?.Source.Name, (c, e) => c with { Water = e is null ? null : profiles.Water(e) })),
-            new DayRow.Turns("Water is to become", c => c.WaterTarget?.Name ?? otherwise, Turning(
+            new DayRow.Turns(shell.Notation.Text("Water is to become"), c => c.WaterTarget?.Name ?? otherwise, Turning(
                 shell, targets, c => c.WaterTarget?.Name, (c, e) => c with { WaterTarget = e is null ? null : profiles.WaterTarget(e) })),
         ];
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Plain;
 
@@ -11,7 +12,7 @@ public static class PlainWords
     private const KeyContext TypesValues = KeyContext.Deck | KeyContext.SetUp | KeyContext.Choices | KeyContext.Sum | KeyContext.Recipe;
 
     /// <returns>Null: nothing here is called that.</returns>
-    public static IReadOnlyList<Input>? Of(string line, Screen screen, KeyContext where)
+    public static IReadOnlyList<Input>? Of(string line, Screen screen, KeyContext where, Notation notation)
     {
         var word = line.Trim();
         if (where.HasFlag(KeyContext.Entry))
@@ -20,33 +21,33 @@ public static class PlainWords
             return moves;
         if (word.Length > 0 && char.IsAsciiDigit(word[0]))
             return (where & TypesValues) != 0 ? Value(word) : Row(word, screen) is { } to ? [.. to, Key(KeyName.Enter)] : null;
-        return Find(word, where) is { } stroke ? [new Input.Key(stroke)] : null;
+        return Find(word, where, notation) is { } stroke ? [new Input.Key(stroke)] : null;
     }
 
     /// <summary>The words that work here, one sentence.</summary>
-    public static string Said(KeyContext where)
+    public static string Said(KeyContext where, Notation notation)
     {
         if (where.HasFlag(KeyContext.Entry))
-            return $"Type it and press Enter; esc leaves it as it was{(where.HasFlag(KeyContext.Kinds) ? ", tab turns to another kind" : "")}.";
-        var numbers = (where & TypesValues) != 0 ? "a value" : "the number of a row";
-        return $"Words: {string.Join(", ", Bindings(where).Select(b => Name(b)).Where(n => n.Length > 0).Distinct())}; or {numbers}. An empty line says all again.";
+            return notation.Text($"Type it and press Enter; esc leaves it as it was{(where.HasFlag(KeyContext.Kinds) ? notation.Text(", tab turns to another kind") : "")}.");
+        var numbers = (where & TypesValues) != 0 ? notation.Text("a value") : notation.Text("the number of a row");
+        return notation.Text($"Words: {string.Join(", ", Bindings(where).Select(b => Name(b, notation)).Where(n => n.Length > 0).Distinct())}; or {numbers}. An empty line says all again.");
     }
 
     private static IEnumerable<KeyBinding> Bindings(KeyContext where) => KeyMap.Table.Where(b => (b.Where & where) != 0);
 
     /// <summary>The name of a command in words; of those that only move about, none.</summary>
-    private static string Name(KeyBinding binding) => binding.Command switch
+    private static string Name(KeyBinding binding, Notation notation) => binding.Command switch
     {
         Command.Up or Command.Down or Command.PageUp or Command.PageDown or Command.First or Command.Last or Command.PickRow or Command.WipeLock => "",
         Command.Reading => "",
-        var command => Words(command),
+        var command => notation.Name(Words(command)),
     };
 
     private static string Words(Command command) =>
         string.Concat(command.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
-    private static KeyStroke? Find(string word, KeyContext where) => Bindings(where)
-        .Where(b => Same(b.Shown, word) || Same(b.Hint, word) || Same(Words(b.Command), word))
+    private static KeyStroke? Find(string word, KeyContext where, Notation notation) => Bindings(where)
+        .Where(b => Same(b.Shown, word) || Same(notation.Text(b.Hint), word) || Same(notation.Name(Words(b.Command)), word) || Same(Words(b.Command), word))
         .Select(b => (KeyStroke?)b.Strokes[0]).FirstOrDefault();
 
     private static bool Same(string name, string word) => name.Length > 0 && name.Equals(word, StringComparison.OrdinalIgnoreCase);

@@ -35,12 +35,12 @@ internal sealed class ProbeEar(Shell shell)
         shell.Probe.Unread = offered.Unread;
         if (!_saidUnread && offered.Why is { } why)
         {
-            _notes.Enqueue(ProbeWords.Unread(why));
+            _notes.Enqueue(ProbeWords.Unread(why, shell.Notation));
             _saidUnread = true;
         }
         if (!_saidUnknown && shell.Day?.Plan.Brewhouse is { } house && Unknown(offered, house) is { } id)
         {
-            _notes.Enqueue(ProbeWords.UnknownVessel(id, house));
+            _notes.Enqueue(ProbeWords.UnknownVessel(id, house, shell.Notation));
             _saidUnknown = true;
         }
     }

@@ -3,13 +3,15 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
 
+using BrewDeck.Deck.Wording;
+
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>
 /// A reading as typed, with what its instrument needs: <c>1.046@40</c> (hydrometer in a sample of 40 °C), <c>11.8bx</c>
 /// (refractometer), <c>41@77</c> (litres of hot liquid), <c>32cm</c> (depth in a vessel of known diameter).
 /// </summary>
-public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
+public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation notation)
 {
     private const double MetresPerInch = 0.0254;
 
@@ -19,7 +21,7 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
         var typed = text.Trim();
         if (typed.Length == 0)
         {
-            reason = "Type a value.";
+            reason = notation.Text("Type a value.");
             return null;
         }
         var at = typed.IndexOf('@', StringComparison.Ordinal);
@@ -40,7 +42,7 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
     {
         if (place.Kind is not (ReadingKind.Gravity or ReadingKind.Volume))
         {
-            reason = "Only a gravity or a volume is read at a temperature.";
+            reason = notation.Text("Only a gravity or a volume is read at a temperature.");
             return null;
         }
         if (!reader.TryRead(ReadingKind.Temperature, right.Trim(), out var atC, out reason)
@@ -55,7 +57,7 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
     {
         if (value is < 0 or > 40)
         {
-            reason = "A refractometer reads 0 to 40 bx in wort.";
+            reason = notation.Text("A refractometer reads 0 to 40 bx in wort.");
             return false;
         }
         value = SugarSolution.SgFromPlato(Refractometer.WortPlato(value));
@@ -67,12 +69,12 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse)
     {
         if (brewhouse.Vessels.FirstOrDefault(v => v.Id == place.Vessel)?.DiameterM is not { } diameterM)
         {
-            reason = "This vessel has no diameter in its profile: read litres.";
+            reason = notation.Text("This vessel has no diameter in its profile: read litres.");
             return false;
         }
         if (value < 0)
         {
-            reason = "A depth is 0 or more.";
+            reason = notation.Text("A depth is 0 or more.");
             return false;
         }
         value = Cylinder.VolumeL(diameterM, value * metres);

@@ -22,20 +22,20 @@ internal static class RecipeFigures
         var t = figures.Totals;
         return
         [
-            Line.Of($"These amounts give {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC", Tone.Strong),
+            Line.Of($"These amounts give {notation.Gravity(t.OriginalGravitySg)}, {notation.Number(t.BitternessIbu, "0")} IBU, {notation.Number(t.ColourEbc, "0")} EBC", Tone.Strong),
             .. Wishes(recipe, t, notation),
             .. figures.Failed.Select(l => Line.Of(LimitWords.Of(l, notation), Tone.Warning)),
-            Line.Of(string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => $"{Names.Lower(LimitWords.Name(l.Name))} {Notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}")), Tone.Muted),
+            Line.Of(string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => $"{Names.Lower(LimitWords.Name(l.Name, notation))} {notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}")), Tone.Muted),
         ];
     }
 
     private static IEnumerable<Line> Wishes(Recipe recipe, Totals given, Notation notation)
     {
         if (recipe.OriginalGravitySg is { } sg && Math.Abs(sg - given.OriginalGravitySg) > 0.0005)
-            yield return Line.Of($"Wanted {notation.Gravity(sg)}: a plan takes {Times((sg - 1) / (given.OriginalGravitySg - 1))} of the grist.");
+            yield return Line.Of($"Wanted {notation.Gravity(sg)}: a plan takes {Times((sg - 1) / (given.OriginalGravitySg - 1), notation)} of the grist.");
         if (recipe.BitternessIbu is { } ibu && given.BitternessIbu > 0 && Math.Abs(ibu - given.BitternessIbu) > 0.5)
-            yield return Line.Of($"Wanted {Notation.Number(ibu, "0")} IBU: a plan takes {Times(ibu / given.BitternessIbu)} of the hops.");
+            yield return Line.Of($"Wanted {notation.Number(ibu, "0")} IBU: a plan takes {Times(ibu / given.BitternessIbu, notation)} of the hops.");
     }
 
-    private static string Times(double factor) => "about " + Notation.Number(100 * factor, "0") + " %";
+    private static string Times(double factor, Notation notation) => "about " + notation.Number(100 * factor, "0") + " %";
 }

@@ -40,7 +40,7 @@ internal static class RecipeRows
         new("wanted gravity", r.OriginalGravitySg is { } sg ? notation.Gravity(sg) : "as the grist gives", "", new RecipeField.Line(
             "gravity", "Wanted gravity?", "such as 1.048: a plan fits the grist to it; nothing: as the grist gives",
             Wish(Dimension.Gravity, "SG", 1.005, 1.2, (x, v) => x with { OriginalGravitySg = v }, "1.048"))),
-        new("wanted bitterness", r.BitternessIbu is { } ibu ? Notation.Number(ibu, "0") + " IBU" : "as the hops give", "", new RecipeField.Line(
+        new("wanted bitterness", r.BitternessIbu is { } ibu ? notation.Number(ibu, "0") + " IBU" : "as the hops give", "", new RecipeField.Line(
             "bitterness", "Wanted bitterness?", "such as 30 IBU: a plan fits the hops to it; nothing: as the hops give",
             Wish(Dimension.Bitterness, "IBU", 0, 300, (x, v) => x with { BitternessIbu = v }, "30 IBU"))),
         new("boil", Durations.Short(60 * r.BoilMin), "", new RecipeField.Line(
@@ -64,11 +64,11 @@ internal static class RecipeRows
         var share = line.MassKg / recipe.Grist.Sum(g => g.MassKg);
         var (other, to) = line.Use == GristUse.Mash ? ("kettle", GristUse.Kettle) : ("mash", GristUse.Mash);
         return new(
-            line.Name, notation.Mass(line.MassKg), line.Use == GristUse.Kettle ? "kettle" : Notation.Number(100 * share, "0") + " %",
+            line.Name, notation.Mass(line.MassKg), line.Use == GristUse.Kettle ? "kettle" : notation.Number(100 * share, "0") + " %",
             Number("amount", $"How much {line.Name}?", Asked.Kg, (g, v) => g with { MassKg = v }),
             Number($"extract {notation.Percent(line.ExtractFraction)}", "Extract, on dry basis?", Asked.Extract, (g, v) => g with { ExtractFraction = v / 100 }),
             Number($"moisture {notation.Percent(line.MoistureFraction)}", "Moisture?", Asked.Moisture, (g, v) => g with { MoistureFraction = v / 100 }),
-            Number($"colour {Notation.Number(line.ColourEbc, "0.#")} EBC", "Colour?", Asked.Colour, (g, v) => g with { ColourEbc = v }),
+            Number($"colour {notation.Number(line.ColourEbc, "0.#")} EBC", "Colour?", Asked.Colour, (g, v) => g with { ColourEbc = v }),
             new RecipeField.Turn($"put it into the {other}", r => r with { Grist = r.Grist.SetItem(at, r.Grist[at] with { Use = to }) }),
             new RecipeField.Turn(TakeOut, r => r with { Grist = r.Grist.RemoveAt(at) }));
     }
@@ -88,10 +88,10 @@ internal static class RecipeRows
     {
         RecipeField.Line Number(string label, string question, Asked asked, Func<HopAddition, double, HopAddition> with) =>
             asked.Line(label, question, (r, v) => r with { Hops = r.Hops.SetItem(at, with(r.Hops[at], v)) });
-        var alpha = Notation.Number(100 * hop.AlphaFraction, "0.0") + " %";
+        var alpha = notation.Number(100 * hop.AlphaFraction, "0.0") + " %";
         var (other, to) = hop.Form == HopForm.Pellet ? ("cones instead of pellets", HopForm.Cone) : ("pellets instead of cones", HopForm.Pellet);
         return new(
-            hop.Name, notation.Grams(hop.MassG), $"{RecipeWords.Briefly(hop)}, {alpha}",
+            hop.Name, notation.Grams(hop.MassG), $"{RecipeWords.Briefly(hop, notation)}, {alpha}",
             Number("amount", $"How much {hop.Name}?", Asked.Grams, (h, v) => h with { MassG = v }),
             new RecipeField.Line(
                 "time", $"When does the {hop.Name} go in?", "minutes before knock-out such as 60, or first wort, whirlpool 20, dry hop", HopTime(at)),
@@ -118,7 +118,7 @@ internal static class RecipeRows
     }
 
     private static RecipeRow Yeast(Yeast yeast, Notation notation) => new(
-        yeast.Name, notation.Target(yeast.PitchC), Notation.Number(100 * yeast.AttenuationFraction, "0") + " % attenuation",
+        yeast.Name, notation.Target(yeast.PitchC), notation.Number(100 * yeast.AttenuationFraction, "0") + " % attenuation",
         Asked.PitchC.Line("pitched at", "At what temperature is it pitched?", (r, v) => r with { Yeast = r.Yeast with { PitchC = v } }),
         Asked.Attenuation.Line("attenuation", "Apparent attenuation?", (r, v) => r with { Yeast = r.Yeast with { AttenuationFraction = v / 100 } }))
     {

@@ -22,11 +22,11 @@ public static class SumLines
         var us = notation.Units == UnitSystem.Us;
         return output.Unit switch
         {
-            "SG" or "" => Notation.Number(value, output.Format),
+            "SG" or "" => notation.Number(value, output.Format),
             "°C" => notation.Temp(value),
             "min" => Durations.Short(60 * value),
             "L" or "kg" or "g" or "m" when us => notation.Value(value, output.Unit),
-            _ => $"{Notation.Number(value, output.Format)} {output.Unit}",
+            _ => $"{notation.Number(value, output.Format)} {output.Unit}",
         };
     }
 }

@@ -20,11 +20,11 @@ internal sealed class Acts(Shell shell, BrewDay day)
             shell.Guard.LeaveAlone(now);
         if (outcome.Trouble is { } trouble)
         {
-            shell.Say($"Not written, so it does not count: {trouble}", Tone.Alarm);
+            shell.Say(shell.Notation.Text($"Not written, so it does not count: {trouble}"), Tone.Alarm);
             return new Decision.Refused("store_trouble");
         }
         if (outcome.Decision is Decision.Refused refused)
-            shell.Say(DecisionWords.Refused(refused.Code), Tone.Warning);
+            shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), Tone.Warning);
         else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
             Tell([.. day.Events.Skip(count)], now);
         return outcome.Decision;
@@ -51,7 +51,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
         shell.Say(
-            Names.Sentence(string.Join("; ", told)) + (off ? ". The mash is off: r shows ways back." : "."),
+            Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "."),
             off ? Tone.Warning : Tone.Normal);
     }
 
@@ -67,7 +67,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
             Expected(taken.Reading),
             FigureWords.Moved(taken.Moved, shell.Notation),
-            offers.IsEmpty ? "" : "r shows ways back",
+            offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
     }
@@ -75,14 +75,14 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private void TellBag(BagWeighed weighed, DateTimeOffset now)
     {
         var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
-        var ways = day.Remedies(now).IsEmpty ? "" : "; r shows ways back";
-        shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : "nothing moves that you would notice")}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
+        var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
+        shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
     }
 
     private void TellTrouble(Trouble trouble, DateTimeOffset now)
     {
-        var ways = day.Remedies(now).IsEmpty ? "" : " r shows ways on.";
-        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf))}. {TroubleWords.AtOnce(trouble)}{ways}", Tone.Warning);
+        var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r shows ways on.");
+        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{ways}", Tone.Warning);
     }
 
     private string Expected(Reading reading) => day.State.Readings is [.., var last] && last.Reading == reading

@@ -34,7 +34,7 @@ internal static class SetUpFindings
         var litres = FullShare * sheet.CapacityL(vessel.Id);
         var seconds = Seconds(sheet, vessel.Id, litres);
         var time = double.IsFinite(seconds) ? Durations.Short(seconds) : "never";
-        return $"{size}, heats {Notation.Number(litres, "0")} L from {notation.Target(TapC)} to {notation.Target(SpargeC)} in {time}";
+        return $"{size}, heats {notation.Number(litres, "0")} L from {notation.Target(TapC)} to {notation.Target(SpargeC)} in {time}";
     }
 
     private static double Seconds(SetUpSheet sheet, string id, double litres)
@@ -47,7 +47,7 @@ internal static class SetUpFindings
     private static IEnumerable<Line> Fits(SetUpSheet sheet, Notation notation)
     {
         var (fits, bound) = sheet.Fits;
-        var full = bound is null ? "the fermenter is full" : "the limit is " + Names.Lower(LimitWords.Name(bound.Name));
+        var full = bound is null ? "the fermenter is full" : "the limit is " + Names.Lower(LimitWords.Name(bound.Name, notation));
         yield return fits > 0
             ? Line.Of($"Up to {notation.Volume(fits)} of a wort of 1.048 fit; {full}", Tone.Strong)
             : Line.Of($"Nothing can be brewed like this: {full}", Tone.Warning);

@@ -16,10 +16,10 @@ public static class BatchText
     private static IEnumerable<Line> Head(IReadOnlyList<RunEvent> events, RunState state, Plan plan, Notation notation)
     {
         yield return Line.Of(PlanLines.Heading(plan, notation), Tone.Strong);
-        yield return Line.Of($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status)}{(state.Rehearsed ? ", a rehearsal" : "")}");
+        yield return Line.Of($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status, notation)}{(state.Rehearsed ? ", a rehearsal" : "")}");
         if (state.AbortReason.Length > 0)
             yield return Line.Of($"given up: {state.AbortReason}", Tone.Warning);
-        yield return Line.Of($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {Notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}");
+        yield return Line.Of($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}");
         if (Took(state) is { } s)
             yield return Line.Of($"took {Durations.Short(s)}");
     }
@@ -49,8 +49,8 @@ public static class BatchText
     private static string Done(RunStep run, Notation notation) => run switch
     {
         { StartedMs: { } from, EndedMs: { } to } when run.Status == RunStatus.Complete => $"{notation.Clock(from)} {(to - from < 1000 ? "" : Durations.Short((to - from) / 1000.0))}",
-        { StartedMs: { } from } when run.Status != RunStatus.Skipped => $"{notation.Clock(from)} {Names.Status(run.Status)}",
-        _ => Names.Status(run.Status),
+        { StartedMs: { } from } when run.Status != RunStatus.Skipped => $"{notation.Clock(from)} {Names.Status(run.Status, notation)}",
+        _ => Names.Status(run.Status, notation),
     };
 
     private static IEnumerable<Line> Readings(RunState state, Plan plan, Notation notation) => Part("Readings", state.Readings.Select(r => new Line([

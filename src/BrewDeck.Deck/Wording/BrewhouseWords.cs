@@ -11,8 +11,8 @@ public static class BrewhouseWords
     [
         Line.Of(brewhouse.Name, Tone.Strong),
         .. brewhouse.Vessels.Select(v => Line.Of($"{Names.Sentence(v.Name)}: {notation.Volume(v.CapacityL)}{(v.RatedW > 0 ? ", " + notation.Power(v.RatedW) : "")}")),
-        .. brewhouse.Circuits.Select(c => Line.Of($"Circuit {c.Id}: {Notation.Number(c.Volts, "0")} V, {Notation.Number(c.Amps, "0.#")} A")),
+        .. brewhouse.Circuits.Select(c => Line.Of(notation.Text($"Circuit {c.Id}: {notation.Number(c.Volts, "0")} V, {notation.Number(c.Amps, "0.#")} A"))),
         Line.Of($"{Names.Sentence(brewhouse.Fermenter.Name)}: {notation.Volume(brewhouse.Fermenter.CapacityL)}"),
-        Line.Of($"Chiller: {(brewhouse.Chiller.Kind == ChillerKind.Immersion ? "coil in the kettle" : "counterflow")}"),
+        Line.Of(notation.Text($"Chiller: {(brewhouse.Chiller.Kind == ChillerKind.Immersion ? notation.Text("coil in the kettle") : notation.Text("counterflow"))}")),
     ];
 }

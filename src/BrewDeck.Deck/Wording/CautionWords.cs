@@ -6,7 +6,7 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>The usual caution for each danger, as shown with every step that has it.</summary>
 public static class CautionWords
 {
-    private static readonly ImmutableArray<(Cautions Danger, string Short, string Text)> Table =
+    private static readonly ImmutableArray<(Cautions Danger, Phrase Short, Phrase Text)> Table =
     [
         (Cautions.Scald, "scalds", "Scalds: wear gloves and closed shoes; keep hoses clamped."),
         (Cautions.BoilOver, "boil-over", "Boil-over: stay with the kettle; turn the heat down before it climbs."),
@@ -20,9 +20,9 @@ public static class CautionWords
     ];
 
     /// <summary>"scalds, dry fire": for lists where the sentences stand once at the end.</summary>
-    public static string Short(Cautions cautions) =>
-        string.Join(", ", Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => t.Short));
+    public static string Short(Cautions cautions, Notation notation) =>
+        string.Join(", ", Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => notation.Text(t.Short)));
 
-    public static ImmutableArray<string> Of(Cautions cautions) =>
-        [.. Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => t.Text)];
+    public static ImmutableArray<string> Of(Cautions cautions, Notation notation) =>
+        [.. Table.Where(t => cautions.HasFlag(t.Danger)).Select(t => notation.Text(t.Text))];
 }

@@ -11,22 +11,22 @@ public static class Charges
     public static string Amount(Charge charge, Notation notation) => charge switch
     {
         // a scale for salts shows grams everywhere, a syringe millilitres
-        { Kind: ChargeKind.Salt } => Notation.Number(charge.Amount, "0.0#") + " g",
-        { Kind: ChargeKind.Acid } => Notation.Number(charge.Amount, "0.0#") + " mL",
+        { Kind: ChargeKind.Salt } => notation.Number(charge.Amount, "0.0#") + " g",
+        { Kind: ChargeKind.Acid } => notation.Number(charge.Amount, "0.0#") + " mL",
         { Kind: ChargeKind.Hop } or { Unit: "g" } => notation.Grams(charge.Amount),
         _ => notation.Value(charge.Amount, charge.Unit),
     };
 
     /// <summary>"62 g Aurora".</summary>
     public static string One(Charge charge, Notation notation) =>
-        $"{Amount(charge, notation)} {Name(charge)}{(charge.ForStepId == "liquor.treat-sparge" ? " (sparge liquor)" : "")}";
+        $"{Amount(charge, notation)} {Name(charge, notation)}{(charge.ForStepId == "liquor.treat-sparge" ? notation.Text(" (sparge liquor)") : "")}";
 
-    private static string Name(Charge charge) => charge.Kind switch
+    private static string Name(Charge charge, Notation notation) => charge.Kind switch
     {
-        ChargeKind.Salt when Enum.TryParse<BrewingSalt>(charge.Name, out var salt) => WaterWords.Salt(salt),
+        ChargeKind.Salt when Enum.TryParse<BrewingSalt>(charge.Name, out var salt) => WaterWords.Salt(salt, notation),
         ChargeKind.Acid when Enum.TryParse<AcidKind>(charge.Name, out var acid) =>
-            $"{WaterWords.Acid(acid)} {Notation.Number(100 * charge.StrengthFraction ?? 0, "0.#")} %",
-        ChargeKind.SoftWater => "soft water",
+            $"{WaterWords.Acid(acid, notation)} {notation.Number(100 * charge.StrengthFraction ?? 0, "0.#")} %",
+        ChargeKind.SoftWater => notation.Text("soft water"),
         _ => charge.Name,
     };
 

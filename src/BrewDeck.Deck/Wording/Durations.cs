@@ -24,13 +24,13 @@ public static class Durations
     }
 
     /// <summary>For sentences: <c>1 hour and 30 minutes</c>, <c>23 minutes</c>. A negative length reads as nought.</summary>
-    public static string Words(double seconds)
+    public static string Words(double seconds, Notation notation)
     {
         // precision 2: with its default of 1 Humanizer reads 90 minutes as "1 hour"
         var length = Rounded(Math.Max(0, seconds));
         return length == TimeSpan.Zero
-            ? "a moment"
-            : length.Humanize(precision: 2, culture: CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Second, collectionSeparator: " and ");
+            ? notation.Text("a moment")
+            : length.Humanize(precision: 2, culture: CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Second, collectionSeparator: notation.Text(" and "));
     }
 
     /// <summary>For big digits: <c>23:41</c> minutes and seconds up to 99:59, <c>2:05</c> hours and minutes beyond.</summary>

@@ -18,27 +18,27 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
 
     private string Plain(RunEvent happened, IReadOnlyList<RunEvent> all) => happened switch
     {
-        BatchOpened opened => $"batch opened: {opened.Plan.Recipe.Name}",
-        StepStarted e => $"started: {TitleOf(e.StepId)}",
-        StepFinished e => $"done: {TitleOf(e.StepId)}",
-        StepHeld e => With($"held: {TitleOf(e.StepId)}", e.Reason),
-        StepResumed e => $"resumed: {TitleOf(e.StepId)}",
-        StepSkipped e => With($"skipped: {TitleOf(e.StepId)}", e.Reason),
+        BatchOpened opened => Notation.Text($"batch opened: {opened.Plan.Recipe.Name}"),
+        StepStarted e => Notation.Text($"started: {TitleOf(e.StepId)}"),
+        StepFinished e => Notation.Text($"done: {TitleOf(e.StepId)}"),
+        StepHeld e => With(Notation.Text($"held: {TitleOf(e.StepId)}"), e.Reason),
+        StepResumed e => Notation.Text($"resumed: {TitleOf(e.StepId)}"),
+        StepSkipped e => With(Notation.Text($"skipped: {TitleOf(e.StepId)}"), e.Reason),
         ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation),
         RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
-        TroubleReported e => TroubleWords.Happens(e.Trouble, Brewhouse, TitleOf),
-        TroubleCleared e => TroubleWords.Over(e.Trouble, Brewhouse, TitleOf),
+        TroubleReported e => TroubleWords.Happens(e.Trouble, Brewhouse, TitleOf, Notation),
+        TroubleCleared e => TroubleWords.Over(e.Trouble, Brewhouse, TitleOf, Notation),
         BagWeighed e => With(BagWords.Of(e.Bag, Notation), FigureWords.Moved(e.Moved, Notation)),
-        NoteWritten e => $"note: {e.Text}",
-        RunAborted e => With("aborted", e.Reason),
-        AlarmRaised e => $"alarm: {Alarms.Cause(e.Alarm)}".TrimEnd('.'),
-        AlarmCleared e => $"alarm over: {AlarmName(e.Alarm, e.About)}",
-        AlarmAcknowledged e => $"alarm heard: {AlarmName(e.Alarm, e.About)}",
-        AlarmShelved e => $"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}",
-        HandsActed e => $"by hand: {Lowered(MishapWords.Act(e.Act))}",
+        NoteWritten e => Notation.Text($"note: {e.Text}"),
+        RunAborted e => With(Notation.Text("aborted"), e.Reason),
+        AlarmRaised e => Notation.Text($"alarm: {Alarms.Cause(e.Alarm)}").TrimEnd('.'),
+        AlarmCleared e => Notation.Text($"alarm over: {AlarmName(e.Alarm, e.About, Notation)}"),
+        AlarmAcknowledged e => Notation.Text($"alarm heard: {AlarmName(e.Alarm, e.About, Notation)}"),
+        AlarmShelved e => Notation.Text($"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About, Notation)}"),
+        HandsActed e => Notation.Text($"by hand: {Lowered(MishapWords.Act(e.Act, Notation))}"),
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
-        AdditionMade e => FermentWords.Of(e.Addition),
-        DateSet e => $"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? "packaging" : "gravity"))}",
+        AdditionMade e => FermentWords.Of(e.Addition, Notation),
+        DateSet e => Notation.Text($"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? Notation.Text("packaging") : Notation.Text("gravity")))}"),
         BeerPackaged e => FermentWords.Of(e.Packaging, Notation),
         BeerTasted e => FermentWords.Taste(e.Text, e.Rating),
         Undone e => Undo(e.Seq, all),
@@ -50,24 +50,24 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         && all.Any(e => e is StepFinished end && end.StepId == start.StepId && end.AtMs == start.AtMs);
 
     /// <summary>One or two words for the key that would take it back.</summary>
-    public static string Short(RunEvent happened) => happened switch
+    public static string Short(RunEvent happened, Notation notation) => happened switch
     {
-        StepStarted => "start",
-        StepFinished => "finish",
-        StepHeld => "hold",
-        StepResumed => "resume",
-        StepSkipped => "skip",
-        ReadingTaken e => Names.Kind(e.Reading.Kind),
-        RemedyChosen => "remedy",
-        TroubleReported or TroubleCleared => "report",
-        BagWeighed => "bag",
-        NoteWritten => "note",
-        RunAborted => "abort",
-        FermenterRead => "reading",
-        AdditionMade => "addition",
-        DateSet => "date",
-        BeerPackaged => "packaging",
-        BeerTasted => "tasting",
+        StepStarted => notation.Text("start"),
+        StepFinished => notation.Text("finish"),
+        StepHeld => notation.Text("hold"),
+        StepResumed => notation.Text("resume"),
+        StepSkipped => notation.Text("skip"),
+        ReadingTaken e => Names.Kind(e.Reading.Kind, notation),
+        RemedyChosen => notation.Text("remedy"),
+        TroubleReported or TroubleCleared => notation.Text("report"),
+        BagWeighed => notation.Text("bag"),
+        NoteWritten => notation.Text("note"),
+        RunAborted => notation.Text("abort"),
+        FermenterRead => notation.Text("reading"),
+        AdditionMade => notation.Text("addition"),
+        DateSet => notation.Text("date"),
+        BeerPackaged => notation.Text("packaging"),
+        BeerTasted => notation.Text("tasting"),
         _ => "",
     };
 
@@ -75,12 +75,12 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
 
     private AlarmWords Alarms => new(Brewhouse, Notation, TitleOf);
 
-    private static string AlarmName(AlarmKind kind, string about) => $"{Names.Alarm(kind)}{(about.Contains('.', StringComparison.Ordinal) ? "" : $", {about}")}";
+    private static string AlarmName(AlarmKind kind, string about, Notation notation) => $"{Names.Alarm(kind, notation)}{(about.Contains('.', StringComparison.Ordinal) ? "" : $", {about}")}";
 
     private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
-        seq >= 0 && seq < all.Count && all[seq] is not Undone ? $"taken back: {Plain(all[seq], all)}" : "taken back";
+        seq >= 0 && seq < all.Count && all[seq] is not Undone ? Notation.Text($"taken back: {Plain(all[seq], all)}") : Notation.Text("taken back");
 
     private static string With(string text, string more) => more.Length == 0 ? text : $"{text} ({more})";
 
-    private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+    private string Lowered(string text) => !Notation.Tongue.LowersNouns ? text : char.ToLowerInvariant(text[0]) + text[1..];
 }

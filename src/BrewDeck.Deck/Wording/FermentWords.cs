@@ -32,9 +32,9 @@ public static class FermentWords
         if (FermentFigures.Of(state) is not { } figures)
             yield break;
         var label = figures.Steady ? "final gravity" : "gravity now";
-        yield return Pair(label, Banded(figures.GravitySg, 1, "0.000", ""), "");
-        yield return Pair("apparent attenuation", Banded(figures.AttenuationFraction, 100, "0", " %"), "");
-        yield return Pair("alcohol by volume", Banded(figures.AbvPercent, 1, "0.0", " %"), "");
+        yield return Pair(label, Banded(figures.GravitySg, 1, "0.000", "", notation), "");
+        yield return Pair("apparent attenuation", Banded(figures.AttenuationFraction, 100, "0", " %", notation), "");
+        yield return Pair("alcohol by volume", Banded(figures.AbvPercent, 1, "0.0", " %", notation), "");
     }
 
     public static string Due(DueItem item, FermentState state, Notation notation) => item.Kind switch
@@ -48,16 +48,16 @@ public static class FermentWords
 
     public static string Of(FermenterReading reading, Notation notation) => reading.Figure switch
     {
-        FermenterFigure.Gravity => "gravity " + notation.Gravity(reading.Value) + (reading.Brix is { } bx ? $" (refractometer {Notation.Number(bx, "0.0")} °Bx, alcohol corrected)" : ""),
+        FermenterFigure.Gravity => "gravity " + notation.Gravity(reading.Value) + (reading.Brix is { } bx ? $" (refractometer {notation.Number(bx, "0.0")} °Bx, alcohol corrected)" : ""),
         FermenterFigure.Temperature => "fermenter " + notation.Temp(reading.Value),
-        _ => "pH " + Notation.Number(reading.Value, "0.00"),
+        _ => "pH " + notation.Number(reading.Value, "0.00"),
     };
 
-    public static string Of(DatedAddition addition) => $"added {Notation.Number(addition.Amount, "0.##")} {addition.Unit} {addition.Name}";
+    public static string Of(DatedAddition addition, Notation notation) => $"added {notation.Number(addition.Amount, "0.##")} {addition.Unit} {addition.Name}";
 
     public static string Of(Packaging packaging, Notation notation) => packaging.Kind == PackageKind.Bottles
-        ? $"bottled {notation.Volume(packaging.VolumeL)} for {Notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar)}, warmest {notation.Temp(packaging.TempC)}"
-        : $"into keg {notation.Volume(packaging.VolumeL)} for {Notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}";
+        ? $"bottled {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar)}, warmest {notation.Temp(packaging.TempC)}"
+        : $"into keg {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}";
 
     public static string Taste(string text, int? rating) => rating is { } stars ? $"tasted, {stars} of 5: {text}" : $"tasted: {text}";
 
@@ -74,20 +74,20 @@ public static class FermentWords
     private static IEnumerable<(int Seq, long AtMs, string Text)> Entries(FermentState state, Notation notation) =>
     [
         .. state.Readings.Select(r => (r.Seq, r.AtMs, Of(r.Reading, notation))),
-        .. state.Additions.Select(a => (a.Seq, a.AtMs, Of(a.Addition))),
+        .. state.Additions.Select(a => (a.Seq, a.AtMs, Of(a.Addition, notation))),
         .. state.Tastings.Select(t => (t.Seq, t.AtMs, Taste(t.Text, t.Rating))),
         .. state.Packaged is { } p ? [(p.Seq, p.AtMs, Of(p.How, notation))] : ImmutableArray<(int, long, string)>.Empty,
     ];
 
     private static string Pressure(double pa, Notation notation) => notation.Units == UnitSystem.Us
-        ? Notation.Number(pa / 6894.757, "0.0") + " psi"
-        : Notation.Number(pa / 1e5, "0.00") + " bar";
+        ? notation.Number(pa / 6894.757, "0.0") + " psi"
+        : notation.Number(pa / 1e5, "0.00") + " bar";
 
-    private static string Banded(Figure figure, double times, string format, string unit)
+    private static string Banded(Figure figure, double times, string format, string unit, Notation notation)
     {
-        var value = Notation.Number(times * figure.P50, format) + unit;
+        var value = notation.Number(times * figure.P50, format) + unit;
         return figure is { P10: { } low, P90: { } high }
-            ? $"{value} ({Notation.Number(times * low, format)}..{Notation.Number(times * high, format)})"
+            ? $"{value} ({notation.Number(times * low, format)}..{notation.Number(times * high, format)})"
             : value;
     }
 

@@ -8,19 +8,19 @@ public static class FigureWords
     /// <summary>A target that the plant's state decides: <c>target_c:STEP</c>.</summary>
     private const string StepTarget = "target_c:";
 
-    public static string Name(string figure) => figure switch
+    public static string Name(string figure, Notation notation) => figure switch
     {
-        "original_gravity_sg" => "gravity",
-        "pre_boil_gravity_sg" => "pre-boil gravity",
-        "pre_boil_l" => "pre-boil volume",
-        "post_boil_l" => "post-boil volume",
-        "fermenter_l" => "into the fermenter",
-        "bitterness_ibu" => "bitterness",
-        "colour_ebc" => "colour",
-        "pitch_c" => "pitch temperature",
-        "finish_ms" => "finish",
-        "mash_ph" => "mash pH",
-        _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => "target of " + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
+        "original_gravity_sg" => notation.Text("gravity"),
+        "pre_boil_gravity_sg" => notation.Text("pre-boil gravity"),
+        "pre_boil_l" => notation.Text("pre-boil volume"),
+        "post_boil_l" => notation.Text("post-boil volume"),
+        "fermenter_l" => notation.Text("into the fermenter"),
+        "bitterness_ibu" => notation.Text("bitterness"),
+        "colour_ebc" => notation.Text("colour"),
+        "pitch_c" => notation.Text("pitch temperature"),
+        "finish_ms" => notation.Text("finish"),
+        "mash_ph" => notation.Text("mash pH"),
+        _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => notation.Text("target of ") + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
         _ => Names.Plainly(WithoutUnit(figure)),
     };
 
@@ -32,17 +32,17 @@ public static class FigureWords
         "kg" => notation.Mass(value),
         "g" => notation.Grams(value),
         "w" => notation.Power(value),
-        "ibu" => Notation.Number(value, "0") + " IBU",
-        "ebc" => Notation.Number(value, "0") + " EBC",
+        "ibu" => notation.Number(value, "0") + " IBU",
+        "ebc" => notation.Number(value, "0") + " EBC",
         "ms" => notation.Clock((long)value),
         "s" => Durations.Short(value),
         "min" => Durations.Short(value * 60),
-        _ => Notation.Number(value, "0.##"),
+        _ => notation.Number(value, "0.##"),
     };
 
     /// <summary>"gravity 1.050 -> 1.047".</summary>
     public static string Moved(Shift shift, Notation notation) =>
-        $"{Name(shift.Figure)} {Value(shift.Figure, shift.Before, notation)} -> {Value(shift.Figure, shift.After, notation)}";
+        $"{Name(shift.Figure, notation)} {Value(shift.Figure, shift.Before, notation)} -> {Value(shift.Figure, shift.After, notation)}";
 
     /// <summary>Only what reads differently after rounding: the rest has not changed for the brewer.</summary>
     public static string Moved(IEnumerable<Shift> shifts, Notation notation) => string.Join(", ", shifts

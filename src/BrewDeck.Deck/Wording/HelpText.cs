@@ -7,7 +7,7 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>The key table as text.</summary>
 public static class HelpText
 {
-    private static readonly ImmutableArray<(KeyContext Where, string Heading)> Places =
+    private static readonly ImmutableArray<(KeyContext Where, Phrase Heading)> Places =
     [
         (KeyContext.Deck, "On the deck, while a batch runs"),
         (KeyContext.Rehearsal, "In a rehearsal, beside these"),
@@ -32,7 +32,7 @@ public static class HelpText
         (KeyContext.Text, "In other texts"),
     ];
 
-    private static readonly ImmutableArray<string> Manners =
+    private static readonly ImmutableArray<Phrase> Manners =
     [
         "One knuckle is enough: no two keys at once, no key held, small or large letters.",
         "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
@@ -40,18 +40,18 @@ public static class HelpText
         "Every act can be taken back; nothing is given up without a typed word.",
     ];
 
-    public static ImmutableArray<Line> Lines(bool rehearsal) =>
+    public static ImmutableArray<Line> Lines(bool rehearsal, Notation notation) =>
     [
-        .. Manners.Select(m => Line.Of(m)),
-        .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal).SelectMany(Part),
+        .. Manners.Select(m => Line.Of(notation.Text(m))),
+        .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal).SelectMany(p => Part(p, notation)),
     ];
 
-    private static IEnumerable<Line> Part((KeyContext Where, string Heading) place) =>
+    private static IEnumerable<Line> Part((KeyContext Where, Phrase Heading) place, Notation notation) =>
     [
         Line.Of(""),
-        Line.Of(place.Heading, Tone.Strong),
+        Line.Of(notation.Text(place.Heading), Tone.Strong),
         .. KeyMap.Table
             .Where(b => b.Where.HasFlag(place.Where))
-            .Select(b => new Line([new Span($"  {b.Shown,-11}", Tone.Strong), new Span(b.Help)])),
+            .Select(b => new Line([new Span($"  {notation.Name(b.Shown),-11}", Tone.Strong), new Span(notation.Text(b.Help))])),
     ];
 }

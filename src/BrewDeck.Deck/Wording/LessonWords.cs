@@ -12,7 +12,7 @@ public static class LessonWords
     /// <summary>Evidence shown for one lesson; the rest is in the logbook.</summary>
     private const int MostEvidence = 8;
 
-    public static string Name(LessonParameter parameter, Brewhouse house) => parameter.Stem switch
+    public static string Name(LessonParameter parameter, Brewhouse house, Notation notation) => parameter.Stem switch
     {
         "conversion_yield" => "conversion yield",
         "sparge_stages" => "washing stages of the sparge",
@@ -23,17 +23,17 @@ public static class LessonWords
         "cast_out_loss" => "left behind at cast-out (as trub)",
         "chiller" => "chiller heat transfer",
         "fermenter_loss" => "left behind in the fermenter",
-        "net" => $"net power of {Names.The(house, parameter.Vessel)}",
-        "heat_loss" => $"heat loss of {Names.The(house, parameter.Vessel)}",
+        "net" => $"net power of {Names.The(house, parameter.Vessel, notation)}",
+        "heat_loss" => $"heat loss of {Names.The(house, parameter.Vessel, notation)}",
         _ => Names.Plainly(parameter.Stem),
     };
 
     public static string Value(LessonParameter parameter, double value, Notation notation) => parameter.Unit switch
     {
         "" when parameter.Most <= 1 => notation.Percent(value),
-        "L" => Notation.Number(value, "0.00") + " L",
-        "W/K" when value >= 100 => Notation.Number(value, "0") + " W/K",
-        { } unit => (Notation.Number(value, "0.00") + " " + unit).TrimEnd(),
+        "L" => notation.Number(value, "0.00") + " L",
+        "W/K" when value >= 100 => notation.Number(value, "0") + " W/K",
+        { } unit => (notation.Number(value, "0.00") + " " + unit).TrimEnd(),
     };
 
     public static string Band(Lesson lesson, Notation notation) =>
@@ -75,11 +75,11 @@ public static class LessonWords
     [
         new Span($"batch {e.Batch}: ", Tone.Muted),
         new Span((e.IsUpperLimit ? "at most " : "") + Value(parameter, e.Value, notation)),
-        new Span(" from " + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What)} {Shown(r, notation)}")), Tone.Muted),
+        new Span(" from " + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
     ]);
 
     // a rate or a duration in hours keeps its unit as it is
     private static string Shown(DrivingReading r, Notation notation) => r.What.EndsWith("_per_min", StringComparison.Ordinal)
-        ? Notation.Number(r.Value, "0.00") + " L/min"
+        ? notation.Number(r.Value, "0.00") + " L/min"
         : r.What.EndsWith("_h", StringComparison.Ordinal) ? Durations.Short(3600 * r.Value) : FigureWords.Value(r.What, r.Value, notation);
 }

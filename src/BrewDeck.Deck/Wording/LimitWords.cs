@@ -6,46 +6,46 @@ namespace BrewDeck.Deck.Wording;
 public static class LimitWords
 {
     /// <param name="code">A limit's or a refusal's stable name.</param>
-    public static string Name(string code) => code switch
+    public static string Name(string code, Notation notation) => code switch
     {
-        "strike_liquor_in_tank" => "Strike liquor in the tank",
-        "liquor_in_tank" => "Liquor in the tank",
-        "sparge_liquor_in_tank" => "Sparge liquor in the tank",
-        "strike_temperature" => "Temperature of the strike liquor",
-        "sparge_volume" => "Sparge liquor left to use",
-        "mash_in_tun" => "Mash in the tun",
-        "mash_in_lauter_tun" => "Mash in the lauter tun",
-        "wort_in_whirlpool" => "Wort in the whirlpool",
-        "mash_covers_elements" => "Mash over the tun's elements",
-        "decoction_share" => "Share of the mash that is boiled",
-        "decoction_covers_elements" => "Decoction over the kettle's elements",
-        "wort_in_kettle" => "Wort in the kettle",
-        "wort_covers_elements" => "Wort over the kettle's elements",
-        "wort_in_fermenter" => "Wort in the fermenter",
-        "false_bottom_load" => "Load of the pump on the false bottom",
-        "suction_head" => "Suction head of the pump",
-        "lift_of_pump" => "Way up for the pump",
-        "fall_by_gravity" => "Fall from vessel to vessel",
-        "evaporation" => "Evaporation against the kettle's heat",
-        "pitch_temperature" => "Wort from the chiller",
-        "no_mash" => "Grist for a mash",
-        "circuits" => "Circuits in use",
-        "batch_volume" => "Volume into the fermenter",
-        "rest_below_the_last" => "A rest colder than the one before",
-        "tun_cannot_heat" => "Second rest in a tun without heat",
+        "strike_liquor_in_tank" => notation.Text("Strike liquor in the tank"),
+        "liquor_in_tank" => notation.Text("Liquor in the tank"),
+        "sparge_liquor_in_tank" => notation.Text("Sparge liquor in the tank"),
+        "strike_temperature" => notation.Text("Temperature of the strike liquor"),
+        "sparge_volume" => notation.Text("Sparge liquor left to use"),
+        "mash_in_tun" => notation.Text("Mash in the tun"),
+        "mash_in_lauter_tun" => notation.Text("Mash in the lauter tun"),
+        "wort_in_whirlpool" => notation.Text("Wort in the whirlpool"),
+        "mash_covers_elements" => notation.Text("Mash over the tun's elements"),
+        "decoction_share" => notation.Text("Share of the mash that is boiled"),
+        "decoction_covers_elements" => notation.Text("Decoction over the kettle's elements"),
+        "wort_in_kettle" => notation.Text("Wort in the kettle"),
+        "wort_covers_elements" => notation.Text("Wort over the kettle's elements"),
+        "wort_in_fermenter" => notation.Text("Wort in the fermenter"),
+        "false_bottom_load" => notation.Text("Load of the pump on the false bottom"),
+        "suction_head" => notation.Text("Suction head of the pump"),
+        "lift_of_pump" => notation.Text("Way up for the pump"),
+        "fall_by_gravity" => notation.Text("Fall from vessel to vessel"),
+        "evaporation" => notation.Text("Evaporation against the kettle's heat"),
+        "pitch_temperature" => notation.Text("Wort from the chiller"),
+        "no_mash" => notation.Text("Grist for a mash"),
+        "circuits" => notation.Text("Circuits in use"),
+        "batch_volume" => notation.Text("Volume into the fermenter"),
+        "rest_below_the_last" => notation.Text("A rest colder than the one before"),
+        "tun_cannot_heat" => notation.Text("Second rest in a tun without heat"),
         _ when code.StartsWith("circuit_", StringComparison.Ordinal) && code.Split('_') is [_, var circuit, "for", .. var vessel] =>
-            $"Load on circuit {circuit} by the {string.Join(' ', vessel)}",
+            notation.Text($"Load on circuit {circuit} by the {string.Join(' ', vessel)}"),
         _ when code.StartsWith("heats_to_target:", StringComparison.Ordinal) || code.StartsWith("chills_to_target:", StringComparison.Ordinal) =>
-            $"Temperature that {Step(code)} reaches",
-        _ => Names.Sentence(WaterWords.Limit(code) ?? Names.Plainly(code)),
+            notation.Text($"Temperature that {Step(code)} reaches"),
+        _ => Names.Sentence(WaterWords.Limit(code, notation) ?? Names.Plainly(code)),
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>
     public static string Of(Limit limit, Notation notation)
     {
-        var bound = $"{(limit.AtMost ? "at most" : "at least")} {notation.Value(limit.Bound, limit.Unit)}";
+        var bound = $"{(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
         var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
-        return $"{Name(limit.Name)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? "to spare" : "beyond")}";
+        return $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? notation.Text("to spare") : notation.Text("beyond"))}";
     }
 
     /// <summary>What the hands can do on the day about a limit that is going to break.</summary>
@@ -54,22 +54,22 @@ public static class LimitWords
         var much = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
         return limit.Name switch
         {
-            "liquor_in_tank" => $"Draw {much} less into it.",
-            "mash_in_tun" or "mash_in_lauter_tun" => $"Hold back {much} of water from the mash; it can go over the grain later.",
-            "wort_in_kettle" => $"End the run-off {much} sooner, or put a ring on before it is that full.",
-            "wort_in_whirlpool" => $"Leave {much} in the kettle.",
-            "wort_in_fermenter" => $"End the cast-out {much} sooner, or have a second vessel ready.",
-            "mash_covers_elements" => $"Leave the tun's heat off, or add {much} of water first.",
-            "wort_covers_elements" => $"Leave the kettle's heat off until {much} more is in it.",
-            "decoction_share" => "Pull less and heat the rest of the way otherwise.",
-            "decoction_covers_elements" => $"Pull {much} more, or leave the kettle's heat off.",
-            "strike_temperature" => "Warm the tun with hot water first, or use more strike water.",
-            "false_bottom_load" => "Throttle the pump at its outlet.",
-            "suction_head" => "Throttle the pump at its outlet, never at its inlet, or let the liquor cool.",
-            "pitch_temperature" => "Run the wort slower or the water colder, or cool on in the fermenter before pitching.",
-            _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => "Switch one of its heaters off.",
-            _ when limit.AtMost => "It gets no colder: cool on in the fermenter before pitching.",
-            _ => "It gets no hotter: look whether its heat is on and covered.",
+            "liquor_in_tank" => notation.Text($"Draw {much} less into it."),
+            "mash_in_tun" or "mash_in_lauter_tun" => notation.Text($"Hold back {much} of water from the mash; it can go over the grain later."),
+            "wort_in_kettle" => notation.Text($"End the run-off {much} sooner, or put a ring on before it is that full."),
+            "wort_in_whirlpool" => notation.Text($"Leave {much} in the kettle."),
+            "wort_in_fermenter" => notation.Text($"End the cast-out {much} sooner, or have a second vessel ready."),
+            "mash_covers_elements" => notation.Text($"Leave the tun's heat off, or add {much} of water first."),
+            "wort_covers_elements" => notation.Text($"Leave the kettle's heat off until {much} more is in it."),
+            "decoction_share" => notation.Text("Pull less and heat the rest of the way otherwise."),
+            "decoction_covers_elements" => notation.Text($"Pull {much} more, or leave the kettle's heat off."),
+            "strike_temperature" => notation.Text("Warm the tun with hot water first, or use more strike water."),
+            "false_bottom_load" => notation.Text("Throttle the pump at its outlet."),
+            "suction_head" => notation.Text("Throttle the pump at its outlet, never at its inlet, or let the liquor cool."),
+            "pitch_temperature" => notation.Text("Run the wort slower or the water colder, or cool on in the fermenter before pitching."),
+            _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => notation.Text("Switch one of its heaters off."),
+            _ when limit.AtMost => notation.Text("It gets no colder: cool on in the fermenter before pitching."),
+            _ => notation.Text("It gets no hotter: look whether its heat is on and covered."),
         };
     }
 

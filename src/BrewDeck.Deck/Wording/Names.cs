@@ -9,68 +9,68 @@ namespace BrewDeck.Deck.Wording;
 public static class Names
 {
     /// <summary>A vessel as said in a sentence: "the mash tun".</summary>
-    public static string The(Brewhouse brewhouse, string vesselId) => "the " + Vessel(brewhouse, vesselId);
+    public static string The(Brewhouse brewhouse, string vesselId, Notation notation) => notation.Text($"the {Vessel(brewhouse, vesselId, notation)}");
 
-    public static string Vessel(Brewhouse brewhouse, string vesselId)
+    public static string Vessel(Brewhouse brewhouse, string vesselId, Notation notation)
     {
         var known = brewhouse.Vessels.FirstOrDefault(v => v.Id == vesselId);
-        return known is null ? Place(vesselId) : Lower(known.Name);
+        return known is null ? Place(vesselId, notation) : notation.Name(Lower(known.Name), known.Name);
     }
 
-    public static string Unit(UnitProcedure unit) => unit switch
+    public static string Unit(UnitProcedure unit, Notation notation) => unit switch
     {
-        UnitProcedure.SetUp => "set up",
-        UnitProcedure.HotLiquor => "liquor",
-        UnitProcedure.Mash => "mash",
-        UnitProcedure.Lauter => "lauter",
-        UnitProcedure.Boil => "boil",
-        UnitProcedure.Cool => "cool",
-        UnitProcedure.Pitch => "pitch",
-        UnitProcedure.CleanDown => "clean down",
+        UnitProcedure.SetUp => notation.Text("set up"),
+        UnitProcedure.HotLiquor => notation.Text("liquor"),
+        UnitProcedure.Mash => notation.Text("mash"),
+        UnitProcedure.Lauter => notation.Text("lauter"),
+        UnitProcedure.Boil => notation.Text("boil"),
+        UnitProcedure.Cool => notation.Text("cool"),
+        UnitProcedure.Pitch => notation.Text("pitch"),
+        UnitProcedure.CleanDown => notation.Text("clean down"),
         _ => Plainly(unit.ToString()),
     };
 
-    public static string Status(RunStatus status) => status switch
+    public static string Status(RunStatus status, Notation notation) => status switch
     {
-        RunStatus.Idle => "waiting",
-        RunStatus.Running => "running",
-        RunStatus.Held => "held",
-        RunStatus.Complete => "done",
-        RunStatus.Skipped => "skipped",
-        RunStatus.Aborted => "aborted",
+        RunStatus.Idle => notation.Text("waiting"),
+        RunStatus.Running => notation.Text("running"),
+        RunStatus.Held => notation.Text("held"),
+        RunStatus.Complete => notation.Text("done"),
+        RunStatus.Skipped => notation.Text("skipped"),
+        RunStatus.Aborted => notation.Text("aborted"),
         _ => Plainly(status.ToString()),
     };
 
-    public static string Kind(ReadingKind kind) => kind switch
+    public static string Kind(ReadingKind kind, Notation notation) => kind switch
     {
-        ReadingKind.Temperature => "temperature",
-        ReadingKind.Volume => "volume",
-        ReadingKind.Gravity => "gravity",
+        ReadingKind.Temperature => notation.Text("temperature"),
+        ReadingKind.Volume => notation.Text("volume"),
+        ReadingKind.Gravity => notation.Text("gravity"),
         ReadingKind.Ph => "pH",
-        ReadingKind.Weight => "weight",
+        ReadingKind.Weight => notation.Text("weight"),
         _ => Plainly(kind.ToString()),
     };
 
-    public static string Sparge(SpargeMethod method) => method switch
+    public static string Sparge(SpargeMethod method, Notation notation) => method switch
     {
-        SpargeMethod.Fly => "fly",
-        SpargeMethod.Batch => "batch",
-        SpargeMethod.None => "none",
+        SpargeMethod.Fly => notation.Text("fly"),
+        SpargeMethod.Batch => notation.Text("batch"),
+        SpargeMethod.None => notation.Text("none"),
         _ => Plainly(method.ToString()),
     };
 
-    public static string Alarm(AlarmKind kind) => kind switch
+    public static string Alarm(AlarmKind kind, Notation notation) => kind switch
     {
-        AlarmKind.CircuitOverloaded => "circuit overloaded",
-        AlarmKind.LimitAhead => "limit ahead",
-        AlarmKind.VesselTooFull => "vessel too full",
-        AlarmKind.ElementsDry => "elements dry",
-        AlarmKind.BoilUnattended => "boil unattended",
-        AlarmKind.HeatRunsOn => "heat runs on",
-        AlarmKind.AdditionLate => "addition late",
-        AlarmKind.MashOff => "mash off",
-        AlarmKind.HandsLate => "hands late",
-        _ => "on hold for long",
+        AlarmKind.CircuitOverloaded => notation.Text("circuit overloaded"),
+        AlarmKind.LimitAhead => notation.Text("limit ahead"),
+        AlarmKind.VesselTooFull => notation.Text("vessel too full"),
+        AlarmKind.ElementsDry => notation.Text("elements dry"),
+        AlarmKind.BoilUnattended => notation.Text("boil unattended"),
+        AlarmKind.HeatRunsOn => notation.Text("heat runs on"),
+        AlarmKind.AdditionLate => notation.Text("addition late"),
+        AlarmKind.MashOff => notation.Text("mash off"),
+        AlarmKind.HandsLate => notation.Text("hands late"),
+        _ => notation.Text("on hold for long"),
     };
 
     public static string Formula(BitternessFormula formula) => formula switch
@@ -80,11 +80,11 @@ public static class Names
         _ => Plainly(formula.ToString()),
     };
 
-    public static string Aim(MattersMost what) => what switch
+    public static string Aim(MattersMost what, Notation notation) => what switch
     {
-        MattersMost.Gravity => "gravity",
-        MattersMost.Volume => "volume",
-        MattersMost.Time => "time",
+        MattersMost.Gravity => notation.Text("gravity"),
+        MattersMost.Volume => notation.Text("volume"),
+        MattersMost.Time => notation.Text("time"),
         _ => Plainly(what.ToString()),
     };
 
@@ -98,11 +98,11 @@ public static class Names
     public static string Spaced(string pascal) =>
         string.Concat(pascal.Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
-    private static string Place(string vesselId) => vesselId switch
+    private static string Place(string vesselId, Notation notation) => vesselId switch
     {
-        "" => "plant",
-        "source" => "source water",
-        _ => Plainly(vesselId),
+        "" => notation.Text("plant"),
+        "source" => notation.Text("source water"),
+        _ => notation.Name(Plainly(vesselId)),
     };
 
     // "Mash tun" in a list, "the mash tun" in a sentence; names such as "HLT" stay as they are

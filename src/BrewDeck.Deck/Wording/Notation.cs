@@ -1,8 +1,10 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace BrewDeck.Deck.Wording;
 
-/// <summary>How this brewer wants numbers and clock times written. Rounding: 0.1 °C, 0.1 L, 1 g, 0.001 SG.</summary>
+/// <summary>How this brewer wants texts, numbers and clock times written. Rounding: 0.1 °C, 0.1 L, 1 g, 0.001 SG.</summary>
 /// <param name="Zone">For local clock times.</param>
 public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 {
@@ -12,6 +14,23 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     private const double MetresPerFoot = 0.3048;
 
     public static Notation Metric { get; } = new(UnitSystem.Metric, TimeZoneInfo.Utc);
+
+    /// <summary>The language of all texts.</summary>
+    public Tongue Tongue { get; init; } = Tongue.English;
+
+    /// <summary>A text in the brewer's language.</summary>
+    /// <param name="english">A constant, so that the catalogues can have it.</param>
+    public string Text([ConstantExpected] string english) => Tongue.Find(english) ?? english;
+
+    /// <summary>A text with something put in; its English words are constant, what is put in is worded already.</summary>
+    public string Text([InterpolatedStringHandlerArgument("")] ref TextHandler text) => text.Say();
+
+    /// <summary>A text of a table.</summary>
+    public string Text(Phrase phrase) => Tongue.Find(phrase.English) ?? phrase.English;
+
+    /// <summary>The name of a thing, as the brewer or the program gave it: usual ones have one in each language.</summary>
+    /// <param name="otherwise">Said where another language has no name for it; null: the same.</param>
+    public string Name(string english, string? otherwise = null) => Tongue.IsEnglish ? english : Tongue.Name(english) ?? otherwise ?? english;
 
     private bool Us => Units == UnitSystem.Us;
 
@@ -72,12 +91,13 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         TimeZoneInfo.ConvertTime(DateTimeOffset.FromUnixTimeMilliseconds(unixMs), Zone);
 
     /// <summary>Rounds half away from zero and never writes a negative nought; "?" for what is no number.</summary>
-    public static string Number(double value, string format)
+    public string Number(double value, string format)
     {
         if (!double.IsFinite(value))
             return "?";
         var text = Half(value, format).ToString(format, CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && !text.Any(c => c is >= '1' and <= '9') ? text[1..] : text;
+        text = text.StartsWith('-') && !text.Any(c => c is >= '1' and <= '9') ? text[1..] : text;
+        return Tongue.DecimalMark == '.' ? text : text.Replace('.', Tongue.DecimalMark);
     }
 
     private static double Half(double value, string format)
@@ -89,7 +109,7 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 
     private static double Fahrenheit(double c) => (c * 9 / 5) + 32;
 
-    private static string Pounds(double kg)
+    private string Pounds(double kg)
     {
         // rounded in tenths of an ounce first, so that 15.96 oz becomes a pound
         var tenths = Math.Round(kg / KgPerPound * 160);

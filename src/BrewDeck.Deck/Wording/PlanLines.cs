@@ -20,34 +20,34 @@ public static class PlanLines
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
         .. Parts(plan).SelectMany(p => Part(p, plan, notation)),
         Line.Of(""),
-        Line.Of("Cautions", Tone.Strong),
-        .. CautionWords.Of(Dangers(plan)).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
+        Line.Of(notation.Text("Cautions"), Tone.Strong),
+        .. CautionWords.Of(Dangers(plan), notation).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
         Line.Of(""),
-        Line.Of("Limits", Tone.Strong),
+        Line.Of(notation.Text("Limits"), Tone.Strong),
         .. plan.Limits.Select(l => Line.Of("  " + LimitWords.Of(l, notation), l.Ok ? Tone.Normal : Tone.Warning)),
     ];
 
     public static string Heading(Plan plan, Notation notation) =>
-        $"{plan.Recipe.Name}, {notation.Volume(plan.Totals.FermenterL)} on {plan.Brewhouse.Name}";
+        notation.Text($"{plan.Recipe.Name}, {notation.Volume(plan.Totals.FermenterL)} on {plan.Brewhouse.Name}");
 
     public static ImmutableArray<PlanTotal> Totals(Plan plan, Notation notation)
     {
         var t = plan.Totals;
         return
         [
-            new("strike water", notation.Volume(t.StrikeWaterL)),
-            new("sparge water", notation.Volume(t.SpargeWaterL)),
-            new("kettle before the boil", $"{notation.Volume(t.PreBoilL)} at {notation.Gravity(t.PreBoilGravitySg)}"),
-            new("kettle after the boil", notation.Volume(t.PostBoilL)),
-            new("into the fermenter", notation.Volume(t.FermenterL)),
-            new("original gravity", notation.Gravity(t.OriginalGravitySg)),
-            new("bitterness", $"{Notation.Number(t.BitternessIbu, "0")} IBU"),
-            new("colour", $"{Notation.Number(t.ColourEbc, "0")} EBC ({Notation.Number(t.ColourSrm, "0")} SRM)"),
-            new("pitch at", notation.Target(t.PitchC)),
+            new(notation.Text("strike water"), notation.Volume(t.StrikeWaterL)),
+            new(notation.Text("sparge water"), notation.Volume(t.SpargeWaterL)),
+            new(notation.Text("kettle before the boil"), notation.Text($"{notation.Volume(t.PreBoilL)} at {notation.Gravity(t.PreBoilGravitySg)}")),
+            new(notation.Text("kettle after the boil"), notation.Volume(t.PostBoilL)),
+            new(notation.Text("into the fermenter"), notation.Volume(t.FermenterL)),
+            new(notation.Text("original gravity"), notation.Gravity(t.OriginalGravitySg)),
+            new(notation.Text("bitterness"), $"{notation.Number(t.BitternessIbu, "0")} IBU"),
+            new(notation.Text("colour"), $"{notation.Number(t.ColourEbc, "0")} EBC ({notation.Number(t.ColourSrm, "0")} SRM)"),
+            new(notation.Text("pitch at"), notation.Target(t.PitchC)),
             .. WaterWords.Totals(plan, notation),
-            new("the day takes", Durations.Words(t.DayS)),
-            new("hands are busy for", Durations.Words(t.HandsS)),
-            new("volumes", "at 20 °C unless said"),
+            new(notation.Text("the day takes"), Durations.Words(t.DayS, notation)),
+            new(notation.Text("hands are busy for"), Durations.Words(t.HandsS, notation)),
+            new(notation.Text("volumes"), notation.Text("at 20 °C unless said")),
         ];
     }
 
@@ -57,10 +57,10 @@ public static class PlanLines
         var t = plan.Totals;
         return
         [
-            Line.Of($"{notation.Volume(t.FermenterL)} into the fermenter: gravity {notation.Gravity(t.OriginalGravitySg)}, {Notation.Number(t.BitternessIbu, "0")} IBU, {Notation.Number(t.ColourEbc, "0")} EBC"),
-            Line.Of($"water: strike {notation.Volume(t.StrikeWaterL)}, sparge {notation.Volume(t.SpargeWaterL)}"),
-            Line.Of($"kettle: {notation.Volume(t.PreBoilL)} before the boil, {notation.Volume(t.PostBoilL)} after"),
-            Line.Of($"the day takes {Durations.Short(t.DayS)}, the hands are busy for {Durations.Short(t.HandsS)}"),
+            Line.Of(notation.Text($"{notation.Volume(t.FermenterL)} into the fermenter: gravity {notation.Gravity(t.OriginalGravitySg)}, {notation.Number(t.BitternessIbu, "0")} IBU, {notation.Number(t.ColourEbc, "0")} EBC")),
+            Line.Of(notation.Text($"water: strike {notation.Volume(t.StrikeWaterL)}, sparge {notation.Volume(t.SpargeWaterL)}")),
+            Line.Of(notation.Text($"kettle: {notation.Volume(t.PreBoilL)} before the boil, {notation.Volume(t.PostBoilL)} after")),
+            Line.Of(notation.Text($"the day takes {Durations.Short(t.DayS)}, the hands are busy for {Durations.Short(t.HandsS)}")),
         ];
     }
 
@@ -97,7 +97,7 @@ public static class PlanLines
     private static IEnumerable<Line> Part(PlanPart part, Plan plan, Notation notation)
     {
         yield return Line.Of("");
-        yield return Line.Of(Names.Sentence(Names.Unit(part.Unit)), Tone.Strong);
+        yield return Line.Of(Names.Sentence(Names.Unit(part.Unit, notation)), Tone.Strong);
         foreach (var step in part.Steps)
         {
             var words = StepWords.Of(step, plan, notation);
@@ -108,7 +108,7 @@ public static class PlanLines
             foreach (var sentence in words.Hands)
                 yield return Line.Of(Indent + sentence, Tone.Muted);
             if (step.Spec.Cautions != Cautions.None)
-                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(CautionWords.Short(step.Spec.Cautions), Tone.Warning)]);
+                yield return new Line([new Span(Indent + "! ", Tone.Warning), new Span(CautionWords.Short(step.Spec.Cautions, notation), Tone.Warning)]);
         }
     }
 

@@ -34,7 +34,7 @@ public static class PlanText
 
     private static void Table(StringBuilder text, PlanPart part, Plan plan, Notation notation)
     {
-        text.Append(CultureInfo.InvariantCulture, $"\n## {Names.Sentence(Names.Unit(part.Unit))}\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n## {Names.Sentence(Names.Unit(part.Unit, notation))}\n\n");
         text.Append("| at | takes | step | hands | cautions |\n| --- | --- | --- | --- | --- |\n");
         foreach (var step in part.Steps)
         {

@@ -12,35 +12,35 @@ internal static class ProbeWords
     /// <param name="empty">Nothing is typed: Enter would take it.</param>
     public static string Offer(ProbeOffer offer, bool empty, Notation notation)
     {
-        var value = "probe " + ReadingWords.Value(offer.Reading.Kind, offer.Reading.Value, notation);
-        return offer.State == ProbeState.Fresh ? value + (empty ? ": enter takes it" : "") : $"{value}, {State(offer.State)}{Count(offer.Unread)}";
+        var value = notation.Text("probe ") + ReadingWords.Value(offer.Reading.Kind, offer.Reading.Value, notation);
+        return offer.State == ProbeState.Fresh ? value + (empty ? notation.Text(": enter takes it") : "") : $"{value}, {State(offer.State, notation)}{Count(offer.Unread, notation)}";
     }
 
-    private static string Count(int unread) => unread switch
+    private static string Count(int unread, Notation notation) => unread switch
     {
         0 => "",
-        1 => " (1 line not read)",
-        _ => $" ({Notation.Number(unread, "0")} lines not read)",
+        1 => notation.Text(" (1 line not read)"),
+        _ => notation.Text($" ({notation.Number(unread, "0")} lines not read)"),
     };
 
     /// <summary>Why Enter does not take it.</summary>
-    public static string NotTaken(ProbeState state) => state switch
+    public static string NotTaken(ProbeState state, Notation notation) => state switch
     {
-        ProbeState.Stale => "The probe's value is stale, older than a minute: type a value.",
-        ProbeState.Noisy => "The probe is noisy, it went to and fro within the last minute: type a value.",
-        _ => "The probe's value is absurd here: look at the probe, and type a value.",
+        ProbeState.Stale => notation.Text("The probe's value is stale, older than a minute: type a value."),
+        ProbeState.Noisy => notation.Text("The probe is noisy, it went to and fro within the last minute: type a value."),
+        _ => notation.Text("The probe's value is absurd here: look at the probe, and type a value."),
     };
 
-    public static string Unread(string why) =>
-        $$"""A line of the probe is passed over: {{why}}. Right is {"vessel":"tun","temperature_c":66.4}.""";
+    public static string Unread(string why, Notation notation) =>
+        notation.Text($$"""A line of the probe is passed over: {{why}}. Right is {"vessel":"tun","temperature_c":66.4}.""");
 
-    public static string UnknownVessel(string id, Brewhouse brewhouse) =>
-        $"The probe measures \"{id}\", which is no vessel here; these are {string.Join(", ", brewhouse.Vessels.Select(v => v.Id))}.";
+    public static string UnknownVessel(string id, Brewhouse brewhouse, Notation notation) =>
+        notation.Text($"The probe measures \"{id}\", which is no vessel here; these are {string.Join(", ", brewhouse.Vessels.Select(v => v.Id))}.");
 
-    private static string State(ProbeState state) => state switch
+    private static string State(ProbeState state, Notation notation) => state switch
     {
-        ProbeState.Stale => "stale",
-        ProbeState.Noisy => "noisy",
-        _ => "absurd",
+        ProbeState.Stale => notation.Text("stale"),
+        ProbeState.Noisy => notation.Text("noisy"),
+        _ => notation.Text("absurd"),
     };
 }

@@ -11,18 +11,18 @@ public static class ReadingWords
         ReadingKind.Temperature => notation.Temp(value),
         ReadingKind.Volume => notation.Volume(value),
         ReadingKind.Gravity => notation.Gravity(value),
-        ReadingKind.Ph => "pH " + Notation.Number(value, "0.00"),
+        ReadingKind.Ph => "pH " + notation.Number(value, "0.00"),
         ReadingKind.Weight => notation.Mass(value),
-        _ => Notation.Number(value, "0.##"),
+        _ => notation.Number(value, "0.##"),
     };
 
     /// <summary>"mash tun temperature".</summary>
-    public static string What(ReadingKind kind, string vessel, Brewhouse brewhouse) =>
-        $"{Names.Vessel(brewhouse, vessel)} {Names.Kind(kind)}";
+    public static string What(ReadingKind kind, string vessel, Brewhouse brewhouse, Notation notation) =>
+        $"{Names.Vessel(brewhouse, vessel, notation)} {Names.Kind(kind, notation)}";
 
     /// <summary>"mash tun temperature 65.4 °C".</summary>
     public static string One(Reading reading, Brewhouse brewhouse, Notation notation) =>
-        $"{What(reading.Kind, reading.Vessel, brewhouse)} {Value(reading.Kind, reading.Value, notation)}";
+        $"{What(reading.Kind, reading.Vessel, brewhouse, notation)} {Value(reading.Kind, reading.Value, notation)}";
 
     /// <summary>"0.6 °C under", "as expected"; empty when nothing was expected.</summary>
     public static string Against(ReadingKind kind, double value, double expected, Notation notation)
@@ -31,8 +31,8 @@ public static class ReadingWords
             return "";
         var off = value - expected;
         return Step(kind) is var step && Math.Abs(off) < step / 2
-            ? "as expected"
-            : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? "under" : "over")}";
+            ? notation.Text("as expected")
+            : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? notation.Text("under") : notation.Text("over"))}";
     }
 
     private static double Step(ReadingKind kind) => kind switch
@@ -46,31 +46,31 @@ public static class ReadingWords
     private static string Difference(ReadingKind kind, double off, Notation notation) => kind switch
     {
         ReadingKind.Temperature => notation.Kelvin(off),
-        ReadingKind.Ph => Notation.Number(off, "0.00"),
+        ReadingKind.Ph => notation.Number(off, "0.00"),
         _ => Value(kind, off, notation),
     };
 
     /// <summary>Asks for one: what, and how it may be typed.</summary>
-    public static string Ask(ReadingKind kind, string vessel, Brewhouse brewhouse) =>
-        Names.Sentence(What(kind, vessel, brewhouse)) + "?";
+    public static string Ask(ReadingKind kind, string vessel, Brewhouse brewhouse, Notation notation) =>
+        Names.Sentence(What(kind, vessel, brewhouse, notation)) + "?";
 
     public static string HowToType(ReadingKind kind, bool depth, Notation notation) => (kind, notation.Units) switch
     {
-        (ReadingKind.Temperature, UnitSystem.Us) => "152 or 66.5c",
-        (ReadingKind.Temperature, _) => "66.5 or 152f",
-        (ReadingKind.Volume, UnitSystem.Us) => depth ? "6.5gal, 25L, or depth 12in" : "6.5gal or 25L",
-        (ReadingKind.Volume, _) => depth ? "41.5, 41@77 (hot), or depth 32cm" : "41.5 or 41@77 (hot)",
-        (ReadingKind.Gravity, _) => "1.048, 1.046@40 (sample at 40 °C), 12.1p, 12.5bx",
-        (ReadingKind.Ph, _) => "5.35, sample at room temperature",
-        (ReadingKind.Weight, UnitSystem.Us) => "11.5lb or 5.2kg",
-        _ => "5.2 or 250g",
+        (ReadingKind.Temperature, UnitSystem.Us) => notation.Text("152 or 66.5c"),
+        (ReadingKind.Temperature, _) => notation.Text("66.5 or 152f"),
+        (ReadingKind.Volume, UnitSystem.Us) => depth ? notation.Text("6.5gal, 25L, or depth 12in") : notation.Text("6.5gal or 25L"),
+        (ReadingKind.Volume, _) => depth ? notation.Text("41.5, 41@77 (hot), or depth 32cm") : notation.Text("41.5 or 41@77 (hot)"),
+        (ReadingKind.Gravity, _) => notation.Text("1.048, 1.046@40 (sample at 40 °C), 12.1p, 12.5bx"),
+        (ReadingKind.Ph, _) => notation.Text("5.35, sample at room temperature"),
+        (ReadingKind.Weight, UnitSystem.Us) => notation.Text("11.5lb or 5.2kg"),
+        _ => notation.Text("5.2 or 250g"),
     };
 
     /// <summary>"shows 65.4 °C", "shows 1.031 in a sample of 50 °C".</summary>
     public static string Shown(ReadingKind kind, Shown shown, Notation notation) =>
-        $"shows {Value(kind, shown.Value, notation)}{(shown.SampleC is { } c ? $" in a sample of {notation.Target(c)}" : "")}";
+        notation.Text($"shows {Value(kind, shown.Value, notation)}{(shown.SampleC is { } c ? notation.Text($" in a sample of {notation.Target(c)}") : "")}");
 
     /// <summary>Asks again for the implausible.</summary>
     public static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
-        $"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel)}.";
+        notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");
 }

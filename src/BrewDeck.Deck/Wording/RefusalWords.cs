@@ -9,7 +9,7 @@ public static class RefusalWords
 {
     /// <summary>"Mash in the tun: 71.4 L, the limit is 61.0 L."</summary>
     public static string Of(Refusal refusal, Notation notation) =>
-        $"{LimitWords.Name(refusal.Code)}: {notation.Value(refusal.Value, refusal.Unit)}, the limit is {notation.Value(refusal.Bound, refusal.Unit)}.";
+        notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the limit is {notation.Value(refusal.Bound, refusal.Unit)}.");
 
     /// <summary>All mends in one line; empty when there is none.</summary>
     public static string Mends(Refusal refusal, Notation notation) =>

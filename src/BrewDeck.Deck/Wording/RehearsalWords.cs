@@ -4,11 +4,11 @@ namespace BrewDeck.Deck.Wording;
 public static class RehearsalWords
 {
     /// <summary>"rehearsal x60", "rehearsal paused, own hands"; empty on a real day.</summary>
-    public static string Of(IRehearsalControls? controls)
+    public static string Of(IRehearsalControls? controls, Notation notation)
     {
         if (controls is null)
             return "";
-        var pace = controls.Paused ? "paused" : "x" + Notation.Number(controls.Speed, "0.#");
-        return $"rehearsal {pace}{(controls.HandsOn ? ", own hands" : "")}";
+        var pace = controls.Paused ? notation.Text("paused") : "x" + notation.Number(controls.Speed, "0.#");
+        return notation.Text($"rehearsal {pace}{(controls.HandsOn ? notation.Text(", own hands") : "")}");
     }
 }

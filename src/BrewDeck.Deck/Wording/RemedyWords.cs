@@ -10,27 +10,27 @@ public static class RemedyWords
 
     public static string Title(Remedy remedy, Brewhouse brewhouse, Notation notation) => remedy.Kind switch
     {
-        RemedyKind.LeaveIt => "Leave it",
-        RemedyKind.HeatMash => $"Heat the mash for {Durations.Words(remedy.Amount * 60)}",
-        RemedyKind.AddHotWater => $"Add {notation.Volume(remedy.Amount)} boiling water to {Names.The(brewhouse, remedy.Vessel)}",
-        RemedyKind.AddColdWater => $"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel)}",
-        RemedyKind.BoilLonger => $"Boil {Durations.Words(remedy.Amount * 60)} longer",
-        RemedyKind.BoilShorter => $"Boil {Durations.Words(remedy.Amount * 60)} less",
-        RemedyKind.Dilute => $"Dilute with {notation.Volume(remedy.Amount)} water",
-        RemedyKind.AddExtract => $"Add {notation.Mass(remedy.Amount)} dried malt extract",
-        RemedyKind.HeatLiquor => $"Heat the liquor on to {notation.Temp(remedy.Amount)}",
-        RemedyKind.AddAcid => $"Add {Notation.Number(remedy.Amount, "0.0")} mL acid to the mash",
-        RemedyKind.AddSoda => $"Add {notation.Grams(remedy.Amount)} baking soda to the mash",
-        RemedyKind.RestBed => $"Let the bed rest for {Durations.Words(remedy.Amount * 60)}, then run off slowly",
-        RemedyKind.Underlet => $"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor",
-        RemedyKind.RakeBed => "Cut the bed and let it run clear again",
-        RemedyKind.OtherCircuit => $"Plug it into circuit {remedy.CircuitId}",
-        RemedyKind.RunOffMore => $"Run off {notation.Volume(remedy.Amount)} more",
-        RemedyKind.RunOffLess => $"Run off {notation.Volume(remedy.Amount)} less",
-        RemedyKind.AddNow => $"Add it now: {notation.Grams(remedy.Amount)}",
-        RemedyKind.Reweigh when remedy.Replace.IsEmpty => $"Add it now, but {notation.Grams(remedy.Amount)}",
-        RemedyKind.Reweigh => $"Weigh the hops to come anew: {notation.Grams(remedy.Amount)} in all",
-        RemedyKind.SetChiller => $"Set the chiller to {notation.Temp(remedy.Amount)} for the rest",
+        RemedyKind.LeaveIt => notation.Text("Leave it"),
+        RemedyKind.HeatMash => notation.Text($"Heat the mash for {Durations.Words(remedy.Amount * 60, notation)}"),
+        RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} boiling water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Words(remedy.Amount * 60, notation)} longer"),
+        RemedyKind.BoilShorter => notation.Text($"Boil {Durations.Words(remedy.Amount * 60, notation)} less"),
+        RemedyKind.Dilute => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water"),
+        RemedyKind.AddExtract => notation.Text($"Add {notation.Mass(remedy.Amount)} dried malt extract"),
+        RemedyKind.HeatLiquor => notation.Text($"Heat the liquor on to {notation.Temp(remedy.Amount)}"),
+        RemedyKind.AddAcid => notation.Text($"Add {notation.Number(remedy.Amount, "0.0")} mL acid to the mash"),
+        RemedyKind.AddSoda => notation.Text($"Add {notation.Grams(remedy.Amount)} baking soda to the mash"),
+        RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Words(remedy.Amount * 60, notation)}, then run off slowly"),
+        RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
+        RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
+        RemedyKind.OtherCircuit => notation.Text($"Plug it into circuit {remedy.CircuitId}"),
+        RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
+        RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less"),
+        RemedyKind.AddNow => notation.Text($"Add it now: {notation.Grams(remedy.Amount)}"),
+        RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Add it now, but {notation.Grams(remedy.Amount)}"),
+        RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {notation.Grams(remedy.Amount)} in all"),
+        RemedyKind.SetChiller => notation.Text($"Set the chiller to {notation.Temp(remedy.Amount)} for the rest"),
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
 
@@ -38,8 +38,8 @@ public static class RemedyWords
     public static string Cost(Remedy remedy, Notation notation)
     {
         var minutes = Math.Abs(remedy.Minutes) < 0.5
-            ? "no time"
-            : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? "more" : "less")}";
+            ? notation.Text("no time")
+            : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? notation.Text("more") : notation.Text("less"))}";
         return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
     }
 
@@ -48,8 +48,8 @@ public static class RemedyWords
     {
         var moved = string.Join(", ", remedy.Gives.Where(s => FigureWords.Reads(s, notation)).Select(s => FigureWords.Moved(s, notation) + Band(s, notation)));
         if (moved.Length > 0)
-            return remedy.Kind == RemedyKind.LeaveIt ? "against the plan " + moved : moved;
-        return remedy.Kind == RemedyKind.LeaveIt ? "the day ends as planned" : "changes nothing else";
+            return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("against the plan ") + moved : moved;
+        return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("the day ends as planned") : notation.Text("changes nothing else");
     }
 
     /// <summary>Of what is drunk, how sure it is: the other figures would only push it out of the line.</summary>
@@ -63,8 +63,8 @@ public static class RemedyWords
     /// <summary>Only what comes near its limit is worth a word.</summary>
     private static string Bound(Remedy remedy, Notation notation) => remedy.Closest switch
     {
-        { Unit: "L" } l when l.Value > NearLimit * l.Bound => $"{Names.Plainly(l.Name["fullest_".Length..])} {notation.Volume(l.Value)} of {notation.Volume(l.Bound)}",
-        { Unit: "kW" } l => $"{notation.Power(1000 * l.Value)} of {notation.Power(1000 * l.Bound)}",
+        { Unit: "L" } l when l.Value > NearLimit * l.Bound => notation.Text($"{Names.Plainly(l.Name["fullest_".Length..])} {notation.Volume(l.Value)} of {notation.Volume(l.Bound)}"),
+        { Unit: "kW" } l => notation.Text($"{notation.Power(1000 * l.Value)} of {notation.Power(1000 * l.Bound)}"),
         _ => "",
     };
 }

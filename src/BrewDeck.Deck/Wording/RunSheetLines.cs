@@ -13,7 +13,7 @@ public static class RunSheetLines
         .. moment.State.Steps
             .GroupBy(s => s.Spec.Unit)
             .OrderBy(g => g.Key)
-            .SelectMany(unit => new[] { Line.Of(Names.Sentence(Names.Unit(unit.Key)), Tone.Strong) }
+            .SelectMany(unit => new[] { Line.Of(Names.Sentence(Names.Unit(unit.Key, moment.Notation)), Tone.Strong) }
                 .Concat(unit.Select(s => One(s, moment)))),
     ];
 
@@ -24,7 +24,7 @@ public static class RunSheetLines
             new Span(current ? "> " : "  ", Tone.Strong),
             new Span($"{Start(run, moment),5}  ", Tone.Muted),
             new Span($"{Length(run, moment),10}  ", Tone.Muted),
-            new Span($"{Names.Status(run.Status),-8} ", run.Status is RunStatus.Held or RunStatus.Skipped ? Tone.Warning : Tone.Muted),
+            new Span($"{Names.Status(run.Status, moment.Notation),-8} ", run.Status is RunStatus.Held or RunStatus.Skipped ? Tone.Warning : Tone.Muted),
             new Span(moment.Title(run.Spec.Id), current ? Tone.Strong : run.Open ? Tone.Normal : Tone.Muted)]);
     }
 

@@ -47,9 +47,9 @@ public static class ScalingWords
         [
             Row("into the fermenter", s => notation.Volume(s.Day.Totals.FermenterL)),
             Row("gravity", s => notation.Gravity(s.Day.Totals.OriginalGravitySg)),
-            Row("bitterness", s => Notation.Number(s.Day.Totals.BitternessIbu, "0.0") + " IBU"),
-            Row("colour", s => Notation.Number(s.Day.Totals.ColourEbc, "0.0") + " EBC"),
-            Row("liquor to grist", s => Notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
+            Row("bitterness", s => notation.Number(s.Day.Totals.BitternessIbu, "0.0") + " IBU"),
+            Row("colour", s => notation.Number(s.Day.Totals.ColourEbc, "0.0") + " EBC"),
+            Row("liquor to grist", s => notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
             Row("efficiency", s => notation.Percent(s.EfficiencyFraction)),
             Row("hop yield", s => notation.Percent(s.HopYieldFraction)),
             Row("evaporated", s => notation.Volume(s.EvaporatedL)),
@@ -65,7 +65,7 @@ public static class ScalingWords
         return
         [
             .. old.Grist.Zip(moved.Grist, (a, b) => new ScalingRow(a.Name, notation.Mass(a.MassKg), notation.Mass(b.MassKg))),
-            .. old.Hops.Zip(moved.Hops, (a, b) => new ScalingRow($"{a.Name}, {RecipeWords.Briefly(a)}", notation.Grams(a.MassG), notation.Grams(b.MassG))),
+            .. old.Hops.Zip(moved.Hops, (a, b) => new ScalingRow($"{a.Name}, {RecipeWords.Briefly(a, notation)}", notation.Grams(a.MassG), notation.Grams(b.MassG))),
             .. old.Others.Zip(moved.Others, (a, b) => new ScalingRow(a.Name, notation.Value(a.Amount, a.Unit), notation.Value(b.Amount, b.Unit))),
         ];
     }

@@ -14,99 +14,99 @@ public static class StepTitles
 
     private static string? Around(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.CheckFittings => "Check fittings and valves",
-        StepKind.WeighIn => "Weigh in",
-        StepKind.TreatWater => Labelled("Treat the water", step),
-        StepKind.Fill => $"Fill {Names.The(plan.Brewhouse, Filled(step))}{UpTo(Litres.Shown(step), notation)}",
-        StepKind.HeatStrike => $"Heat the strike liquor{To(step.TargetC, notation)}",
-        StepKind.HeatSparge => $"Heat the {(step.Spec.Label.Length > 0 ? step.Spec.Label : "sparge")} liquor{To(step.TargetC, notation)}",
-        StepKind.Clean => Cleaning(step, plan),
+        StepKind.CheckFittings => notation.Text("Check fittings and valves"),
+        StepKind.WeighIn => notation.Text("Weigh in"),
+        StepKind.TreatWater => Labelled(notation.Text("Treat the water"), step, notation),
+        StepKind.Fill => notation.Text($"Fill {Names.The(plan.Brewhouse, Filled(step), notation)}{UpTo(Litres.Shown(step), notation)}"),
+        StepKind.HeatStrike => notation.Text($"Heat the strike liquor{To(step.TargetC, notation)}"),
+        StepKind.HeatSparge => notation.Text($"Heat the {(step.Spec.Label.Length > 0 ? notation.Name(step.Spec.Label) : notation.Text("sparge"))} liquor{To(step.TargetC, notation)}"),
+        StepKind.Clean => Cleaning(step, plan, notation),
         StepKind.MovePlug => HandsWords.Unplugs(step)
-            ? $"Move the plug of circuit {step.Spec.Label} to {Names.The(plan.Brewhouse, step.Spec.To)}"
-            : $"Switch circuit {step.Spec.Label} over to {Names.The(plan.Brewhouse, step.Spec.To)}",
+            ? notation.Text($"Move the plug of circuit {step.Spec.Label} to {Names.The(plan.Brewhouse, step.Spec.To, notation)}")
+            : notation.Text($"Switch circuit {step.Spec.Label} over to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         _ => null,
     };
 
     private static string? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.PrimePump => "Prime and bleed the pump",
-        StepKind.TransferStrike => $"Run{Amount(Litres.Moved(step, plan), notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To)}",
-        StepKind.DoughIn => $"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist",
-        StepKind.Rest => Labelled($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}", step),
-        StepKind.Ramp => $"Raise the mash{To(step.TargetC, notation)}",
-        StepKind.Infuse => $"Raise the mash{To(step.TargetC, notation)} with{Amount(Litres.Moved(step, plan), notation)} hot water",
-        StepKind.PullDecoction => $"Pull{Amount(step.VolumeL, notation)} of mash to {Names.The(plan.Brewhouse, step.Spec.To)}",
-        StepKind.HeatDecoction => "Bring the decoction to the boil",
-        StepKind.BoilDecoction => "Boil the decoction",
-        StepKind.ReturnDecoction => $"Give the decoction back{To(step.TargetC, notation)}",
-        StepKind.TransferMash => $"Pump the mash to {Names.The(plan.Brewhouse, step.Spec.To)}",
-        StepKind.LiftBasket => "Lift the grain basket and let it drain",
-        StepKind.Vorlauf => "Vorlauf till clear",
-        StepKind.Lauter => step.Spec.SpargeL is > 0 ? $"Lauter and sparge{Reaching(step, notation)}" : $"Lauter{Reaching(step, notation)}",
-        StepKind.RunOff => Labelled("Run off into the kettle", step),
-        StepKind.BatchSparge => $"Sparge with{Amount(Litres.Sparge(step, plan), notation)} in one go",
+        StepKind.PrimePump => notation.Text("Prime and bleed the pump"),
+        StepKind.TransferStrike => notation.Text($"Run{Amount(Litres.Moved(step, plan), notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
+        StepKind.DoughIn => notation.Text($"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist"),
+        StepKind.Rest => Labelled(notation.Text($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}"), step, notation),
+        StepKind.Ramp => notation.Text($"Raise the mash{To(step.TargetC, notation)}"),
+        StepKind.Infuse => notation.Text($"Raise the mash{To(step.TargetC, notation)} with{Amount(Litres.Moved(step, plan), notation)} hot water"),
+        StepKind.PullDecoction => notation.Text($"Pull{Amount(step.VolumeL, notation)} of mash to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
+        StepKind.HeatDecoction => notation.Text("Bring the decoction to the boil"),
+        StepKind.BoilDecoction => notation.Text("Boil the decoction"),
+        StepKind.ReturnDecoction => notation.Text($"Give the decoction back{To(step.TargetC, notation)}"),
+        StepKind.TransferMash => notation.Text($"Pump the mash to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
+        StepKind.LiftBasket => notation.Text("Lift the grain basket and let it drain"),
+        StepKind.Vorlauf => notation.Text("Vorlauf till clear"),
+        StepKind.Lauter => step.Spec.SpargeL is > 0 ? notation.Text($"Lauter and sparge{Reaching(step, notation)}") : notation.Text($"Lauter{Reaching(step, notation)}"),
+        StepKind.RunOff => Labelled(notation.Text("Run off into the kettle"), step, notation),
+        StepKind.BatchSparge => notation.Text($"Sparge with{Amount(Litres.Sparge(step, plan), notation)} in one go"),
         StepKind.FreeBed => step.Spec.Label switch
         {
-            "underlet" => $"Underlet the bed with{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} hot liquor",
-            "rake" => "Cut the bed and let it run clear",
-            _ => "Let the bed rest",
+            "underlet" => notation.Text($"Underlet the bed with{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} hot liquor"),
+            "rake" => notation.Text("Cut the bed and let it run clear"),
+            _ => notation.Text("Let the bed rest"),
         },
-        StepKind.TreatMash => step.Spec.Charges.IsEmpty ? "Treat the mash" : $"Add {Charges.All(step.Spec.Charges, notation)} to the mash",
-        StepKind.HeatMash => $"Heat the mash{To(step.TargetC, notation)}",
-        StepKind.AddWater => $"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC)} to {Names.The(plan.Brewhouse, Filled(step))}",
+        StepKind.TreatMash => step.Spec.Charges.IsEmpty ? notation.Text("Treat the mash") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)} to the mash"),
+        StepKind.HeatMash => notation.Text($"Heat the mash{To(step.TargetC, notation)}"),
+        StepKind.AddWater => notation.Text($"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC, notation)} to {Names.The(plan.Brewhouse, Filled(step), notation)}"),
         _ => null,
     };
 
     private static string? Wort(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.AddFirstWortHops => Adding("first wort hops", step, notation),
-        StepKind.HeatToBoil => "Heat to the boil",
-        StepKind.HotBreak => "Watch the hot break",
-        StepKind.Boil => Labelled("Boil", step),
-        StepKind.AddToBoil => Adding("the addition", step, notation),
-        StepKind.SanitiseChiller => "Sanitise the chiller",
-        StepKind.KnockOut => "Knock out",
-        StepKind.Whirlpool => "Whirlpool",
-        StepKind.AddToWhirlpool => Adding("whirlpool hops", step, notation),
-        StepKind.TransferWort => $"Pump the hot wort to {Names.The(plan.Brewhouse, step.Spec.To)}",
-        StepKind.Stand => "Let it stand",
-        StepKind.ChillInKettle => $"Chill in the kettle{To(step.TargetC, notation)}",
-        StepKind.CastOut => $"Cast out to {Names.The(plan.Brewhouse, step.Spec.To)}{At(step.TargetC, notation)}",
-        StepKind.Aerate => "Aerate the wort",
-        StepKind.Pitch => "Pitch the yeast",
-        StepKind.AddExtract => step.Spec.Charges.IsEmpty ? "Add malt extract" : $"Add {Charges.All(step.Spec.Charges, notation)}",
+        StepKind.AddFirstWortHops => Adding(notation.Text("first wort hops"), step, notation),
+        StepKind.HeatToBoil => notation.Text("Heat to the boil"),
+        StepKind.HotBreak => notation.Text("Watch the hot break"),
+        StepKind.Boil => Labelled(notation.Text("Boil"), step, notation),
+        StepKind.AddToBoil => Adding(notation.Text("the addition"), step, notation),
+        StepKind.SanitiseChiller => notation.Text("Sanitise the chiller"),
+        StepKind.KnockOut => notation.Text("Knock out"),
+        StepKind.Whirlpool => notation.Text("Whirlpool"),
+        StepKind.AddToWhirlpool => Adding(notation.Text("whirlpool hops"), step, notation),
+        StepKind.TransferWort => notation.Text($"Pump the hot wort to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
+        StepKind.Stand => notation.Text("Let it stand"),
+        StepKind.ChillInKettle => notation.Text($"Chill in the kettle{To(step.TargetC, notation)}"),
+        StepKind.CastOut => notation.Text($"Cast out to {Names.The(plan.Brewhouse, step.Spec.To, notation)}{At(step.TargetC, notation)}"),
+        StepKind.Aerate => notation.Text("Aerate the wort"),
+        StepKind.Pitch => notation.Text("Pitch the yeast"),
+        StepKind.AddExtract => step.Spec.Charges.IsEmpty ? notation.Text("Add malt extract") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)}"),
         _ => null,
     };
 
-    private static string Cleaning(PlanStep step, Plan plan) => step.Spec switch
+    private static string Cleaning(PlanStep step, Plan plan, Notation notation) => step.Spec switch
     {
         { Vessel.Length: > 0 } => HandsWords.IsMashTun(step, plan)
-            ? $"Dig out and clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}"
-            : $"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel)}",
-        { Label: "" or "down" } => "Clean down",
-        { Label: var what } => $"Clean the {what}",
+            ? notation.Text($"Dig out and clean {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}")
+            : notation.Text($"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}"),
+        { Label: "" or "down" } => notation.Text("Clean down"),
+        { Label: var what } => notation.Text($"Clean the {notation.Name(what)}"),
     };
 
     private static string Adding(string what, PlanStep step, Notation notation) => step.Spec.Charges.Length switch
     {
-        0 => $"Add {what}",
-        <= MostNamed => $"Add {Charges.All(step.Spec.Charges, notation)}",
-        var many => $"Add {what}: {many} kinds",
+        0 => notation.Text($"Add {what}"),
+        <= MostNamed => notation.Text($"Add {Charges.All(step.Spec.Charges, notation)}"),
+        var many => notation.Text($"Add {what}: {many} kinds"),
     };
 
-    private static string Labelled(string title, PlanStep step) =>
-        step.Spec.Label.Length == 0 ? title : $"{title}: {step.Spec.Label}";
+    private static string Labelled(string title, PlanStep step, Notation notation) =>
+        step.Spec.Label.Length == 0 ? title : $"{title}: {notation.Name(step.Spec.Label)}";
 
     private static string Reaching(PlanStep step, Notation notation) =>
-        Litres.Shown(step) is { } l ? $" to {notation.Volume(l)} in the kettle" : "";
+        Litres.Shown(step) is { } l ? notation.Text($" to {notation.Volume(l)} in the kettle") : "";
 
     private static string Filled(PlanStep step) => step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
 
-    private static string To(double? c, Notation notation) => c is { } value ? " to " + notation.Target(value) : "";
+    private static string To(double? c, Notation notation) => c is { } value ? notation.Text(" to ") + notation.Target(value) : "";
 
-    private static string UpTo(double? l, Notation notation) => l is { } value ? " to " + notation.Volume(value) : "";
+    private static string UpTo(double? l, Notation notation) => l is { } value ? notation.Text(" to ") + notation.Volume(value) : "";
 
-    private static string At(double? c, Notation notation) => c is { } value ? " at " + notation.Target(value) : "";
+    private static string At(double? c, Notation notation) => c is { } value ? notation.Text(" at ") + notation.Target(value) : "";
 
     private static string Amount(double? l, Notation notation) => l is { } value ? " " + notation.Volume(value) : "";
 }

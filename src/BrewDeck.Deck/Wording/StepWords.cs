@@ -17,5 +17,5 @@ public sealed record StepWords(string Title, ImmutableArray<string> Hands, Immut
     public static StepWords Of(PlanStep step, Plan plan, Notation notation) => new(
         StepTitles.Of(step, plan, notation),
         HandsWords.Of(step, plan, notation),
-        CautionWords.Of(step.Spec.Cautions));
+        CautionWords.Of(step.Spec.Cautions, notation));
 }

@@ -16,7 +16,7 @@ public static class TitleWords
         if (AlarmLines.Unheard(moment) is [var first, ..])
             return $"!! {AlarmLines.Words(moment).Cause(first.Alarm)} {Plain}";
         return moment.Focus.Act is FocusAct.Finish or FocusAct.Resume || (moment.Focus.Act == FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
-            ? $"Hands now: {moment.Title(moment.Focus.StepId)} - {Plain}"
+            ? moment.Notation.Text($"Hands now: {moment.Title(moment.Focus.StepId)} - {Plain}")
             : $"{moment.Title(moment.Focus.StepId)} - {Plain}";
     }
 }

@@ -25,17 +25,17 @@ public static class TrendWords
     };
 
     /// <summary>The batches that something special must have happened to; empty: none.</summary>
-    public static string StandsOut(ControlChart chart, TrendFigure figure)
+    public static string StandsOut(ControlChart chart, TrendFigure figure, Notation notation)
     {
-        var outside = chart.Outside.TakeLast(MostNamed).Select(p => $"batch {p.Batch} outside ({Say(p.Value, figure)})");
+        var outside = chart.Outside.TakeLast(MostNamed).Select(p => $"batch {p.Batch} outside ({Say(p.Value, figure, notation)})");
         var shifted = chart.Shifted.TakeLast(1).Select(p => $"eight or more on one side up to batch {p.Batch}");
         return string.Join(", ", outside.Concat(shifted));
     }
 
-    public static string Say(double value, TrendFigure figure) => Notation.Number(value, figure.Format);
+    public static string Say(double value, TrendFigure figure, Notation notation) => notation.Number(value, figure.Format);
 
     /// <summary>Centre, limits and the last value; or that there are too few.</summary>
-    public static string Sums(ControlChart? chart, double last, TrendFigure figure) => chart is null
-        ? $"last {Say(last, figure)}; {ControlChart.Fewest} batches are needed for limits"
-        : $"centre {Say(chart.Centre, figure)}, limits {Say(chart.Lower, figure)} to {Say(chart.Upper, figure)}, last {Say(last, figure)}";
+    public static string Sums(ControlChart? chart, double last, TrendFigure figure, Notation notation) => chart is null
+        ? $"last {Say(last, figure, notation)}; {ControlChart.Fewest} batches are needed for limits"
+        : $"centre {Say(chart.Centre, figure, notation)}, limits {Say(chart.Lower, figure, notation)} to {Say(chart.Upper, figure, notation)}, last {Say(last, figure, notation)}";
 }

@@ -7,38 +7,38 @@ namespace BrewDeck.Deck.Wording;
 public static class TroubleWords
 {
     /// <summary>As a line of the log: "circuit A has tripped".</summary>
-    public static string Happens(Trouble trouble, Brewhouse brewhouse, Func<string, string> titleOf) => trouble.Kind switch
+    public static string Happens(Trouble trouble, Brewhouse brewhouse, Func<string, string> titleOf, Notation notation) => trouble.Kind switch
     {
-        TroubleKind.RunoffStuck => "the run-off is stuck",
-        TroubleKind.CircuitTripped => $"circuit {trouble.About} has tripped",
-        TroubleKind.ElementFailed => $"{Element(trouble.About, brewhouse)} does not heat",
-        TroubleKind.BoilInterrupted => "the boil has stopped",
-        TroubleKind.AdditionMissed => $"forgotten: {titleOf(trouble.About)}",
+        TroubleKind.RunoffStuck => notation.Text("the run-off is stuck"),
+        TroubleKind.CircuitTripped => notation.Text($"circuit {trouble.About} has tripped"),
+        TroubleKind.ElementFailed => notation.Text($"{Element(trouble.About, brewhouse, notation)} does not heat"),
+        TroubleKind.BoilInterrupted => notation.Text("the boil has stopped"),
+        TroubleKind.AdditionMissed => notation.Text($"forgotten: {titleOf(trouble.About)}"),
         _ => Names.Plainly(trouble.Kind.ToString()),
     };
 
     /// <summary>"circuit A is on again".</summary>
-    public static string Over(Trouble trouble, Brewhouse brewhouse, Func<string, string> titleOf) => trouble.Kind switch
+    public static string Over(Trouble trouble, Brewhouse brewhouse, Func<string, string> titleOf, Notation notation) => trouble.Kind switch
     {
-        TroubleKind.RunoffStuck => "the run-off runs again",
-        TroubleKind.CircuitTripped => $"circuit {trouble.About} is on again",
-        TroubleKind.ElementFailed => $"{Element(trouble.About, brewhouse)} heats again",
-        TroubleKind.BoilInterrupted => "it boils again",
-        _ => "over: " + Happens(trouble, brewhouse, titleOf),
+        TroubleKind.RunoffStuck => notation.Text("the run-off runs again"),
+        TroubleKind.CircuitTripped => notation.Text($"circuit {trouble.About} is on again"),
+        TroubleKind.ElementFailed => notation.Text($"{Element(trouble.About, brewhouse, notation)} heats again"),
+        TroubleKind.BoilInterrupted => notation.Text("it boils again"),
+        _ => notation.Text("over: ") + Happens(trouble, brewhouse, titleOf, notation),
     };
 
     /// <summary>What to do at once, before anything is chosen; empty: nothing.</summary>
-    public static string AtOnce(Trouble trouble) => trouble.Kind switch
+    public static string AtOnce(Trouble trouble, Notation notation) => trouble.Kind switch
     {
-        TroubleKind.RunoffStuck => "Stop the pump: its pull breaks the false bottom.",
-        TroubleKind.CircuitTripped => "Leave the breaker off until its cause is found; do not touch wet plugs.",
-        TroubleKind.ElementFailed => "Switch it off at the breaker; touch nothing in the vessel while it is live.",
-        TroubleKind.BoilInterrupted => "Before it boils again: stir first, it may rise suddenly.",
-        TroubleKind.AdditionMissed => "If it goes in now: slowly, it foams.",
+        TroubleKind.RunoffStuck => notation.Text("Stop the pump: its pull breaks the false bottom."),
+        TroubleKind.CircuitTripped => notation.Text("Leave the breaker off until its cause is found; do not touch wet plugs."),
+        TroubleKind.ElementFailed => notation.Text("Switch it off at the breaker; touch nothing in the vessel while it is live."),
+        TroubleKind.BoilInterrupted => notation.Text("Before it boils again: stir first, it may rise suddenly."),
+        TroubleKind.AdditionMissed => notation.Text("If it goes in now: slowly, it foams."),
         _ => "",
     };
 
-    private static string Element(string about, Brewhouse brewhouse) => Trouble.ElementOf(about) is var (vessel, number)
-        ? $"element {number} of {Names.The(brewhouse, vessel)}"
-        : $"element {about}";
+    private static string Element(string about, Brewhouse brewhouse, Notation notation) => Trouble.ElementOf(about) is var (vessel, number)
+        ? notation.Text($"element {number} of {Names.The(brewhouse, vessel, notation)}")
+        : notation.Text($"element {about}");
 }

@@ -8,30 +8,30 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What is said of the water.</summary>
 public static class WaterWords
 {
-    public static string Salt(BrewingSalt salt) => salt switch
+    public static string Salt(BrewingSalt salt, Notation notation) => salt switch
     {
-        BrewingSalt.Gypsum => "gypsum",
-        BrewingSalt.CalciumChlorideDihydrate => "calcium chloride dihydrate",
-        BrewingSalt.CalciumChlorideAnhydrous => "anhydrous calcium chloride",
-        BrewingSalt.EpsomSalt => "Epsom salt",
-        BrewingSalt.MagnesiumChlorideHexahydrate => "magnesium chloride",
-        BrewingSalt.TableSalt => "table salt",
-        BrewingSalt.BakingSoda => "baking soda",
-        BrewingSalt.Chalk => "chalk",
-        BrewingSalt.SlakedLime => "slaked lime",
-        BrewingSalt.PotassiumChloride => "potassium chloride",
+        BrewingSalt.Gypsum => notation.Text("gypsum"),
+        BrewingSalt.CalciumChlorideDihydrate => notation.Text("calcium chloride dihydrate"),
+        BrewingSalt.CalciumChlorideAnhydrous => notation.Text("anhydrous calcium chloride"),
+        BrewingSalt.EpsomSalt => notation.Text("Epsom salt"),
+        BrewingSalt.MagnesiumChlorideHexahydrate => notation.Text("magnesium chloride"),
+        BrewingSalt.TableSalt => notation.Text("table salt"),
+        BrewingSalt.BakingSoda => notation.Text("baking soda"),
+        BrewingSalt.Chalk => notation.Text("chalk"),
+        BrewingSalt.SlakedLime => notation.Text("slaked lime"),
+        BrewingSalt.PotassiumChloride => notation.Text("potassium chloride"),
         _ => Names.Plainly(salt.ToString()),
     };
 
-    public static string Acid(AcidKind acid) => acid == AcidKind.Lactic ? "lactic acid" : "phosphoric acid";
+    public static string Acid(AcidKind acid, Notation notation) => acid == AcidKind.Lactic ? notation.Text("lactic acid") : notation.Text("phosphoric acid");
 
     /// <summary>A limit of the water by name; null when it is another's.</summary>
-    public static string? Limit(string name) => name switch
+    public static string? Limit(string name, Notation notation) => name switch
     {
-        "water_analysis_imbalance" => "cations and anions of the analysis differ by",
-        "water_mash_ph_low" or "water_mash_ph_high" => "predicted mash pH",
-        "water_lactate" => "lactate in the wort",
-        _ when name.StartsWith("water_", StringComparison.Ordinal) => Names.Plainly(name["water_".Length..]) + " in the treated water",
+        "water_analysis_imbalance" => notation.Text("cations and anions of the analysis differ by"),
+        "water_mash_ph_low" or "water_mash_ph_high" => notation.Text("predicted mash pH"),
+        "water_lactate" => notation.Text("lactate in the wort"),
+        _ when name.StartsWith("water_", StringComparison.Ordinal) => Names.Plainly(name["water_".Length..]) + notation.Text(" in the treated water"),
         _ => null,
     };
 
@@ -41,13 +41,13 @@ public static class WaterWords
         if (plan.Water is not { } water)
             yield break;
         if (water.SoftShare > 0)
-            yield return new("soft water", Notation.Number(100 * water.SoftShare, "0") + " % of all");
-        yield return new("strike liquor", Ions(water.Strike.Ions));
+            yield return new(notation.Text("soft water"), notation.Number(100 * water.SoftShare, "0") + notation.Text(" % of all"));
+        yield return new(notation.Text("strike liquor"), Ions(water.Strike.Ions, notation));
         if (water.Sparge is { } sparge)
-            yield return new("sparge liquor", Ions(sparge.Ions));
-        yield return new("residual alkalinity", string.Join(", ", water.Doses().Select(d => Notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
-            .Zip(["strike", "sparge"], (value, of) => $"{of} {value}")) + " mg/L as CaCO3");
-        yield return new("mash pH", $"{Notation.Number(water.MashPh, "0.00")} predicted, give or take {Notation.Number(MashAcidity.ErrorBandPh, "0.00")}");
+            yield return new(notation.Text("sparge liquor"), Ions(sparge.Ions, notation));
+        yield return new(notation.Text("residual alkalinity"), string.Join(", ", water.Doses().Select(d => notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
+            .Zip([notation.Text("strike"), notation.Text("sparge")], (value, of) => $"{of} {value}")) + notation.Text(" mg/L as CaCO3"));
+        yield return new(notation.Text("mash pH"), notation.Text($"{notation.Number(water.MashPh, "0.00")} predicted, give or take {notation.Number(MashAcidity.ErrorBandPh, "0.00")}"));
     }
 
     public static ImmutableArray<string> Treat(PlanStep step, Notation notation)
@@ -56,19 +56,19 @@ public static class WaterWords
         var acid = step.Spec.Charges.RemoveAll(c => c.Kind != ChargeKind.Acid);
         return
         [
-            .. salts.IsEmpty ? [] : (string[])[$"{Charges.All(salts, notation)}.", "Weigh each; stir until nothing is left to see."],
-            .. acid.IsEmpty ? [] : (string[])[$"{Charges.All(acid, notation)}, a little at a time."],
-            "Let chlorine go: stir, leave the lid off while it heats, or use your usual tablet.",
+            .. salts.IsEmpty ? [] : (string[])[$"{Charges.All(salts, notation)}.", notation.Text("Weigh each; stir until nothing is left to see.")],
+            .. acid.IsEmpty ? [] : (string[])[notation.Text($"{Charges.All(acid, notation)}, a little at a time.")],
+            notation.Text("Let chlorine go: stir, leave the lid off while it heats, or use your usual tablet."),
         ];
     }
 
     /// <summary>What of a filling is soft water; empty: nothing.</summary>
     public static ImmutableArray<string> Soft(PlanStep step, Notation notation) =>
-        [.. step.Spec.Charges.Where(c => c.Kind == ChargeKind.SoftWater).Select(c => $"First {Charges.One(c, notation)}, the rest from the tap.")];
+        [.. step.Spec.Charges.Where(c => c.Kind == ChargeKind.SoftWater).Select(c => notation.Text($"First {Charges.One(c, notation)}, the rest from the tap."))];
 
-    private static string Ions(WaterIons ions)
+    private static string Ions(WaterIons ions, Notation notation)
     {
-        static string Whole(double value) => Notation.Number(value, "0");
+        string Whole(double value) => notation.Number(value, "0");
         return $"Ca {Whole(ions.CalciumMgPerL)}, Mg {Whole(ions.MagnesiumMgPerL)}, Na {Whole(ions.SodiumMgPerL)}, Cl {Whole(ions.ChlorideMgPerL)}, "
             + $"SO4 {Whole(ions.SulphateMgPerL)} mg/L";
     }

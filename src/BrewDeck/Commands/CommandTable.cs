@@ -31,6 +31,20 @@ internal static class CommandTable
         Recursive = true,
     };
 
+    private static readonly Option<string?> Language = LanguageOption();
+
+    private static Option<string?> LanguageOption()
+    {
+        var option = new Option<string?>("--language")
+        {
+            Description = "Language on the deck; without it what LC_ALL, LC_MESSAGES or LANG says.",
+            Recursive = true,
+            HelpName = "CODE",
+        };
+        option.AcceptOnlyFromAmong([.. Tongue.Codes]);
+        return option;
+    }
+
     private static readonly Option<Theme> Colours = new("--theme")
     {
         Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.",
@@ -55,7 +69,7 @@ internal static class CommandTable
     };
 
     private static DeckOptions Deck(ParseResult p) =>
-        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe));
+        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe)) { Tongue = BrewersTongue.Of(p.GetValue(Language)) };
 
     /// <exception cref="BrewDeck.Deck.LogbookException">There is no home to look in.</exception>
     public static string FolderOf(ParseResult parsed) => LogFolder.Resolve(parsed.GetValue(Logbook));
@@ -67,7 +81,7 @@ internal static class CommandTable
             var place = new Workplace(parsed.GetValue(Logbook), time, output, errors);
             return parsed.GetValue(Brewer) is { Length: > 0 } name ? place.BrewedBy(name) : place;
         }
-        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Brewer, Colours, Bell };
+        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Language, Brewer, Colours, Bell };
         root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         var brew = new Command("brew", "The deck on this terminal, or with --plain in printed lines.") { Colours, Bell, Plainly, Probe };
         brew.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));

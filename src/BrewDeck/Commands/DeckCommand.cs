@@ -30,9 +30,9 @@ internal static class DeckCommand
         return (Show(place, session, options), session.Exercise);
     }
 
-    private static int Say(Workplace place, ISession session, BellCommand? bell, ProbeMail? mail)
+    private static int Say(Workplace place, ISession session, DeckOptions options, BellCommand? bell, ProbeMail? mail)
     {
-        if (!new PlainLoop(session, place.Time, Console.In, place.Output, bell is null ? null : bell.Ring, mail).Run())
+        if (!new PlainLoop(session, place.Time, Console.In, place.Output, options.Notation, bell is null ? null : bell.Ring, mail).Run())
             place.Output.WriteLine("The input has ended; everything up to the last act is in the logbook. Start brewdeck brew --plain again to go on.");
         return ExitCode.Done;
     }
@@ -43,7 +43,7 @@ internal static class DeckCommand
     /// <summary>Lines that are typed whole do not bounce as keys do.</summary>
     public static SessionSettings Settings(Workplace place, DeckOptions options)
     {
-        var settings = new SessionSettings { Units = options.Units, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
+        var settings = new SessionSettings { Units = options.Units, Tongue = options.Tongue, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
         return options.Plain ? settings with { DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero } : settings;
     }
 
@@ -55,7 +55,7 @@ internal static class DeckCommand
         var mail = options.Probe is null ? null : new ProbeMail();
         using var probe = Probe(options.Probe, place.Time, mail);
         if (options.Plain)
-            return Say(place, session, bell, mail);
+            return Say(place, session, options, bell, mail);
         var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring, mail);
         if (ending != Ending.SessionEnded)
             SayStopped(place);

@@ -80,7 +80,7 @@ internal static class PlanJson
         json.Round("hands_s", step.HandsS, 0);
         json.WriteString("text", words.Text);
         json.WriteStartArray("cautions");
-        foreach (var caution in CautionWords.Of(step.Spec.Cautions))
+        foreach (var caution in CautionWords.Of(step.Spec.Cautions, Notation.Metric))
             json.WriteStringValue(caution);
         json.WriteEndArray();
         json.WriteEndObject();

@@ -28,7 +28,7 @@ internal sealed class LogCommands(
     /// <param name="search">Words that must stand in it; empty: all.</param>
     public int List(LogFormat format, bool rehearsed, string search = "") => WithJournal(journal =>
     {
-        output.Write(Text(LogPages.List([.. BatchSearch.Of([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], search)], format), format));
+        output.Write(Text(LogPages.List([.. BatchSearch.Of([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], search, Notation)], format), format));
         return Done;
     });
 
@@ -38,7 +38,7 @@ internal sealed class LogCommands(
     {
         using var journal = Journal.Open(disk(), statusOf);
         var heads = journal.List().Where(h => h.Status == RunStatus.Complete && (rehearsed || !h.Rehearsed)).Reverse().ToList();
-        BatchHead[] found = [.. BatchSearch.Of(heads, search)];
+        BatchHead[] found = [.. BatchSearch.Of(heads, search, Notation)];
         var rows = found.Zip(journal.FiguresOf(found)).ToList();
         output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
         return Done;

@@ -32,10 +32,10 @@ internal static class TrendPages
 
     private static string Line(TrendFigure figure, List<TrendPoint> points)
     {
-        string Say(double value) => TrendWords.Say(value, figure);
+        string Say(double value) => TrendWords.Say(value, figure, Notation.Metric);
         var head = $"{figure.Name,-22}{points.Count,8}";
         return ControlChart.Of(points) is { } chart
-            ? $"{head}{Say(chart.Centre),9}{Say(chart.Lower) + " to " + Say(chart.Upper),18}{Say(points[^1].Value),9}  {TrendWords.StandsOut(chart, figure)}".TrimEnd()
+            ? $"{head}{Say(chart.Centre),9}{Say(chart.Lower) + " to " + Say(chart.Upper),18}{Say(points[^1].Value),9}  {TrendWords.StandsOut(chart, figure, Notation.Metric)}".TrimEnd()
             : $"{head}  too few: {ControlChart.Fewest} are needed";
     }
 }

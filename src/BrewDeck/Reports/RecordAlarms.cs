@@ -20,7 +20,7 @@ internal static class RecordAlarms
         return
         [
             source.Clock(raised.AtMs),
-            AlarmWords.Priority(raised.Alarm.Priority),
+            AlarmWords.Priority(raised.Alarm.Priority, source.Notation),
             new AlarmWords(source.Plan.Brewhouse, source.Notation, source.Title).Cause(raised.Alarm),
             Clock(heard, source),
             Clock(shelved, source),

@@ -36,12 +36,12 @@ internal static class RecordHappenings
         [.. source.Events.OfType<Undone>()
             .Where(u => u.Seq > 0 && u.Seq < source.Events.Count)
             .Select(u => ImmutableArray.Create(
-                source.Clock(u.AtMs), Words(source).Of(source.Events[u.Seq], source.Events), source.Clock(source.Events[u.Seq].AtMs), Notation.Number(u.Seq, "0")))]);
+                source.Clock(u.AtMs), Words(source).Of(source.Events[u.Seq], source.Events), source.Clock(source.Events[u.Seq].AtMs), source.Notation.Number(u.Seq, "0")))]);
 
     public static RecordTable Events(RecordSource source) => new(
         "Every event", ["no.", "at (UTC)", "by", "what"],
         [.. source.Events.Select((e, seq) => ImmutableArray.Create(
-            Notation.Number(seq, "0"), EventRow.IsoUtc(e.AtMs), EventActor.Of(e), Words(source).Of(e, source.Events)))]);
+            source.Notation.Number(seq, "0"), EventRow.IsoUtc(e.AtMs), EventActor.Of(e), Words(source).Of(e, source.Events)))]);
 
     private static EventWords Words(RecordSource source) => new(source.Plan.Brewhouse, source.Notation, source.Title);
 }

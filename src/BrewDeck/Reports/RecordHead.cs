@@ -12,19 +12,19 @@ internal static class RecordHead
         var (state, plan) = (source.State, source.Plan);
         return RecordTable.Pairs(
             "Batch",
-            ("number", Notation.Number(source.Number, "0")),
+            ("number", source.Notation.Number(source.Number, "0")),
             ("recipe", plan.Recipe.Name),
             ("brewhouse", plan.Brewhouse.Name),
             ("brewer", source.Opened.Brewer ?? ""),
             ("opened", source.Notation.Date(source.Opened.AtMs)),
-            ("state", Names.Status(state.Status)),
+            ("state", Names.Status(state.Status, source.Notation)),
             ("kind", state.Rehearsed ? "rehearsed on a simulated brewhouse" : "brewed"),
             ("given up because", state.AbortReason),
             ("day took", Took(state) is { } s ? Durations.Short(s) : ""),
             ("recipe version", Fingerprint.Of(plan.Recipe)),
             ("brewhouse version", Fingerprint.Of(plan.Brewhouse)),
             ("program version", source.Opened.ProgramVersion),
-            ("events", Notation.Number(source.Events.Count, "0")),
+            ("events", source.Notation.Number(source.Events.Count, "0")),
             ("hash of the last event", Convert.ToHexStringLower(source.Lines[^1].Hash)));
     }
 
@@ -59,7 +59,7 @@ internal static class RecordHead
 
     private static ImmutableArray<string> Row(string figure, double planned, Figure came, Notation notation) =>
     [
-        FigureWords.Name(figure),
+        FigureWords.Name(figure, notation),
         FigureWords.Value(figure, planned, notation),
         FigureWords.Value(figure, came.P50, notation),
         came is { P10: { } low, P90: { } high } ? $"{FigureWords.Value(figure, low, notation)} to {FigureWords.Value(figure, high, notation)}" : "",

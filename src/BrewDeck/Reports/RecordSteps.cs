@@ -16,7 +16,7 @@ internal static class RecordSteps
     [
         planned is null ? "put in" : source.Notation.Clock(source.DayStartMs + (long)(1000 * planned.StartS)),
         planned is null ? "" : PlanLines.Takes(planned),
-        run is { StartedMs: { } from, Status: not RunStatus.Skipped } ? source.Notation.Clock(from) : Names.Status(run.Status),
+        run is { StartedMs: { } from, Status: not RunStatus.Skipped } ? source.Notation.Clock(from) : Names.Status(run.Status, source.Notation),
         run is { StartedMs: { } start, EndedMs: { } end } && end - start >= 1000 ? Durations.Short((end - start) / 1000.0) : "",
         planned is not null && run.StartedMs is { } began ? Late((began - source.DayStartMs) / 1000.0 - planned.StartS) : "",
         source.Title(run.Spec.Id),

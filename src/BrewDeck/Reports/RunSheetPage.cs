@@ -27,7 +27,7 @@ internal static class RunSheetPage
 
     private static Markup Part(PlanPart part, Plan plan, Notation notation) => Markup.Tag("tbody",
     [
-        Markup.Tag("tr", Markup.Tag("th class=\"part\" colspan=\"5\"", Names.Sentence(Names.Unit(part.Unit)))),
+        Markup.Tag("tr", Markup.Tag("th class=\"part\" colspan=\"5\"", Names.Sentence(Names.Unit(part.Unit, notation)))),
         .. part.Steps.Select(step => Step(step, plan, notation)),
     ]);
 
@@ -47,7 +47,7 @@ internal static class RunSheetPage
 
     private static IEnumerable<Markup> Reads(ExpectedReading expected, Plan plan, Notation notation) =>
     [
-        Markup.Tag("div", $"{ReadingWords.What(expected.Kind, expected.Vessel, plan.Brewhouse)} ({ReadingWords.Value(expected.Kind, expected.Value, notation)})"),
+        Markup.Tag("div", $"{ReadingWords.What(expected.Kind, expected.Vessel, plan.Brewhouse, notation)} ({ReadingWords.Value(expected.Kind, expected.Value, notation)})"),
         Box(""),
     ];
 

@@ -1,13 +1,14 @@
 using System.Threading.Channels;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Plain;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Probes;
 
 namespace BrewDeck.Terminal;
 
 /// <summary>The deck in printed lines, for a screen reader or a pipe: nothing is drawn, and no escape sequence is sent.</summary>
-internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader input, TextWriter output, Action<string>? bell, ProbeMail? probe = null)
+internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader input, TextWriter output, Notation notation, Action<string>? bell, ProbeMail? probe = null)
 {
     private static readonly TimeSpan LongestTick = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan ShortestTick = TimeSpan.FromMilliseconds(15);
@@ -15,7 +16,7 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
     /// <returns>True: the brewer left; false: the input has ended before.</returns>
     public bool Run()
     {
-        var desk = new PlainDesk(session);
+        var desk = new PlainDesk(session, notation);
         var lines = Channel.CreateUnbounded<string?>();
         // an empty place among the lines: the probe has said something
         void RingForProbe() => lines.Writer.TryWrite(null);

@@ -5,6 +5,7 @@ using BrewDeck.Commands;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.SystemTests.Logbook;
@@ -27,11 +28,13 @@ internal sealed class AtTheKeys : IDisposable
     private readonly StringBuilder _kept = new();
     private readonly List<TempFolder> _folders = [new()];
     private readonly (int Columns, int Rows) _size;
+    private readonly Tongue _tongue;
     private Journal _journal = null!;
     private Bench _bench = null!;
 
-    public AtTheKeys(int columns = 80, int rows = 24)
+    public AtTheKeys(int columns = 80, int rows = 24, Tongue? tongue = null)
     {
+        _tongue = tongue ?? Tongue.English;
         _size = (columns, rows);
         ImportedRecipe.ImportInto(Folder);
         Open("start");
@@ -178,7 +181,7 @@ internal sealed class AtTheKeys : IDisposable
     {
         _journal = Journal.Open(new FolderDisk(Folder), Workplace.StatusOf);
         Session = new Session(
-            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder), Writer: new ProfileWriter(Folder, ProfileFolder.BesideProgram(Folder))), new SessionSettings { ProgramVersion = "test" }, Now);
+            new SessionPorts(_journal, ProfileFolder.BesideProgram(Folder), Writer: new ProfileWriter(Folder, ProfileFolder.BesideProgram(Folder))), new SessionSettings { ProgramVersion = "test", Tongue = _tongue }, Now);
         _bench = new Bench(Session, Time, _size.Columns, _size.Rows);
         _bench.Pump.Ring += () => Rings++;
         Keep(how);

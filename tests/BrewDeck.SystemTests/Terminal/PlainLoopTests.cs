@@ -1,3 +1,4 @@
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal;
 
 namespace BrewDeck.SystemTests.Terminal;
@@ -11,7 +12,7 @@ public sealed class PlainLoopTests
         using var output = new StringWriter();
         using var input = new StringReader("\nwash the dog\n");
 
-        var left = new PlainLoop(new RecordingSession(hostile), new SteppedTime(), input, output, null).Run();
+        var left = new PlainLoop(new RecordingSession(hostile), new SteppedTime(), input, output, Notation.Metric, null).Run();
 
         Assert.False(left);
         var said = output.ToString();

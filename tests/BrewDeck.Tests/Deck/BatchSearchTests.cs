@@ -1,6 +1,8 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 
+using BrewDeck.Deck.Wording;
+
 namespace BrewDeck.Tests.Deck;
 
 public sealed class BatchSearchTests
@@ -21,5 +23,5 @@ public sealed class BatchSearchTests
     [InlineData("aborted rehearsed", "1")]
     [InlineData("amber porter", "")]
     public void Every_word_must_stand_in_it(string typed, string found) =>
-        Assert.Equal(found, string.Join(' ', BatchSearch.Of(Heads, typed).Select(h => h.Number)));
+        Assert.Equal(found, string.Join(' ', BatchSearch.Of(Heads, typed, Notation.Metric).Select(h => h.Number)));
 }

@@ -10,7 +10,7 @@ public class CodeWordsTests
     [Fact]
     public void Every_limit_of_a_real_plan_is_worded() => Assert.All(
         Demo.Plan().Limits,
-        limit => Assert.NotEqual(Names.Sentence(Names.Plainly(limit.Name)), LimitWords.Name(limit.Name)));
+        limit => Assert.NotEqual(Names.Sentence(Names.Plainly(limit.Name)), LimitWords.Name(limit.Name, Notation.Metric)));
 
     [Theory]
     [InlineData(200, 3)]
@@ -22,7 +22,7 @@ public class CodeWordsTests
         var result = Planner.Draw(Demo.House, Demo.Amber, new DayChoices { BatchL = batchL, Circuits = circuits });
 
         var refused = Assert.IsType<PlanResult.Refused>(result);
-        Assert.All(refused.Refusals, r => Assert.NotEqual(Names.Sentence(Names.Plainly(r.Code)), LimitWords.Name(r.Code)));
+        Assert.All(refused.Refusals, r => Assert.NotEqual(Names.Sentence(Names.Plainly(r.Code)), LimitWords.Name(r.Code, Notation.Metric)));
         foreach (var mend in refused.Refusals.SelectMany(r => r.Mends))
             Assert.False(MendWords.Of(mend, Notation.Metric).StartsWith(Names.Sentence(Names.Plainly(mend.Code)), StringComparison.Ordinal), mend.Code);
     }

@@ -125,5 +125,5 @@ public class DeckComposerTests
         Assert.Equal(1, screen.StripNow, 1e-9);
     }
 
-    private static DeckScreen Of(DeckMoment moment) => DeckComposer.Of(moment, KeyMap.Hints(KeyContext.Deck));
+    private static DeckScreen Of(DeckMoment moment) => DeckComposer.Of(moment, KeyMap.Hints(KeyContext.Deck, moment.Notation));
 }

@@ -30,16 +30,16 @@ public class KeyMapTests
     public void Every_place_can_be_left_and_shows_how()
     {
         foreach (var place in Places.Where(p => p is not (KeyContext.Rehearsal or KeyContext.Kinds)))
-            Assert.Contains(KeyMap.Hints(place), h => h.Does == "back");
+            Assert.Contains(KeyMap.Hints(place, Notation.Metric), h => h.Does == "back");
     }
 
     [Fact]
     public void The_help_says_every_key_of_the_table()
     {
-        var help = string.Join("\n", HelpText.Lines(rehearsal: true));
+        var help = string.Join("\n", HelpText.Lines(rehearsal: true, Notation.Metric));
 
-        Assert.All(KeyMap.Table, b => Assert.Contains(b.Help, help, StringComparison.Ordinal));
-        Assert.DoesNotContain("In a rehearsal", string.Join("\n", HelpText.Lines(rehearsal: false)), StringComparison.Ordinal);
+        Assert.All(KeyMap.Table, b => Assert.Contains(b.Help.English, help, StringComparison.Ordinal));
+        Assert.DoesNotContain("In a rehearsal", string.Join("\n", HelpText.Lines(rehearsal: false, Notation.Metric)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -62,7 +62,7 @@ public class NotationTests
     public void Durations_read_as_people_say_them(double seconds, string @short, string words)
     {
         Assert.Equal(@short, Durations.Short(seconds));
-        Assert.Equal(words, Durations.Words(seconds));
+        Assert.Equal(words, Durations.Words(seconds, Notation.Metric));
     }
 
     [Theory]

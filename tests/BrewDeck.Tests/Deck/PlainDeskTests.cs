@@ -4,6 +4,7 @@ using BrewDeck.Deck;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Plain;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -20,7 +21,7 @@ public class PlainDeskTests
     {
         var settings = new SessionSettings { ProgramVersion = "test", DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero };
         _session = new Session(new SessionPorts(_store, new TwoHouses()), settings, _now);
-        _desk = new PlainDesk(_session);
+        _desk = new PlainDesk(_session, Notation.Metric);
         _heard.AddRange(_desk.Begin());
     }
 
@@ -73,10 +74,10 @@ public class PlainDeskTests
         Begin();
         foreach (var binding in KeyMap.Table.Where(b => b.Where.HasFlag(KeyContext.Deck) && b.Command != Command.Reading))
         {
-            var stroke = Assert.IsType<Input.Key>(Assert.Single(PlainWords.Of(binding.Shown, _session.Screen, KeyContext.Deck)!)).Stroke;
+            var stroke = Assert.IsType<Input.Key>(Assert.Single(PlainWords.Of(binding.Shown, _session.Screen, KeyContext.Deck, Notation.Metric)!)).Stroke;
             Assert.Equal(binding.Command, KeyMap.Find(KeyContext.Deck, stroke)!.Command);
         }
-        Assert.Equal("run sheet", Assert.Single(PlainWords.Said(KeyContext.Deck).Split(", "), w => w == "run sheet"));
+        Assert.Equal("run sheet", Assert.Single(PlainWords.Said(KeyContext.Deck, Notation.Metric).Split(", "), w => w == "run sheet"));
     }
 
     [Fact]

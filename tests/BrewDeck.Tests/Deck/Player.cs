@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -9,11 +10,11 @@ internal sealed class Player
 {
     public static readonly DateTimeOffset Morning = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs);
 
-    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null)
+    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, Tongue? tongue = null)
     {
         Store = store ?? new MemoryStore();
         Now = at ?? Morning;
-        Session = new Session(new SessionPorts(Store, new TwoHouses(), rehearsal), new SessionSettings { ProgramVersion = "test" }, Now);
+        Session = new Session(new SessionPorts(Store, new TwoHouses(), rehearsal), new SessionSettings { ProgramVersion = "test", Tongue = tongue ?? Tongue.English }, Now);
     }
 
     public MemoryStore Store { get; }
@@ -21,6 +22,9 @@ internal sealed class Player
     public Session Session { get; }
 
     public DateTimeOffset Now { get; set; }
+
+    /// <summary>Told each screen.</summary>
+    public Action<Screen>? Shown { get; init; }
 
     public Screen Screen => Session.Screen;
 
@@ -80,6 +84,7 @@ internal sealed class Player
     public Player Send(Input input)
     {
         Session.Receive(input, Now);
+        Shown?.Invoke(Screen);
         return this;
     }
 

@@ -36,10 +36,10 @@ public class WaterWordsTests
     public void Every_salt_and_acid_has_its_name()
     {
         var salts = Enum.GetValues<BrewingSalt>();
-        Assert.Equal(salts.Length, salts.Select(WaterWords.Salt).Distinct().Count());
+        Assert.Equal(salts.Length, salts.Select(x => WaterWords.Salt(x, Notation.Metric)).Distinct().Count());
         // run together as in the code: it would have no words
-        Assert.All(salts, s => Assert.DoesNotMatch("^[a-z]{14,}$", WaterWords.Salt(s)));
-        Assert.Equal(["lactic acid", "phosphoric acid"], Enum.GetValues<AcidKind>().Select(WaterWords.Acid));
+        Assert.All(salts, s => Assert.DoesNotMatch("^[a-z]{14,}$", WaterWords.Salt(s, Notation.Metric)));
+        Assert.Equal(["lactic acid", "phosphoric acid"], Enum.GetValues<AcidKind>().Select(x => WaterWords.Acid(x, Notation.Metric)));
     }
 
     [Fact]
@@ -59,5 +59,5 @@ public class WaterWordsTests
     }
 
     [Fact]
-    public void Limits_of_others_are_not_the_waters() => Assert.Null(WaterWords.Limit("mash_in_tun"));
+    public void Limits_of_others_are_not_the_waters() => Assert.Null(WaterWords.Limit("mash_in_tun", Notation.Metric));
 }

@@ -30,15 +30,15 @@ public class WipeLockTests
     {
         var wiped = Locked();
 
-        for (var i = 0; i < WipeLock.Word.Length; i++)
-            wiped.Strike(KeyStroke.Of(WipeLock.Word[i]), T0.AddSeconds(10 * i), 1);
+        for (var i = 0; i < wiped.Word.Length; i++)
+            wiped.Strike(KeyStroke.Of(wiped.Word[i]), T0.AddSeconds(10 * i), 1);
 
         Assert.True(wiped.Locked);
     }
 
     private static WipeLock Locked()
     {
-        var wiped = new WipeLock();
+        var wiped = new WipeLock("dry");
         wiped.Lock();
         return wiped;
     }

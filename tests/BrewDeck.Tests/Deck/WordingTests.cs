@@ -28,9 +28,9 @@ public class WordingTests
     public void Every_danger_has_its_caution()
     {
         foreach (var danger in Enum.GetValues<Cautions>().Where(c => c != Cautions.None))
-            Assert.Single(CautionWords.Of(danger));
-        Assert.Equal(2, CautionWords.Of(Cautions.Scald | Cautions.Caustic).Length);
-        Assert.Empty(CautionWords.Of(Cautions.None));
+            Assert.Single(CautionWords.Of(danger, Notation.Metric));
+        Assert.Equal(2, CautionWords.Of(Cautions.Scald | Cautions.Caustic, Notation.Metric).Length);
+        Assert.Empty(CautionWords.Of(Cautions.None, Notation.Metric));
     }
 
     [Fact]

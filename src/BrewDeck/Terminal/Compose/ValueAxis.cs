@@ -35,7 +35,7 @@ internal sealed record ValueAxis(double Low, double High, double Step, string Fo
         for (var i = 0; Low + i * Step <= High + Step / 2; i++) yield return Low + i * Step;
     }
 
-    public string Text(double value) => Notation.Number(value, Format);
+    public string Text(double value) => Notation.Metric.Number(value, Format);
 
     /// <summary>The row of a value, the highest one 0; kept within the drawing.</summary>
     public int Row(double value, int height) => Math.Clamp((int)((1 - Share(value)) * (height - 0.001)), 0, height - 1);

@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck;
+using BrewDeck.Deck.Plain;
+using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Deck.Tongues;
+
+/// <summary>Whatever stands on a screen of a brew day is a message of the catalogues, a number with its unit, or what the brewer named so.</summary>
+public sealed class NoEnglishTests
+{
+    private static readonly Tongue Marked = MarkedTongue.Of(SourceTexts.Deck.Said.Select(t => t.Text));
+
+    /// <summary>Units, keys and names that are the same in each language, and what this test types.</summary>
+    private static readonly ImmutableHashSet<string> Anywhere =
+    [
+        "BrewDeck", "IBU", "EBC", "SRM", "kW", "kg", "mL", "mg", "Ca", "Mg", "Na", "Cl", "SO", "CaCO", "pH", "SG", "min", "Tinseth", "Rager", "bx",
+        "space", "enter", "esc", "tab", "up", "down", "left", "right", "page", "home", "end", "backspace", "go", "on",
+    ];
+
+    private readonly SortedSet<string> _left = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _named = [.. Anywhere.Concat(Words(string.Join(' ', Names())))];
+    private Screen? _last;
+
+    [Fact]
+    public void From_the_opening_page_to_pitched_wort()
+    {
+        var player = new Player(tongue: Marked) { Shown = Look };
+        Choose(player);
+        player.Until("mash.dough-in");
+        EachKey(player);
+        player.Line("64.0").Space();
+        player.Keys("r").Enter();
+        player.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Vorlauf && x.Status == RunStatus.Running));
+        EachKey(player);
+        player.Line("99").Enter().Keys("u");
+        player.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Boil && x.Status == RunStatus.Running));
+        EachKey(player);
+        player.Wait(7200).Keys("al").Enter().Down().Enter().Escape();
+        player.RunUntil(s => s.Status == RunStatus.Complete);
+        EachKey(player);
+
+        Assert.Empty(_left);
+    }
+
+    [Fact]
+    public void What_shows_itself_in_a_rehearsal()
+    {
+        foreach (var kind in Enum.GetValues<MishapKind>())
+        {
+            var player = new Player(rehearsal: new Showing(new(kind, kind == MishapKind.TrippedCircuit ? "A" : "kettle", [.. Enum.GetValues<HandAct>()])), tongue: Marked) { Shown = Look };
+            player.Begin();
+            player.Keys("m").Escape();
+            foreach (var key in "+-.o")
+                player.Keys(key.ToString());
+        }
+
+        Assert.Empty(_left);
+    }
+
+    /// <summary>Each choice of the day is asked for and refuses nonsense.</summary>
+    private static void Choose(Player player)
+    {
+        player.Keys("?").Escape();
+        player.Enter().Enter().Enter();
+        Assert.IsType<ListScreen>(player.Screen);
+        for (var row = 1; row < ((ListScreen)player.Screen).Rows.Length; row++)
+        {
+            player.Down().Enter();
+            if (player.Question is not null)
+                player.Line("nonsense 7").Escape();
+        }
+        player.Keys(" ").Keys("c").Keys(" ");
+        Assert.IsType<DeckScreen>(player.Screen);
+    }
+
+    /// <summary>Each key of the deck that leads to a page or to a question, and what that does with nonsense.</summary>
+    private static void EachKey(Player player)
+    {
+        foreach (var key in "?plcthfbnsxrawh")
+        {
+            var batch = player.Session.State!.Status;
+            player.Keys(key.ToString());
+            if (key == 'c')
+                player.Key(KeyName.Right).Key(KeyName.Right);
+            if (player.Screen.Overlay is EntryOverlay)
+                player.Line("nonsense");
+            if (key == 't' && player.Screen.Overlay is ChoiceOverlay)
+                player.Enter().Line("nonsense");
+            if (key == 'b' && player.Screen.Overlay is ChoiceOverlay)
+                player.Enter().Enter().Line("nonsense");
+            if (key == 'w')
+                player.Keys(Marked.Find("dry")!);
+            if (key == 'h')
+                player.Keys("h");
+            for (var i = 0; i < 4 && player.Screen.Overlay is not null; i++)
+                player.Escape();
+            while (player.Screen is not DeckScreen)
+                player.Escape();
+            Assert.Equal(batch, player.Session.State.Status);
+        }
+    }
+
+    private void Look(Screen screen)
+    {
+        // a countdown's second changes nothing of the words
+        if (screen == _last)
+            return;
+        _last = screen;
+        var notation = Notation.Metric with { Tongue = Marked };
+        var deck = screen as DeckScreen;
+        IEnumerable<string> all = [ScreenDump.Of(screen), .. PlainSpeech.Whole(screen, notation), .. deck?.Alarms.Select(l => l.ToString()) ?? [], .. deck?.Plant.Select(l => l.ToString()) ?? []];
+        if (screen is ListScreen list)
+            all = all.Concat(list.Columns.Select(c => c.Header));
+        _left.UnionWith(Words(string.Join(' ', all)).Where(w => !_named.Contains(w)));
+    }
+
+    private static IEnumerable<string> Words(string text) =>
+        string.Concat(text.Select(c => char.IsAsciiLetter(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 1);
+
+    /// <summary>What the brewer named.</summary>
+    private static IEnumerable<string> Names() =>
+    [
+        Demo.House.Name, Demo.House.Fermenter.Name, .. Demo.House.Vessels.SelectMany(v => new[] { v.Id, v.Name }), .. Demo.House.Pumps.Select(p => p.Id),
+        Demo.Amber.Name, Demo.Amber.Style, Demo.Amber.Notes, Demo.Amber.Yeast.Name, .. Demo.Amber.Grist.Select(g => g.Name),
+        .. Demo.Amber.Hops.Select(h => h.Name), .. Demo.Amber.Others.Select(o => o.Name), .. Demo.Amber.Rests.Select(r => r.Name), "nonsense Too much Broken fermenter",
+    ];
+
+    private sealed class Showing(Sign sign) : IRehearsalControls
+    {
+        public double Speed { get; set; } = 1;
+
+        public bool Paused { get; set; }
+
+        public bool HandsOn { get; set; } = true;
+
+        public IReadOnlyList<Sign> Signs => [sign];
+
+        public IReadOnlyList<Dial> Dials => [new("kettle", 20, 10)];
+    }
+}
