@@ -17,7 +17,8 @@ internal static class ReadingFold
         var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
-        return state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
+        var taken = state with { Live = after, Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
+        return Filling.Told(taken, live, e.Reading);
     }
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
