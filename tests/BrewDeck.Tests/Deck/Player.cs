@@ -101,7 +101,11 @@ internal sealed class Player
             Now = due;
             Send(new Input.Tick());
         }
-        return Session.Focus!.Act == FocusAct.Wait ? this : Space();
+        if (Session.Focus!.Act == FocusAct.Wait)
+            return this;
+        Space();
+        // the deck asks once for a reading that nothing else would give
+        return Screen.Overlay is ChoiceOverlay { Options: [{ Cells: ["Read it now"] }, _] } ? Down().Enter() : this;
     }
 
     public Player RunUntil(Func<RunState, bool> reached)
