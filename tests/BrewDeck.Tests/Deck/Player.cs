@@ -9,11 +9,11 @@ internal sealed class Player
 {
     public static readonly DateTimeOffset Morning = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs);
 
-    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null)
+    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, params ReadOnlySpan<ReadingKind> byRule)
     {
         Store = store ?? new MemoryStore();
         Now = at ?? Morning;
-        Session = new Session(new SessionPorts(Store, new TwoHouses(), rehearsal), new SessionSettings { ProgramVersion = "test" }, Now);
+        Session = new Session(new SessionPorts(Store, new TwoHouses(), rehearsal), new SessionSettings { ProgramVersion = "test", TakenByRule = [.. byRule] }, Now);
     }
 
     public MemoryStore Store { get; }
