@@ -4,7 +4,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Runs;
-using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Probes;
 
