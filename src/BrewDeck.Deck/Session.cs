@@ -17,6 +17,7 @@ public sealed class Session : ISession
     private readonly HandsBell _bell = new();
     private readonly AlarmBell _alarmBell = new();
     private readonly ProbeEar _probe;
+    private readonly ProbeRule _rule;
     private DateTimeOffset _now;
 
     /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
@@ -24,6 +25,7 @@ public sealed class Session : ISession
     {
         _shell = new Shell(ports, settings);
         _probe = new ProbeEar(_shell);
+        _rule = new ProbeRule(_shell, settings.TakenByRule);
         _shell.Push(new OpeningPage(_shell));
         _now = now;
         _shell.Recover(now);
@@ -80,6 +82,8 @@ public sealed class Session : ISession
                 _probe.Hear(input);
                 break;
         }
+        if (input is Input.Tick or Input.Offered)
+            _rule.Look(now);
         _shell.SayNotices();
         _probe.Say();
         if (_shell.Day?.WatchAlarms(now) is { } trouble)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
@@ -20,6 +21,9 @@ public sealed record SessionSettings
 
     /// <summary>Who brews, for the record; null: not said.</summary>
     public string? Brewer { get; init; }
+
+    /// <summary>Kinds of reading that are taken from the probe without a key, by rule; empty: none.</summary>
+    public ImmutableArray<ReadingKind> TakenByRule { get; init; } = [];
 
     /// <summary>The same key within this time counts once.</summary>
     public TimeSpan DoubleStrike { get; init; } = TimeSpan.FromMilliseconds(400);

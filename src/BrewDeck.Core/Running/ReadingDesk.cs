@@ -32,12 +32,18 @@ internal static class ReadingDesk
         return reading.Kind switch
         {
             ReadingKind.Temperature => (Math.Max(0, expected - 12), Math.Min(105, expected + 12)),
-            ReadingKind.Volume => (Math.Max(0, expected - Wide(expected)), expected + Wide(expected)),
+            ReadingKind.Volume => (Math.Max(0, expected - Wide(expected)), Highest(state, live, reading, expected)),
             ReadingKind.Gravity => (Math.Max(0.99, expected - 0.025), expected + 0.025),
             ReadingKind.Ph => (4.2, 6.5),
             _ => (0, 500),
         };
     }
+
+    /// <summary>A tap may fill faster than the model, or have begun before anybody said so.</summary>
+    private static double Highest(RunState state, LivePlant live, Reading reading, double expected) =>
+        Filling.In(state, reading.Vessel) is { } fill && Filling.EndL(live, fill) is var end && end > expected
+            ? end + Wide(end)
+            : expected + Wide(expected);
 
     private static double Wide(double litres) => Math.Max(4, 0.2 * litres);
 

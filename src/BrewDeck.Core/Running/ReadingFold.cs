@@ -23,7 +23,7 @@ internal static class ReadingFold
         var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live, e.Reading, Boiling(state));
-        return Written(state, e, seq, expected) with { Live = after };
+        return Filling.Told(Written(state, e, seq, expected) with { Live = after }, live, e.Reading);
     }
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);

@@ -71,7 +71,13 @@ public static class DeckComposer
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
-        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select(e => Expected(e, step, moment))) + ".", Tone.Muted)];
+        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment))) + ".", Tone.Muted)];
+
+    // what waits goes on: a mash that stands cools
+    private static string ByNow(ExpectedReading e, ExpectedReading? now, DeckMoment moment) =>
+        now is not null && now.Kind == e.Kind && ReadingWords.Value(e.Kind, now.Value, moment.Notation) is var value && value != ReadingWords.Value(e.Kind, e.Value, moment.Notation)
+            ? moment.Notation.Text($" (by now {value})")
+            : "";
 
     // the vessel that the step is about goes without saying
     private static string Expected(ExpectedReading e, PlanStep step, DeckMoment moment)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
@@ -10,6 +11,9 @@ namespace BrewDeck.Deck.Composing;
 public sealed record DeckMoment(
     RunState State, Forecast Forecast, RunFocus Focus, IReadOnlyList<RunEvent> Events, long NowMs, Notation Notation)
 {
+    /// <summary>A step with less than this to go has come to its end; s.</summary>
+    private const double EndedS = 1;
+
     public Plan Plan => State.Plan ?? throw new InvalidOperationException("the batch is not open");
 
     /// <summary>Unix ms of second 0 of the day; before the first step, the day begins now.</summary>
@@ -51,8 +55,28 @@ public sealed record DeckMoment(
         var moved = left.Spec.Kind == StepKind.TransferStrike && run.StartedMs is not null
             ? Plan.Steps.FirstOrDefault(s => s.Spec.Id == left.Spec.Id)?.VolumeL ?? left.VolumeL
             : left.VolumeL;
-        return left with { Spec = run.Spec, VolumeL = moved };
+        return Told(left with { Spec = run.Spec, VolumeL = moved }, run);
     }
+
+    /// <summary>
+    /// What has come to its end and waits for the brewer is told by what it was for, unless a remedy changed that: the plant goes on
+    /// meanwhile (a mash cools, an early reading has moved the kettle), and the target would go with it.
+    /// </summary>
+    private PlanStep Told(PlanStep step, RunStep run) =>
+        run.Status == RunStatus.Running && Forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { DurationS: < EndedS }
+            && Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { } planned && planned.Spec.VolumeL == run.Spec.VolumeL
+            && planned.Expected.Length == step.Expected.Length
+            ? step with { Expected = planned.Expected }
+            : step;
+
+    /// <summary>What is expected of a step as things stand, the target left aside.</summary>
+    public ImmutableArray<ExpectedReading> ExpectedNow(PlanStep step) =>
+        Forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.Expected ?? step.Expected;
+
+    /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
+    public IEnumerable<ExpectedReading> Unread(PlanStep step) => Run(step.Spec.Id) is { StartedMs: { } since }
+        ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == e.Kind && r.Reading.Vessel == e.Vessel))
+        : step.Expected;
 
     // a step that a remedy put in and that is over stands in neither the plan nor the forecast
     private PlanStep Bare(StepSpec spec) => new(spec, 0, 0, spec.TargetC, spec.VolumeL, null, null, [], Plan.Start);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Asks;
@@ -14,12 +15,19 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
 {
     private static readonly double[] ShelfMinutes = [5, 15, 30];
 
-    protected override int Count => day.State.Alarms.Length;
+    private int _rows;
+
+    protected override int Count => Math.Max(1, _rows);
 
     public override DateTimeOffset? NextTick(DateTimeOffset now) => day.Over ? null : now.AddSeconds(Math.Max(5, Shell.Pace / 4));
 
     protected override void Choose(int row, DateTimeOffset now)
     {
+        if (row >= day.State.Alarms.Length)
+        {
+            Shell.Say(day.State.Alarms.IsEmpty ? Shell.Notation.Text("No alarm stands: there is nothing to shelve.") : Shell.Notation.Text("Only an alarm that stands can be shelved: those at the top."));
+            return;
+        }
         var alarm = day.State.Alarms[row].Alarm;
         Ask(new ChoiceAsk(
             this,
@@ -33,19 +41,26 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
             }));
     }
 
+    /// <summary>What stands, the limits ahead and the log are one list, so that the arrows reach all of it; the chosen line is told whole below.</summary>
     protected override Screen Compose(DateTimeOffset now)
     {
-        Select(Selected);
         var moment = day.Moment(now, Shell.Notation);
+        ImmutableArray<Row> rows = [.. Standing(moment), .. Limits(moment), .. History(moment)];
+        _rows = rows.Length;
+        Select(Selected);
         return new ListScreen(
             Shell.Notation.Text("Alarms"),
             Shell.Notation.Clock(day.Ms(now)),
             [new Column(Shell.Notation.Text("since"), 5), new Column("", 9), new Column(Shell.Notation.Text("alarm"), 0)],
-            Count == 0 ? [new Row(["", "", Shell.Notation.Text("No alarm stands.")], Tone.Muted)] : [.. day.State.Alarms.Select(a => Standing(a, moment))],
-            Count == 0 ? -1 : Selected,
-            [.. Limits(moment), .. History(moment)],
+            rows,
+            Selected,
+            [Line.Of(Selected < day.State.Alarms.Length ? Words(now).Whole(day.State.Alarms[Selected].Alarm) : rows[Selected].Cells[^1], Tone.Muted)],
             KeyMap.Hints(Context, Shell.Notation));
     }
+
+    private static IEnumerable<Row> Standing(DeckMoment moment) => moment.State.Alarms.IsEmpty
+        ? [new Row(["", "", moment.Notation.Text("No alarm stands.")], Tone.Muted)]
+        : moment.State.Alarms.Select(a => Standing(a, moment));
 
     private AlarmWords Words(DateTimeOffset now) => AlarmLines.Words(day.Moment(now, Shell.Notation));
 
@@ -61,25 +76,16 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
     };
 
     /// <summary>What the rest of the day is held against, the nearest first.</summary>
-    private static IEnumerable<Line> Limits(DeckMoment moment)
-    {
-        var limits = LiveLimits.Of(moment.State, moment.Forecast);
-        if (limits.IsEmpty)
-            yield break;
-        yield return Line.Of(moment.Notation.Text("Limits of the rest of the day"), Tone.Strong);
-        foreach (var limit in limits.OrderBy(l => l.Bound > 0 ? l.Margin / l.Bound : double.MaxValue))
-            yield return Line.Of("  " + LimitWords.Of(limit, moment.Notation), limit.Ok ? Tone.Normal : Tone.Warning);
-        yield return Line.Of("");
-    }
+    private static IEnumerable<Row> Limits(DeckMoment moment) =>
+        from limit in LiveLimits.Of(moment.State, moment.Forecast)
+        orderby limit.Bound > 0 ? limit.Margin / limit.Bound : double.MaxValue
+        select new Row(["", moment.Notation.Text("limit"), LimitWords.Of(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning);
 
-    private static IEnumerable<Line> History(DeckMoment moment)
+    private static IEnumerable<Row> History(DeckMoment moment)
     {
         var words = new EventWords(moment.Plan.Brewhouse, moment.Notation, moment.Title);
-        var past = moment.Events.Where(EventWords.IsOfAlarms).Reverse().ToList();
-        return past.Count == 0
-            ? [Line.Of(moment.Notation.Text("No alarm today so far."), Tone.Muted)]
-            : past.Prepend(null).Select(e => e is null
-                ? Line.Of(moment.Notation.Text("Today so far"), Tone.Strong)
-                : Line.Of($"{moment.Notation.Clock(e.AtMs)}  {words.Of(e, moment.Events)}"));
+        return moment.Events.Where(EventWords.IsOfAlarms).Reverse()
+            .Select(e => new Row([moment.Notation.Clock(e.AtMs), moment.Notation.Text("log"), words.Of(e, moment.Events)], Tone.Muted))
+            .DefaultIfEmpty(new Row(["", moment.Notation.Text("log"), moment.Notation.Text("No alarm today so far.")], Tone.Muted));
     }
 }

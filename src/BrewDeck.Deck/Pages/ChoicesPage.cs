@@ -15,13 +15,15 @@ internal sealed class ChoicesPage : ListPage
     private readonly Brewhouse _brewhouse;
     private readonly Recipe _recipe;
     private readonly ImmutableArray<DayRow> _rows;
-    private DayChoices _choices = new();
+    private DayChoices _choices;
     private PlanResult? _drawn;
 
     public ChoicesPage(Shell shell, Brewhouse brewhouse, Recipe recipe)
         : base(shell)
     {
-        (_brewhouse, _recipe) = (brewhouse, recipe);
+        (_brewhouse, _recipe, _choices) = (brewhouse, recipe, shell.ChoicesFor(brewhouse, recipe));
+        if (_choices != new DayChoices())
+            shell.Say(shell.Notation.Text("The day's choices are as you left them."));
         _rows =
         [
             .. DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles),
@@ -60,7 +62,7 @@ internal sealed class ChoicesPage : ListPage
         [new Column(Shell.Notation.Text("choice"), 0), new Column(Shell.Notation.Text("today"), 24, Right: true)],
         [.. _rows.Select(r => new Row([r.Label, r.Show(_choices)]))],
         Selected,
-        Preview(),
+        Preview(now),
         KeyMap.Hints(Context, Shell.Notation));
 
     private void SeePlan() => Shell.Push(new PlanPage(Shell, _brewhouse, _recipe, _choices, Set));
@@ -75,6 +77,12 @@ internal sealed class ChoicesPage : ListPage
             case DayRow.Turns turns when typed.Length == 0:
                 Set(turns.Next(_choices));
                 break;
+            case DayRow.Turns turns when turns.Digit(_choices, typed[0] - '0') is { } chosen:
+                Set(chosen);
+                break;
+            case DayRow.Turns:
+                Shell.Say(Shell.Notation.Text("That digit chooses nothing here; enter turns to the next value."));
+                break;
             case DayRow.Typed line:
                 Ask(new EntryAsk(this, line.Label + "?", typed, _ => Line.Of(line.Hint, Tone.Muted), (text, at) => Take(line, text, at)));
                 break;
@@ -85,20 +93,34 @@ internal sealed class ChoicesPage : ListPage
     {
         if (line.Read(_choices, text, now, out var reason) is not { } changed)
             return reason;
+        if (changed.Finish is { } finish && changed.Finish != _choices.Finish && TooEarly(Planner.Draw(_brewhouse, _recipe, changed), finish, now) is { } late)
+            return late;
         Set(changed);
         return null;
     }
 
-    private void Set(DayChoices choices) => (_choices, _drawn) = (choices, null);
+    private void Set(DayChoices choices)
+    {
+        (_choices, _drawn) = (choices, null);
+        Shell.KeepChoices(_brewhouse, _recipe, choices);
+    }
+
+    /// <summary>Why a finish cannot be met any more; null: it can, or nothing is known of it.</summary>
+    private string? TooEarly(PlanResult drawn, DateTimeOffset finish, DateTimeOffset now) =>
+        drawn is PlanResult.Drawn { Plan.Totals.DayS: var dayS } && finish.AddSeconds(-dayS) < now
+            ? Shell.Notation.Text($"The day takes {Durations.Words(dayS, Shell.Notation)}: begun now it ends at {Shell.Notation.Date(now.AddSeconds(dayS).ToUnixTimeMilliseconds())}. Take that or later.")
+            : null;
 
     private PlanResult Drawn() => _drawn ??= Planner.Draw(_brewhouse, _recipe, _choices);
 
-    private ImmutableArray<Line> Preview() => Drawn() switch
+    private ImmutableArray<Line> Preview(DateTimeOffset now) => Drawn() switch
     {
         PlanResult.Drawn drawn =>
         [
             Line.Of(Shell.Notation.Text("This gives"), Tone.Strong),
             .. PlanLines.Brief(drawn.Plan, Shell.Notation),
+            .. FittedWords.Of(_recipe, drawn.Plan, Shell.Notation),
+            .. _choices.Finish is { } finish && TooEarly(drawn, finish, now) is { } late ? new[] { Line.Of(late, Tone.Warning) } : [],
         ],
         PlanResult.Refused refused => [Line.Of(Shell.Notation.Text("This cannot be brewed"), Tone.Warning), .. RefusalWords.Lines(refused.Refusals, Shell.Notation)],
         _ => [],

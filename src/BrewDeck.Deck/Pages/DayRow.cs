@@ -9,7 +9,11 @@ internal abstract record DayRow(string Label, Func<DayChoices, string> Show)
     internal sealed record GoOn(string Label) : DayRow(Label, _ => "");
 
     /// <summary>Enter turns to the next value.</summary>
-    internal sealed record Turns(string Label, Func<DayChoices, string> Show, Func<DayChoices, DayChoices> Next) : DayRow(Label, Show);
+    internal sealed record Turns(string Label, Func<DayChoices, string> Show, Func<DayChoices, DayChoices> Next) : DayRow(Label, Show)
+    {
+        /// <summary>The choices at a digit; null: that digit chooses nothing here.</summary>
+        public Func<DayChoices, int, DayChoices?> Digit { get; init; } = (_, _) => null;
+    }
 
     /// <summary>A value is typed.</summary>
     internal sealed record Typed(string Label, Func<DayChoices, string> Show, string Hint, Reader Read) : DayRow(Label, Show);

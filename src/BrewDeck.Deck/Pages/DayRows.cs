@@ -21,7 +21,10 @@ internal static class DayRows
             new DayRow.Typed(notation.Text("Into the fermenter"), c => notation.Volume(c.BatchL ?? brewhouse.UsualBatchL ?? recipe.BatchL), notation.Text("cold wort, such as 40 L"),
                 typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
             .. brewhouse.CanSparge ? [new DayRow.Turns(notation.Text("Sparge"), c => Names.Sparge(c.Sparge, notation), c => c with { Sparge = Turn(c.Sparge) })] : ImmutableArray<DayRow>.Empty,
-            new DayRow.Turns(notation.Text("Circuits in use"), c => notation.Text($"{c.Circuits ?? most} of {most}"), c => c with { Circuits = (c.Circuits ?? most) % most + 1 }),
+            new DayRow.Turns(notation.Text("Circuits in use"), c => notation.Text($"{c.Circuits ?? most} of {most}"), c => c with { Circuits = (c.Circuits ?? most) % most + 1 })
+            {
+                Digit = (c, n) => n >= 1 && n <= most ? c with { Circuits = n } : null,
+            },
             new DayRow.Typed(notation.Text("Source water"), c => notation.Temp(c.SourceWaterC), notation.Text("as it comes from the tap"), typing.Quantity(ReadingKind.Temperature, 0, 60, (c, v) => c with { SourceWaterC = v })),
             new DayRow.Typed(notation.Text("Room"), c => notation.Temp(c.AmbientC), notation.Text("where the brewhouse stands"), typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { AmbientC = v })),
             new DayRow.Typed(notation.Text("Grain"), c => notation.Temp(c.GrainC), notation.Text("in the sack"), typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { GrainC = v })),

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Composing;
@@ -18,6 +19,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
+            case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
+                AskToRead(focus, step, moment);
+                break;
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
                 break;
@@ -34,6 +38,20 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 break;
         }
     }
+
+    // what comes of the day is known by nothing else: the one step whose reading is asked for
+    private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
+        page,
+        moment.Notation.Text("Nothing has been read yet. Read it first?"),
+        [Line.Of(Names.Sentence(string.Join(", ", step.Expected.Select(e => ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, moment.Notation)))) + ".")],
+        [new Row([moment.Notation.Text("Read it now")]), new Row([moment.Notation.Text($"{moment.Title(step)}: done, without a reading")])],
+        (row, at) =>
+        {
+            if (row == 0)
+                new ReadingKeys(shell, page, acts).Open(at);
+            else
+                acts.Do(new RunCommand.Finish(focus.StepId), at);
+        }));
 
     // "let it run" lies under the big key: a second knuckle changes nothing
     private void AskFirst(RunFocus focus, DeckMoment moment)

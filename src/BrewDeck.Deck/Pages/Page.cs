@@ -31,9 +31,18 @@ internal abstract class Page(Shell shell)
         else if (_ask is { } ask)
             ask.Handle(binding.Command, stroke, now);
         else if (binding.Command == Command.Help)
-            shell.Push(new HelpPage(shell));
+            Help();
         else
             Handle(binding.Command, stroke, now);
+    }
+
+    private void Help()
+    {
+        // the same key closes it again
+        if (this is HelpPage)
+            shell.Pop();
+        else
+            shell.Push(new HelpPage(shell));
     }
 
     public void Typed(string text) => _ask?.Typed(text);

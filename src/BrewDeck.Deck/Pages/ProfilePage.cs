@@ -22,8 +22,12 @@ internal abstract class ProfilePage<T>(Shell shell, Func<IReadOnlyList<ProfileEn
             if (_written != Shell.ProfilesWritten)
             {
                 _written = Shell.ProfilesWritten;
+                var chosen = Selected < _entries.Count ? _entries[Selected].Path : "";
                 _entries = list();
                 _read.Clear();
+                // what was written may stand above it: the cursor stays on what it was on
+                if (_entries.ToList().FindIndex(e => e.Path == chosen) is >= 0 and var at)
+                    Select(at);
             }
             return _entries;
         }

@@ -14,6 +14,9 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
 {
     public void Type(char digit, DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now))).With(digit.ToString()));
 
+    /// <summary>Asks for what the step expects first.</summary>
+    public void Open(DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now))).With(""));
+
     public void Pick(DateTimeOffset now)
     {
         var places = ReadingPlace.All(page.Moment(now));

@@ -85,7 +85,7 @@ internal sealed class RecipePage : ListPage
         if (row is { Adds: { } adds, Fields.Length: 0 })
             Add(adds);
         else if (row.Fields is [RecipeField.Line only] && row.Adds is null)
-            Type(only, only.Initial);
+            Type(only, only.Initial, replaces: true);
         else
             Ask(new ChoiceAsk(this, Names.Sentence(row.Name), [], [.. Options(row).Select(o => new Row([Names.Sentence(o)]))], (at, _) => Do(row, at)));
     }
@@ -103,7 +103,7 @@ internal sealed class RecipePage : ListPage
             Set(turn.Next(_recipe));
     }
 
-    private void Type(RecipeField.Line line, string typed, Func<Recipe, Recipe>? first = null, Action? then = null) => Ask(new EntryAsk(
+    private void Type(RecipeField.Line line, string typed, Func<Recipe, Recipe>? first = null, Action? then = null, bool replaces = false) => Ask(new EntryAsk(
         this, line.Question, typed, _ => Line.Of(line.Hint, Tone.Muted), (text, _) =>
         {
             var from = first is null ? _recipe : first(_recipe);
@@ -112,7 +112,7 @@ internal sealed class RecipePage : ListPage
             Set(changed);
             then?.Invoke();
             return null;
-        }));
+        }, replaces));
 
     private void Add(RecipeAdds what)
     {

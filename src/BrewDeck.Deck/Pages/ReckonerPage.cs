@@ -12,10 +12,12 @@ internal sealed class ReckonerPage : ListPage
     {
     }
 
-    /// <summary>Opens it; a second stroke while it is open does nothing.</summary>
+    /// <summary>Opens it; the same key goes back, from a sum to the sums and from these to where they were opened.</summary>
     public static void Enter(Shell shell)
     {
-        if (shell.Top is not (ReckonerPage or SumPage))
+        if (shell.Top is ReckonerPage or (SumPage and not TrialPage))
+            shell.Pop();
+        else
             shell.Push(new ReckonerPage(shell));
     }
 

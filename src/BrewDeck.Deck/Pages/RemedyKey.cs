@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Runs;
@@ -11,15 +12,18 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
 {
     public void Strike(DateTimeOffset now)
     {
-        var offers = day.Remedies(now);
-        if (offers.IsEmpty)
+        var ranked = day.Remedies(now);
+        if (ranked.IsEmpty)
         {
             shell.Say(shell.Notation.Text("Nothing is off plan that a remedy would mend; f reports what no reading shows."));
             return;
         }
+        // leaving it always stands last, so that the eye finds it; where nothing does better, it says so
+        ImmutableArray<Remedy> offers = [.. ranked.OrderBy(r => r.Kind == RemedyKind.LeaveIt)];
+        var leaveItIsBest = offers.Length > 1 && ranked[0].Kind == RemedyKind.LeaveIt;
         page.Ask(new ChoiceAsk(
             page,
-            shell.Notation.Text("Which remedy?"),
+            leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
             [.. Cause()],
             [.. offers.Select(Offer)],
             (row, at) => acts.Do(new RunCommand.Choose(offers[row]), at)));

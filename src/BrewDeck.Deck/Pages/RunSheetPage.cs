@@ -1,3 +1,4 @@
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -11,5 +12,19 @@ internal sealed class RunSheetPage(Shell shell, BrewDay day) : TextPage(shell)
 
     public override DateTimeOffset? NextTick(DateTimeOffset now) => day.Over ? null : now.AddSeconds(Math.Max(15, Shell.Pace / 4));
 
-    protected override IEnumerable<Line> Lines(DateTimeOffset now) => RunSheetLines.Of(day.Moment(now, Shell.Notation));
+    protected override IEnumerable<Line> Lines(DateTimeOffset now)
+    {
+        var moment = day.Moment(now, Shell.Notation);
+        return [.. Orders(moment), .. RunSheetLines.Of(moment)];
+    }
+
+    /// <summary>What the hands do now, whole: the deck shows what has room.</summary>
+    private static IEnumerable<Line> Orders(DeckMoment moment) => moment.Current is { } step
+        ?
+        [
+            Line.Of(moment.Title(step), Tone.Strong),
+            .. HandsWords.Of(step, moment.Plan, moment.Notation).Select(s => Line.Of("  " + s)),
+            Line.Of(""),
+        ]
+        : [];
 }

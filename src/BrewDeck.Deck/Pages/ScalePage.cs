@@ -60,9 +60,9 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"{recipe.Name} from {from.Name} to another brewhouse",
+        $"Rescale {recipe.Name}",
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
-        [new Column("", 0), new Column("", 20, Right: true)],
+        [new Column("", 0), new Column("", 42, Right: true)],
         [.. Rows()],
         Selected,
         Details(),

@@ -1,4 +1,6 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Probes;
@@ -14,6 +16,7 @@ namespace BrewDeck.Deck.Pages;
 internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 {
     private readonly Stack<Page> _pages = new();
+    private readonly Dictionary<(string House, string Recipe), DayChoices> _choices = [];
     private int _noticesSaid;
 
     public SessionPorts Ports => ports;
@@ -64,6 +67,11 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             _pages.Pop();
     }
 
+    /// <summary>The day's choices as they were left; leaving the page before the batch is opened loses none.</summary>
+    public DayChoices ChoicesFor(Brewhouse house, Recipe recipe) => _choices.GetValueOrDefault((house.Name, recipe.Name)) ?? new DayChoices();
+
+    public void KeepChoices(Brewhouse house, Recipe recipe, DayChoices choices) => _choices[(house.Name, recipe.Name)] = choices;
+
     public void Say(string text, Tone tone = Tone.Normal) => Notice = Line.Of(text, tone);
 
     /// <summary>Passes on what the store has to say since the last time.</summary>
@@ -107,6 +115,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         return Try(() =>
         {
             Enter(BrewDay.Open(ports.Store, opened));
+            _choices.Clear();
             if (Exercises.Find(opened.Card?.Exercise) is { } exercise)
                 Push(new ExercisePage(this, exercise));
         });

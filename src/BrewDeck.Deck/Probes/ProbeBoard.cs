@@ -53,7 +53,7 @@ internal sealed class ProbeBoard
             : !believes(reading, _now) ? ProbeState.Absurd
             : ProbeNoise.IsNoisy(kind, [.. values.Where(v => v.At >= Before(Minute) && v.At <= _now).Select(v => ((v.At - _now) / _pace, v.Value))]) ? ProbeState.Noisy
             : ProbeState.Fresh;
-        return new ProbeOffer(reading, state, Unread);
+        return new ProbeOffer(reading, state, Unread, (at - values.Peek().At) / _pace);
     }
 
     // a rehearsal at a thousand times and a time of long ago must not fall off the calendar

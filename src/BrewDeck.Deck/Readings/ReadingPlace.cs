@@ -16,11 +16,21 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
     {
         var places = new List<ReadingPlace>();
         foreach (var step in InHand(moment))
-            places.AddRange(step.Expected.Select(e => new ReadingPlace(e.Kind, e.Vessel, e.Value)));
+            places.AddRange(Of(step, moment));
         if (moment.Current is { Spec.Vessel.Length: > 0 } at)
             places.Add(new ReadingPlace(ReadingKind.Temperature, at.Spec.Vessel));
         places.AddRange(Everywhere(moment));
         return [.. places.DistinctBy(p => (p.Kind, p.Vessel))];
+    }
+
+    // what is due to be read once comes in turn: digits after a reading open the next one; a level that is watched stays first
+    private static IEnumerable<ReadingPlace> Of(PlanStep step, DeckMoment moment)
+    {
+        var places = moment.ExpectedNow(step).Select(e => new ReadingPlace(e.Kind, e.Vessel, e.Value));
+        if (moment.Focus.Act == FocusAct.Wait)
+            return places;
+        var unread = moment.Unread(step).Select(e => (e.Kind, e.Vessel)).ToHashSet();
+        return places.OrderByDescending(p => unread.Contains((p.Kind, p.Vessel)));
     }
 
     // a step that waits to be started has nothing to be read yet: the one before it has

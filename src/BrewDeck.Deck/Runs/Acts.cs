@@ -51,8 +51,18 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
         shell.Say(
-            Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "."),
+            Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "." + Unread(happened, now)),
             off ? Tone.Warning : Tone.Normal);
+    }
+
+    /// <summary>The kettle is filled or emptied once: what of it was not read, digits still take.</summary>
+    private string Unread(IReadOnlyList<RunEvent> happened, DateTimeOffset now)
+    {
+        var moment = day.Moment(now, shell.Notation);
+        var unread = happened.OfType<StepFinished>().Select(e => moment.Step(e.StepId))
+            .Where(s => s?.Spec.Kind is StepKind.Lauter or StepKind.RunOff or StepKind.KnockOut)
+            .SelectMany(s => moment.Unread(s!)).Select(e => ReadingWords.What(e.Kind, e.Vessel, day.Plan.Brewhouse, shell.Notation)).ToList();
+        return unread.Count == 0 ? "" : shell.Notation.Text($" Not read yet: {string.Join(", ", unread)}; a digit takes it.");
     }
 
     // read while doughing in, a mash can be mended only once it rests

@@ -48,7 +48,11 @@ public abstract record Overlay(string Question);
 /// <param name="Initial">Text to begin with; the digit that opened it.</param>
 /// <param name="Hint">What is expected and how it is understood so far.</param>
 /// <param name="Fault">Why what was typed cannot be taken; null: nothing wrong.</param>
-public sealed record EntryOverlay(string Question, string Initial, Line Hint, Line? Fault) : Overlay(Question);
+public sealed record EntryOverlay(string Question, string Initial, Line Hint, Line? Fault) : Overlay(Question)
+{
+    /// <summary>The text to begin with is what stands there now: what is typed first takes its place, an arrow keeps it.</summary>
+    public bool Replaces { get; init; }
+}
 
 /// <summary>A choice by arrows and Enter.</summary>
 public sealed record ChoiceOverlay(string Question, ImmutableArray<Line> Lines, ImmutableArray<Row> Options, int Selected)

@@ -3,7 +3,7 @@ using Humanizer;
 
 namespace BrewDeck.Deck.Wording;
 
-/// <summary>Lengths of time in words. Rounded to minutes from 100 seconds on.</summary>
+/// <summary>Lengths of time in words. In tables rounded to minutes from one minute on, in sentences from 100 seconds on.</summary>
 public static class Durations
 {
     private const double SecondsShownBelow = 100;
@@ -13,9 +13,9 @@ public static class Durations
     {
         if (seconds < 0)
             return "-" + Short(-seconds);
-        var length = Rounded(seconds);
-        if (length.TotalMinutes < 1 || (seconds < SecondsShownBelow && length.Seconds != 0))
-            return Text(length.TotalSeconds) + " s";
+        if (Math.Round(seconds) < 60)
+            return Text(Math.Round(seconds)) + " s";
+        var length = TimeSpan.FromMinutes(Math.Round(seconds / 60, MidpointRounding.AwayFromZero));
         if (length.TotalHours < 1)
             return Text(length.TotalMinutes) + " min";
         return length.Minutes == 0

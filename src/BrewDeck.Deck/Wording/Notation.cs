@@ -49,6 +49,7 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     public string Mass(double kg) => Us
         ? Pounds(kg)
         : kg >= 100 ? Number(kg, "0.0") + " kg"
+        : kg >= 10 ? Number(kg, "0.00") + " kg"
         : kg < 0.9995 ? Number(kg * 1000, "0") + " g" : Number(kg, "0.000") + " kg";
 
     /// <summary>Hops and small additions.</summary>

@@ -8,14 +8,15 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>The live run sheet: what is over with its real times, what is ahead with the expected ones.</summary>
 public static class RunSheetLines
 {
+    /// <summary>In the order of time; what never began stands after what was before it in the plan.</summary>
     public static ImmutableArray<Line> Of(DeckMoment moment) =>
-    [
-        .. moment.State.Steps
-            .GroupBy(s => s.Spec.Unit)
-            .OrderBy(g => g.Key)
-            .SelectMany(unit => new[] { Line.Of(Names.Sentence(Names.Unit(unit.Key, moment.Notation)), Tone.Strong) }
-                .Concat(unit.Select(s => One(s, moment)))),
-    ];
+        [.. InOrder(moment).Select(s => One(s, moment))];
+
+    private static IEnumerable<RunStep> InOrder(DeckMoment moment)
+    {
+        var lastMs = 0L;
+        return moment.State.Steps.Select(s => (Step: s, AtMs: lastMs = StartMs(s, moment) ?? lastMs)).ToList().OrderBy(x => x.AtMs).Select(x => x.Step);
+    }
 
     private static Line One(RunStep run, DeckMoment moment)
     {
@@ -28,12 +29,11 @@ public static class RunSheetLines
             new Span(moment.Title(run.Spec.Id), current ? Tone.Strong : run.Open ? Tone.Normal : Tone.Muted)]);
     }
 
-    private static string Start(RunStep run, DeckMoment moment)
-    {
-        if (run.StartedMs is { } ms)
-            return moment.Notation.Clock(ms);
-        return Ahead(run, moment) is { } step ? moment.Clock(step.StartS) : "";
-    }
+    private static string Start(RunStep run, DeckMoment moment) => StartMs(run, moment) is { } ms ? moment.Notation.Clock(ms) : "";
+
+    /// <summary>When it began or is expected to; null: neither.</summary>
+    private static long? StartMs(RunStep run, DeckMoment moment) =>
+        run.StartedMs ?? (Ahead(run, moment) is { } step ? moment.DayStartMs + (long)(step.StartS * 1000) : null);
 
     private static string Length(RunStep run, DeckMoment moment) => run switch
     {

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Running;
 using System.CommandLine;
 using BrewDeck.Commands.Shipping;
 using BrewDeck.Deck.Wording;
@@ -64,12 +65,18 @@ internal static class CommandTable
 
     private static readonly Option<string?> Probe = new("--probe")
     {
-        Description = "File, FIFO or serial device that offers readings as JSON lines, such as {\"vessel\":\"tun\",\"temperature_c\":66.4}.",
+        Description = "File, FIFO or serial device, or mqtt://HOST[:PORT]/TOPIC, that offers readings as JSON lines, such as {\"vessel\":\"tun\",\"temperature_c\":66.4}.",
         HelpName = "PATH",
     };
 
+    private static readonly Option<ReadingKind[]> ProbeRule = new("--probe-rule")
+    {
+        Description = "Kinds of reading taken from the probe without a key, once a step, when fresh, quiet and near what the step expects; may be given again.",
+        HelpName = "temperature|volume|gravity|ph",
+    };
+
     private static DeckOptions Deck(ParseResult p) =>
-        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe)) { Tongue = BrewersTongue.Of(p.GetValue(Language)) };
+        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe), [.. p.GetValue(ProbeRule) ?? []]) { Tongue = BrewersTongue.Of(p.GetValue(Language)) };
 
     /// <exception cref="BrewDeck.Deck.LogbookException">There is no home to look in.</exception>
     public static string FolderOf(ParseResult parsed) => LogFolder.Resolve(parsed.GetValue(Logbook));
@@ -83,7 +90,7 @@ internal static class CommandTable
         }
         var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Language, Brewer, Colours, Bell };
         root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
-        var brew = new Command("brew", "The deck on this terminal, or with --plain in printed lines.") { Colours, Bell, Plainly, Probe };
+        var brew = new Command("brew", "The deck on this terminal, or with --plain in printed lines.") { Colours, Bell, Plainly, Probe, ProbeRule };
         brew.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
         root.Subcommands.Add(brew);
         root.Subcommands.Add(Plan(Place));
@@ -139,7 +146,7 @@ internal static class CommandTable
         var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
         var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
         var exercise = new Option<int?>("--exercise") { Description = "One of the graded exercises, 1 to 7, on the deck.", HelpName = "N" };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Colours, Bell, Plainly, Probe };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Colours, Bell, Plainly, Probe, ProbeRule };
         day.AddTo(command);
         command.SetAction(p =>
         {

@@ -43,7 +43,7 @@ internal static class DeckCommand
     /// <summary>Lines that are typed whole do not bounce as keys do.</summary>
     public static SessionSettings Settings(Workplace place, DeckOptions options)
     {
-        var settings = new SessionSettings { Units = options.Units, Tongue = options.Tongue, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer };
+        var settings = new SessionSettings { Units = options.Units, Tongue = options.Tongue, Zone = TimeZoneInfo.Local, ProgramVersion = Workplace.Version, Brewer = place.Brewer, TakenByRule = options.TakenByRule.IsDefault ? [] : options.TakenByRule };
         return options.Plain ? settings with { DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero } : settings;
     }
 
@@ -62,12 +62,18 @@ internal static class DeckCommand
         return ExitCode.Done;
     }
 
-    private static ProbeReader? Probe(string? path, TimeProvider time, ProbeMail? mail)
+    private static IDisposable? Probe(string? path, TimeProvider time, ProbeMail? mail)
     {
         if (path is null || mail is null)
             return null;
+        if (path.StartsWith(MqttAddress.Scheme, StringComparison.OrdinalIgnoreCase))
+        {
+            return MqttAddress.Read(path) is { } address
+                ? new MqttProbe(address, time, mail)
+                : throw new UsageException($"--probe: \"{path}\" is no topic of a broker; right is mqtt://HOST/TOPIC or mqtt://HOST:1883/TOPIC");
+        }
         if (!OperatingSystem.IsLinux())
-            throw new UsageException("--probe: works on Linux only; leave it out and type the readings");
+            throw new UsageException("--probe: files, FIFOs and devices work on Linux only; use mqtt://HOST/TOPIC, or leave it out and type the readings");
         if (path.Length == 0 || Directory.Exists(path))
             throw new UsageException($"--probe: \"{path}\" is no file, FIFO or serial device; write the path of one");
         return new ProbeReader(path, time, mail);

@@ -34,7 +34,7 @@ internal sealed class BrewDeckStore(string folder) : IDisposable
         Timing.Print(Name, "its model folded", () => RunFold.RecordOf(batches[folded++]).Count);
         Timing.Print(Name, "a batch's page, both with its words", () => Page(open, shown++));
         var all = open.List();
-        Timing.Print(Name, "search as typed", () => BatchSearch.Of(all, "porter 2020-0").Count());
+        Timing.Print(Name, "search as typed", () => BatchSearch.Of(all, "porter 2020-0", Notation.Metric).Count());
         Timing.PrintPeak(Name);
         Timing.PrintSizes(Name, Directory.EnumerateFiles(Path(folder)));
         Console.WriteLine($"| {Name} | batches listed | {heads - 1} | | |");

@@ -103,7 +103,7 @@ internal sealed class SqliteStore : IDisposable
             var points = new List<TrendPoint>();
             while (reader.Read())
                 points.Add(new(reader.GetInt32(0), reader.GetDouble(1)));
-            lines += points.Count > 0 ? TrendWords.Sums(ControlChart.Of(points), points[^1].Value, figure).Length : 0;
+            lines += points.Count > 0 ? TrendWords.Sums(ControlChart.Of(points), points[^1].Value, figure, Notation.Metric).Length : 0;
         }
 
         return lines;

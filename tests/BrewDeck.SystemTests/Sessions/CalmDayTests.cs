@@ -1,6 +1,7 @@
 using BrewDeck.Commands;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
@@ -27,6 +28,29 @@ public sealed class CalmDayTests(ITestOutputHelper said)
 
         Assert.All(raised.GroupBy(e => e.AtMs / 60_000), minute => Assert.Single(minute));
         Assert.InRange(raised.Count, 0, 6);
+    }
+
+    /// <summary>Figures for many days; minutes.</summary>
+    [Fact(Explicit = true)]
+    public void Forty_days_have_no_minute_with_more_than_one_alarm()
+    {
+        var counts = new List<int>();
+        var kinds = new List<AlarmKind>();
+        foreach (var recipe in (string[])["quayside-amber", "harbour-lager", "lantern-pale", "breakwater-strong"])
+        {
+            for (var seed = 1; seed <= 10; seed++)
+            {
+                var raised = Day(recipe, seed).OfType<AlarmRaised>().ToList();
+                Assert.All(raised.GroupBy(e => e.AtMs / 60_000), minute => Assert.Single(minute));
+                counts.Add(raised.Count);
+                kinds.AddRange(raised.Select(e => e.Alarm.Kind));
+            }
+        }
+        counts.Sort();
+        said.WriteLine($"{counts.Count} days: {counts.Sum()} alarms, {counts[0]} to {counts[^1]} a day, median {counts[counts.Count / 2]}; days without any: {counts.Count(c => c == 0)}");
+        foreach (var kind in kinds.GroupBy(k => k).OrderByDescending(k => k.Count()))
+            said.WriteLine($"{kind.Key}: {kind.Count()}");
+        Assert.InRange(counts[^1], 0, 6);
     }
 
     private static IReadOnlyList<RunEvent> Day(string recipe, int seed)

@@ -39,6 +39,16 @@ public sealed class RecipeMakingTests : IDisposable
     }
 
     [Fact]
+    public void What_is_typed_takes_the_place_of_the_name_and_an_arrow_keeps_it()
+    {
+        Recipes().MoveTo("Quayside Amber").Strike("c");
+        _at.Pick("name").Line("Pier Bitter");
+        Assert.Contains("Pier Bitter on", _at.Text, StringComparison.Ordinal);
+        _at.Pick("name").Strike(Left, null).Line("X");
+        Assert.Matches("Pier Bitte?Xr? on", _at.Text);
+    }
+
+    [Fact]
     public void A_changed_recipe_keeps_its_comments_and_its_old_version()
     {
         Recipes().MoveTo("Quayside Amber").Strike("e");

@@ -27,7 +27,10 @@ public sealed class ScalingTests : IDisposable
         var path = Path.Combine(_at.Folder, "recipes", "quayside-amber-on-quayside-35.toml");
         var saved = RecipeFile.Read(File.ReadAllText(path), path, Catalogue.Empty);
         Assert.Equal((18, 1.048, 30, 3), (saved.BatchL, saved.OriginalGravitySg, saved.BitternessIbu, saved.MashThicknessLPerKg));
-        _at.Strike(Escape).MoveTo("Quayside Amber on Quayside 35");
+        _at.Strike(Escape);
+        var list = Assert.IsType<ListScreen>(_at.Session.Screen);
+        Assert.Equal("Quayside Amber", list.Rows[list.Selected].Cells[0]);
+        _at.MoveTo("Quayside Amber on Quayside 35");
     }
 
     [Fact]

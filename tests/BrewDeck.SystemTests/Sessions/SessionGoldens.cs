@@ -13,7 +13,9 @@ internal static class SessionGoldens
         {
             Directory.CreateDirectory(Path.GetDirectoryName(built)!);
             File.WriteAllText(built, seen);
-            File.WriteAllText(Path.Combine(Path.GetDirectoryName(here)!, "Goldens", name + ".txt"), seen);
+            var kept = Path.Combine(Path.GetDirectoryName(here)!, "Goldens", name + ".txt");
+            Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
+            File.WriteAllText(kept, seen);
         }
         Assert.Equal(Screens(File.ReadAllText(built)), Screens(seen));
     }

@@ -78,21 +78,78 @@ public sealed class ColourTests
         from surface in Enum.GetNames<Surface>()
         select new TheoryDataRow<string, string, string>(theme, tone, surface));
 
+    /// <summary>WCAG 2.2, success criterion 1.4.3 (AA): text of any size at least 4.5:1; 1.4.6 (AAA): 7:1, which the contrast theme keeps.</summary>
     [Theory]
     [MemberData(nameof(Inks))]
     public void Text_stands_out_from_what_it_lies_on(string theme, string tone, string surface)
     {
-        var ink = Look.Of(Enum.Parse<Theme>(theme)).Ink(Enum.Parse<Tone>(tone), Enum.Parse<Surface>(surface));
-        var (one, other) = (Luminance(ink.Foreground), Luminance(ink.Background));
-        var contrast = (Math.Max(one, other) + 0.05) / (Math.Min(one, other) + 0.05);
+        var contrast = Contrast(InkOf(theme, tone, surface));
         Assert.True(contrast >= (theme == nameof(Theme.Contrast) ? 7 : 4.5), $"{contrast:0.00}");
     }
 
-    /// <summary>Relative luminance, WCAG 2.</summary>
-    private static double Luminance(Color colour)
+    public static TheoryData<string, string> Sights() => new(
+        from theme in Enum.GetNames<Theme>()
+        from sight in ColourSight.All.Keys
+        select new TheoryDataRow<string, string>(theme, sight));
+
+    /// <summary>Simulated, colours lose hue, not legibility: the same bound holds for every tone on every surface, also where the ink is warmest.</summary>
+    [Theory]
+    [MemberData(nameof(Sights))]
+    public void Text_stands_out_for_those_who_see_colours_otherwise(string theme, string sight)
     {
-        static double Linear(int value) =>
-            value / 255.0 is var c && c <= 0.04045 ? c / 12.92 : Math.Pow((value / 255.0 + 0.055) / 1.055, 2.4);
-        return 0.2126 * Linear(colour.R) + 0.7152 * Linear(colour.G) + 0.0722 * Linear(colour.B);
+        foreach (var (tone, surface) in from t in Enum.GetNames<Tone>() from s in Enum.GetNames<Surface>() select (t, s))
+        {
+            var ink = InkOf(theme, tone, surface);
+            var contrast = Contrast(ColourSight.Seen(ink.Foreground, sight), ColourSight.Seen(ink.Background, sight));
+            Assert.True(contrast >= 4.5, $"{tone} on {surface}: {contrast:0.00}");
+        }
     }
+
+    /// <summary>
+    /// What is due, abnormal or urgent differs from plain text by its weight in every theme, so that no tone is told by hue alone; words
+    /// and shapes go with it (<c>Labels.Mark</c>).
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Sights))]
+    public void Tones_that_ask_for_something_are_told_apart_from_plain_text(string theme, string sight)
+    {
+        var plain = InkOf(theme, nameof(Tone.Normal), nameof(Surface.Ground));
+        foreach (var tone in (string[])[nameof(Tone.Due), nameof(Tone.Warning), nameof(Tone.Alarm)])
+        {
+            var ink = InkOf(theme, tone, nameof(Surface.Ground));
+            Assert.True(ink.Style.HasFlag(TextStyle.Bold) && !plain.Style.HasFlag(TextStyle.Bold), tone);
+            Assert.NotEqual((ColourSight.Seen(plain.Foreground, sight), ColourSight.Seen(plain.Background, sight)), (ColourSight.Seen(ink.Foreground, sight), ColourSight.Seen(ink.Background, sight)));
+        }
+    }
+
+    /// <summary>The simulation itself: greys stay greys; red and green of one lightness fall together for those who lack one of the two.</summary>
+    [Fact]
+    public void The_simulated_sights_do_what_they_are_for()
+    {
+        foreach (var sight in ColourSight.All.Keys)
+            Assert.Equal(new Color(120, 120, 120), ColourSight.Seen(new Color(120, 120, 120), sight));
+        var (red, green) = (new Color(200, 60, 60), new Color(110, 110, 40));
+        Assert.True(Apart(red, green, "deuteranopia") < 0.6 * Distance(red, green), $"{Apart(red, green, "deuteranopia")}");
+    }
+
+    private static double Apart(Color one, Color other, string sight) => Distance(ColourSight.Seen(one, sight), ColourSight.Seen(other, sight));
+
+    private static double Distance(Color a, Color b) =>
+        Math.Sqrt(Math.Pow(a.R - b.R, 2) + Math.Pow(a.G - b.G, 2) + Math.Pow(a.B - b.B, 2));
+
+    private static global::Terminal.Gui.Drawing.Attribute InkOf(string theme, string tone, string surface) =>
+        Look.Of(Enum.Parse<Theme>(theme)).Ink(Enum.Parse<Tone>(tone), Enum.Parse<Surface>(surface));
+
+    private static double Contrast(global::Terminal.Gui.Drawing.Attribute ink) => Contrast(ink.Foreground, ink.Background);
+
+    /// <summary>Contrast ratio, WCAG 2.</summary>
+    private static double Contrast(Color text, Color behind)
+    {
+        var (one, other) = (Luminance(text), Luminance(behind));
+        return (Math.Max(one, other) + 0.05) / (Math.Min(one, other) + 0.05);
+    }
+
+    /// <summary>Relative luminance, WCAG 2.</summary>
+    private static double Luminance(Color colour) =>
+        0.2126 * ColourSight.Linear(colour.R) + 0.7152 * ColourSight.Linear(colour.G) + 0.0722 * ColourSight.Linear(colour.B);
 }

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BrewDeck.Terminal.Paint;
 using BrewDeck.Terminal.Stills;
 
 namespace BrewDeck.SystemTests.Terminal;
@@ -31,7 +32,7 @@ public sealed partial class PictureTests
     [Fact]
     public void A_light_picture_differs_in_colour_only()
     {
-        var (dark, light) = (StillScreen.Of(SampleScreens.Rest, 80, 24), StillScreen.Of(SampleScreens.Rest, 80, 24, light: true));
+        var (dark, light) = (StillScreen.Of(SampleScreens.Rest, 80, 24), StillScreen.Of(SampleScreens.Rest, 80, 24, Theme.Light));
         Assert.Equal(dark.ToText(), light.ToText());
         Assert.Contains("#f7f7f4", light.ToSvg(), StringComparison.Ordinal);
         Assert.DoesNotContain("#f7f7f4", dark.ToSvg(), StringComparison.Ordinal);

@@ -53,7 +53,7 @@ public class NotationTests
     [Theory]
     [InlineData(45, "45 s", "45 seconds")]
     [InlineData(60, "1 min", "1 minute")]
-    [InlineData(90, "90 s", "1 minute and 30 seconds")]
+    [InlineData(90, "2 min", "1 minute and 30 seconds")]
     [InlineData(1380, "23 min", "23 minutes")]
     [InlineData(5400, "1 h 30 min", "1 hour and 30 minutes")]
     [InlineData(7199, "2 h", "2 hours")]

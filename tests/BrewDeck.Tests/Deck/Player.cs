@@ -10,11 +10,14 @@ internal sealed class Player
 {
     public static readonly DateTimeOffset Morning = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs);
 
-    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, Tongue? tongue = null)
+    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, Tongue? tongue = null, params ReadOnlySpan<ReadingKind> byRule)
     {
         Store = store ?? new MemoryStore();
         Now = at ?? Morning;
-        Session = new Session(new SessionPorts(Store, new TwoHouses(), rehearsal), new SessionSettings { ProgramVersion = "test", Tongue = tongue ?? Tongue.English }, Now);
+        Session = new Session(
+            new SessionPorts(Store, new TwoHouses(), rehearsal),
+            new SessionSettings { ProgramVersion = "test", Tongue = tongue ?? Tongue.English, TakenByRule = [.. byRule] },
+            Now);
     }
 
     public MemoryStore Store { get; }
@@ -106,7 +109,11 @@ internal sealed class Player
             Now = due;
             Send(new Input.Tick());
         }
-        return Session.Focus!.Act == FocusAct.Wait ? this : Space();
+        if (Session.Focus!.Act == FocusAct.Wait)
+            return this;
+        Space();
+        // the deck asks once for a reading that nothing else would give
+        return Screen.Overlay is ChoiceOverlay { Options: [{ Cells: ["Read it now"] }, _] } ? Down().Enter() : this;
     }
 
     public Player RunUntil(Func<RunState, bool> reached)

@@ -11,7 +11,7 @@ namespace BrewDeck.Tests.Running;
 public sealed class LiveLimitTests
 {
     [Theory]
-    [InlineData("liquor_in_tank", "mash.dough-in", ReadingKind.Volume, "liquor", 22, 45)]
+    [InlineData("liquor_in_tank", "liquor.heat-strike", ReadingKind.Volume, "liquor", 33, 41)]
     [InlineData("mash_in_tun", "mash.transfer", ReadingKind.Volume, "tun", 48, 56)]
     [InlineData("wort_in_fermenter", "cool.knock-out", ReadingKind.Volume, "kettle", 56, 63)]
     [InlineData("wort_covers_elements", "lauter.run", ReadingKind.Volume, "kettle", 38, 26)]
@@ -149,6 +149,8 @@ public sealed class LiveLimitTests
         {
             Vessels = [.. Demo.FiveVessels.Vessels.Select(v => v.Id == "whirlpool" ? v with { CapacityL = 57 } : v)],
         },
+        // a level read while a fill is due says what that fill has done: what leads beyond the limit is read before
+        "liquor_in_tank" => Changed("liquor", v => v with { CapacityL = 45 }),
         "wort_covers_elements" => Changed("kettle", v => v with { Elements = [v.Elements[0] with { CoverL = 30 }] }),
         "mash_covers_elements" => Changed("tun", v => v with { Elements = [v.Elements[0] with { CoverL = 25 }] }),
         "heats_to_target:liquor.heat-sparge" => Changed("liquor", v => v with { Elements = [v.Elements[0] with { PowerW = 560 }] }),

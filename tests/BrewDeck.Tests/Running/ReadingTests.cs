@@ -1,4 +1,6 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Tests.Laws;
 using BrewDeck.Tests.Planning;
 
@@ -134,5 +136,73 @@ public class ReadingTests
     {
         var moved = Assert.Single(_day.Read(ReadingKind.Temperature, "grain", 8), s => s.Figure == "target_c:liquor.heat-strike");
         Assert.InRange(moved.After - moved.Before, 0.5, 2.5);
+    }
+
+    /// <summary>The whole level read when the model has only begun to fill, or knows of no fill at all yet.</summary>
+    [Theory]
+    [InlineData(false, 0)]
+    [InlineData(true, 0)]
+    [InlineData(true, 1)]
+    public void A_level_read_before_a_fill_is_said_to_be_over_is_what_is_in_the_vessel(bool started, double minutes)
+    {
+        var full = _day.State.Plan!.Steps.Single(s => s.Spec.Id == "liquor.fill").Expected[0].Value;
+        ToTheFill(started);
+        _day.Wait(minutes);
+        Assert.IsType<Decision.Accepted>(_day.Do(new RunCommand.Take(new Reading(ReadingKind.Volume, "liquor", full - 0.6, ""))));
+        _day.RunPast("liquor.fill");
+        Assert.Equal(full - 0.6, Contents.StandsL(_day.Vessel("liquor")), 0.1);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_level_read_half_way_through_a_fill_leaves_the_other_half_to_come(bool started)
+    {
+        var full = _day.State.Plan!.Steps.Single(s => s.Spec.Id == "liquor.fill").Expected[0].Value;
+        ToTheFill(started);
+        _day.Read(ReadingKind.Volume, "liquor", full / 2);
+        Assert.Equal(full / 2, Contents.StandsL(_day.Vessel("liquor")), 0.2);
+        _day.RunPast("liquor.fill");
+        Assert.Equal(full, Contents.StandsL(_day.Vessel("liquor")), 0.2);
+    }
+
+    private void ToTheFill(bool started)
+    {
+        if (started)
+            _day.RunUntil("liquor.fill");
+        else
+            _day.RunUntil(s => StepOrder.CanStart(s, s.Step("liquor.fill")!));
+    }
+
+    /// <summary>Read early, the end of the run-off is known before it is said to be over.</summary>
+    [Theory]
+    [InlineData(0.006, RemedyKind.Dilute)]
+    [InlineData(-0.006, RemedyKind.BoilLonger)]
+    public void A_kettle_read_at_the_end_of_a_run_off_that_still_runs_calls_for_ways(double by, RemedyKind remedy)
+    {
+        _day.RunUntil("lauter.run");
+        var step = _day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run");
+        _day.Wait(step.DurationS / 60 + 1);
+        _day.ReadOff(ReadingKind.Volume, "kettle", 0);
+        Assert.Empty(_day.Offers);
+        _day.ReadOff(ReadingKind.Gravity, "kettle", by);
+        Assert.Equal(RunStatus.Running, _day.State.Step("lauter.run")!.Status);
+        Assert.Contains(_day.Offers, r => r.Kind == remedy);
+    }
+
+    /// <summary>An alarm that points to the remedies never stands where there are none.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(25)]
+    public void A_mash_read_while_doughing_in_late_is_off_for_alarm_and_remedies_alike(double minutesLate)
+    {
+        _day.RunUntil("mash.dough-in");
+        var takes = _day.Forecast.Rest.First(s => s.Spec.Id == "mash.dough-in").DurationS / 60;
+        _day.Wait(0.5 * takes);
+        _day.ReadOff(ReadingKind.Temperature, "tun", -4);
+        _day.Wait(takes + minutesLate);
+        _day.RunPast("mash.dough-in");
+        Assert.Contains(AlarmRules.At(_day.State, _day.Forecast, _day.Focus, _day.NowMs), a => a.Kind == AlarmKind.MashOff);
+        Assert.Contains(_day.Offers, r => r.Kind is RemedyKind.HeatMash or RemedyKind.AddHotWater);
     }
 }

@@ -79,22 +79,18 @@ public static class AlarmRules
     private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>
         s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind.Heats() && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff or StepKind.Ramp or StepKind.HeatMash));
 
+    /// <summary>A mash that cools as the plan says it will is not off; what stands as an alarm is also what the remedies look for.</summary>
     private static IEnumerable<Alarm> Mash(RunState state)
     {
         var rest = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Rest });
-        if (rest?.Spec.TargetC is not { } target)
+        if (rest?.Spec.TargetC is not { } target || RestReadings.Last(state, rest, ReadingKind.Temperature) is not { } read
+            || state.Remedies.Any(r => r.AtMs >= read.AtMs))
             yield break;
-        var read = state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == rest.Spec.Vessel);
-        if (read is null || !IsOf(rest, read, state) || state.Remedies.Any(r => r.AtMs >= read.AtMs))
-            yield break;
-        var off = Math.Abs(read.Reading.Value - target);
+        var celsius = read.Reading.Value;
+        var off = Math.Abs(RestReadings.OffK(state, rest, celsius, target, read.AtMs));
         if (off > (Stands(state, AlarmKind.MashOff, rest.Spec.Id) ? MashClearK : MashOffK))
-            yield return new(AlarmKind.MashOff, rest.Spec.Id, read.Reading.Value, target);
+            yield return new(AlarmKind.MashOff, rest.Spec.Id, celsius, target);
     }
-
-    /// <summary>Read in the rest, or while doughing in for it.</summary>
-    private static bool IsOf(RunStep rest, TakenReading read, RunState state) =>
-        read.AtMs >= rest.StartedMs || state.Step(read.StepId)?.Spec.Kind == StepKind.DoughIn;
 
     private static IEnumerable<Alarm> Waiting(RunState state, RunFocus focus, long nowMs)
     {

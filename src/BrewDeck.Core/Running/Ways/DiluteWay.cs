@@ -10,7 +10,7 @@ internal sealed class DiluteWay : Way
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
     {
         var aims = Aims.Of(weigh, weigh.Forecast);
-        if (weigh.Live.PreBoil is null)
+        if (weigh.Live.PreBoil is null && !weigh.HasRunOff)
             return [];
         var cold = weigh.Live.Plant.KnockedOutL > 0;
         var vessel = cold ? PlantSetting.FermenterId : weigh.Kettle.Id;

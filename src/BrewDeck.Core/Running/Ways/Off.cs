@@ -81,20 +81,17 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? Mash(Weigh weigh)
     {
         var rest = Rest(weigh.State);
-        if (rest?.Spec.TargetC is not { } target || !Read(weigh.State, ReadingKind.Temperature, rest.Spec.Vessel, (rest.StartedMs ?? 0) - 600_000))
+        if (rest?.Spec.TargetC is not { } target || !ReadFor(weigh.State, rest, ReadingKind.Temperature))
             return null;
         var index = weigh.Live.Setting.IndexOf(rest.Spec.Vessel);
-        var cooled = weigh.Plan.Steps.FirstOrDefault(s => s.Spec.Id == rest.Spec.Id)?.After.Vessels[index].TempC ?? target;
-        var celsius = weigh.Live.Plant.Vessels[index].TempC;
-        // a mash that cools as the plan says it will is not off
-        var by = celsius - Math.Clamp(celsius, Math.Min(cooled, target), Math.Max(cooled, target));
+        var by = RestReadings.OffK(weigh.State, rest, weigh.Live.Plant.Vessels[index].TempC, target, weigh.NowMs);
         return Math.Abs(by) < NearK ? null : new(OffKind.Mash, rest.Spec.Id, by);
     }
 
     private static Off? MashPh(Weigh weigh)
     {
         var rest = Rest(weigh.State);
-        if (rest?.Spec.ExpectedPh is not { } expected || !Read(weigh.State, ReadingKind.Ph, rest.Spec.Vessel, (rest.StartedMs ?? 0) - 600_000))
+        if (rest?.Spec.ExpectedPh is not { } expected || !ReadFor(weigh.State, rest, ReadingKind.Ph))
             return null;
         var by = weigh.State.Readings.Last(r => r.Reading.Kind == ReadingKind.Ph).Reading.Value - expected;
         return Math.Abs(by) < NearPh ? null : new(OffKind.MashPh, rest.Spec.Id, by);
@@ -144,7 +141,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         var (state, since) = (weigh.State, LastChosenMs(weigh.State));
         if (weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].LiquidKg > 0)
             return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
-        bool InKettle(TakenReading r) => weigh.Live.PreBoil is not null && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
+        bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
         bool FirstRunnings(TakenReading r) => r.Reading.Kind == ReadingKind.Gravity && r.Reading.Vessel == weigh.Plan.Brewhouse.LauterTun.Id && weigh.RunOff is not null;
         return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))
             || state.Troubles.Any(t => Math.Max(t.AtMs, t.OverMs ?? 0) > since && t.Trouble.Kind is not TroubleKind.RunoffStuck)
@@ -161,6 +158,9 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static RunStep? Rest(RunState state) =>
         state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind == StepKind.Rest);
+
+    private static bool ReadFor(RunState state, RunStep rest, ReadingKind kind) =>
+        RestReadings.Last(state, rest, kind) is { } read && read.AtMs > LastChosenMs(state);
 
     private static bool Read(RunState state, ReadingKind kind, string vessel, long fromMs) =>
         state.Readings.Any(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs > LastChosenMs(state));

@@ -12,9 +12,14 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     private const int MostLooks = 20;
 
+    /// <summary>A brewer who reads the kettle this long before the model ends the run-off reads its end; s, common practice, no source.</summary>
+    private const double AlmostS = 120;
+
     public RunState State => state;
 
     public Forecast Forecast => forecast;
+
+    public long NowMs => nowMs;
 
     public Plan Plan => state.Plan!;
 
@@ -24,6 +29,10 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     /// <summary>The run-off that is going on or still to come.</summary>
     public RunStep? RunOff => state.Steps.LastOrDefault(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff);
+
+    /// <summary>The last run-off has all but come to its end, though nobody has said so yet: what the kettle holds is what will boil.</summary>
+    public bool HasRunOff => RunOff is { Status: RunStatus.Running } run
+        && forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { DurationS: <= AlmostS };
 
     /// <summary>Whether anything bitter is still to go in.</summary>
     public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)

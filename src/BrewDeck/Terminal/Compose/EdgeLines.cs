@@ -22,6 +22,7 @@ internal static class EdgeLines
         return Lines.Join(title, Lines.Blank(width - title.Width() - corner.Width()), corner);
     }
 
+    /// <summary>What stands first is cut first, and left away where less than a word of it would be left; the clock stays.</summary>
     private static Line Corner(string text, int room)
     {
         var whole = Line.Of(text, Tone.Muted);
@@ -30,7 +31,7 @@ internal static class EdgeLines
             return whole;
         var after = Line.Of(text[end..], Tone.Muted);
         var left = room - after.Width();
-        return left < NameLeast ? whole : Lines.Join(Line.Of(text[..end], Tone.Muted).CutTo(left), after);
+        return left < NameLeast ? Corner(text[(end + Between.Length)..], room) : Lines.Join(Line.Of(text[..end], Tone.Muted).CutTo(left), after);
     }
 
     /// <summary>In at most so many rows; an ellipsis shows that there was more.</summary>

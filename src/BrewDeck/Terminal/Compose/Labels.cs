@@ -33,5 +33,8 @@ internal static class Labels
         return mark == "" || line.ToString().StartsWith('!') ? line : Lines.Join(Line.Of(mark + " ", tone), line);
     }
 
+    /// <summary>Where the orders stand whole that had no room on the deck.</summary>
+    public const string AllOrders = ": p shows all";
+
     public static string More(int lines) => $"{Lines.Cut} {lines} more";
 }

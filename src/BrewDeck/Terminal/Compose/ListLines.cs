@@ -10,6 +10,7 @@ internal static class ListLines
     private const int Narrowest = 4;
     private const string Chosen = "▸ ";
     private const string NotChosen = "  ";
+    private const string Deeper = "    ";
 
     /// <summary>Widths of the columns: fixed ones first, the rest shared among those that take what is left.</summary>
     public static ImmutableArray<int> Widths(ImmutableArray<Column> columns, int width)
@@ -26,10 +27,15 @@ internal static class ListLines
     public static Line Row(ImmutableArray<Column> columns, Row row, bool chosen, int width) =>
         Cells(columns, row.Cells, Widths(columns, width), Lead(row, chosen), row.Tone, width);
 
-    /// <summary>Rows without columns, as in a choice.</summary>
-    public static Line Option(Row row, bool chosen, int width) => Lines.Join(
-        Line.Of(Lead(row, chosen), row.Tone),
-        Line.Of(string.Join("  ", row.Cells), row.Tone)).Fit(width);
+    /// <summary>A row without columns, as in a choice, whole: what has no room beside its name stands below it.</summary>
+    public static ImmutableArray<Line> Option(Row row, bool chosen, int width)
+    {
+        var whole = Line.Of(Lead(row, chosen) + string.Join("  ", row.Cells), row.Tone);
+        if (whole.Width() <= width) return [whole.Fit(width)];
+        var below = row.Cells.Length < 2 ? [] : Line.Of(Deeper + string.Join("  ", row.Cells[1..]), row.Tone).Wrap(width, Deeper.Length);
+        ImmutableArray<Line> named = Line.Of(Lead(row, chosen) + row.Cells[0], row.Tone).Wrap(width, Deeper.Length);
+        return [.. named.Concat(below).Select(line => line.Fit(width))];
+    }
 
     /// <summary>First row to show so that the chosen one is in sight, moving as little as possible.</summary>
     public static int Scroll(int first, int chosen, int count, int height)

@@ -12,6 +12,7 @@ internal sealed class ChoicePanel : View
 {
     private readonly LinesView _frame;
     private readonly LinesView _options;
+    private readonly LinesView _place;
     private int _first;
 
     public ChoicePanel(Look look)
@@ -19,8 +20,8 @@ internal sealed class ChoicePanel : View
         CanFocus = false;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
-        (_frame, _options) = (new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel));
-        Add(_frame, _options);
+        (_frame, _options, _place) = (new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel));
+        Add(_frame, _options, _place);
     }
 
     /// <param name="choice">Null: nothing is asked.</param>
@@ -36,14 +37,29 @@ internal sealed class ChoicePanel : View
         var width = Math.Min(above.Width, 90);
         var inner = Math.Max(1, width - FrameLines.Margin);
         var head = Head(choice, inner, above.Height);
-        var rows = Math.Clamp(above.Height - 2 - head.Length, 1, Math.Max(1, choice.Options.Length));
-        _first = ListLines.Scroll(_first, choice.Selected, choice.Options.Length, rows);
-        ImmutableArray<Line> options = [.. Options(choice, rows, inner)];
+        var most = Math.Max(1, above.Height - 2 - head.Length);
+        var blocks = Options(choice, inner);
+        var shown = InSight(blocks, choice.Selected, most);
+        ImmutableArray<Line> options = [.. shown.SelectMany(i => blocks[i]).Take(most)];
         var height = Math.Min(above.Height, head.Length + options.Length + 2);
         this.Place(new Rectangle(0, above.Height - height, width, height));
         var blank = Enumerable.Repeat(Lines.Empty, options.Length);
         _frame.Show(FrameLines.Around([.. head, .. blank], width), new Rectangle(0, 0, width, height));
-        _options.Show(options, new Rectangle(2, 1 + head.Length, inner, options.Length), choice.Selected - _first);
+        var before = shown.TakeWhile(i => i != choice.Selected).Sum(i => blocks[i].Length);
+        _options.Show(options, new Rectangle(2, 1 + head.Length, inner, options.Length), before, blocks.Length == 0 ? 0 : blocks[choice.Selected].Length);
+        var bar = shown.Length == blocks.Length ? [] : PlaceLines.Of(_first, blocks.Length, shown.Length);
+        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(width - 1, 1 + head.Length, 1, bar.Length));
+    }
+
+    /// <summary>Whole options, the chosen one among them, from where the last look began, moving as little as possible.</summary>
+    private ImmutableArray<int> InSight(ImmutableArray<ImmutableArray<Line>> blocks, int chosen, int rows)
+    {
+        _first = Math.Clamp(_first, 0, Math.Max(0, blocks.Length - 1));
+        if (chosen < _first) _first = chosen;
+        while (_first < chosen && blocks[_first..(chosen + 1)].Sum(b => b.Length) > rows) _first++;
+        while (_first > 0 && blocks[(_first - 1)..].Sum(b => b.Length) <= rows) _first--;
+        var used = 0;
+        return [.. Enumerable.Range(_first, blocks.Length - _first).TakeWhile((_, i) => (used += blocks[_first + i].Length) <= rows || i == 0)];
     }
 
     /// <summary>Question and text; at least three rows are left for the options.</summary>
@@ -55,7 +71,6 @@ internal sealed class ChoicePanel : View
         return head.Length <= room ? head : [.. head[..(room - 1)], Line.Of(Labels.More(head.Length - room + 1), Tone.Muted)];
     }
 
-    private IEnumerable<Line> Options(ChoiceOverlay choice, int rows, int width) =>
-        choice.Options.Skip(_first).Take(rows)
-            .Select((option, i) => ListLines.Option(option, _first + i == choice.Selected, width));
+    private static ImmutableArray<ImmutableArray<Line>> Options(ChoiceOverlay choice, int width) =>
+        [.. choice.Options.Select((option, i) => ListLines.Option(option, i == choice.Selected, width))];
 }

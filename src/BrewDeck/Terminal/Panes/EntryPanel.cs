@@ -49,14 +49,14 @@ internal sealed class EntryPanel : View
         }
 
         Arrange(entry, above);
-        if (asked is null || asked.Question != entry.Question || asked.Initial != entry.Initial) Begin(entry.Initial);
+        if (asked is null || asked.Question != entry.Question || asked.Initial != entry.Initial) Begin(entry.Initial, entry.Replaces);
     }
 
     public void Paste(string text) => _field.InsertText(text, useOldCursorPos: false);
 
     public void Backspace() => _field.DeleteCharLeft(false);
 
-    private void Begin(string initial)
+    private void Begin(string initial, bool replaces)
     {
         _copying = true;
         if (_field.Text != initial) _field.Text = initial;
@@ -64,6 +64,7 @@ internal sealed class EntryPanel : View
         _field.SetFocus();
         _field.ClearAllSelection();
         _field.MoveEnd();
+        if (replaces) _field.SelectAll();
         _copying = false;
     }
 

@@ -14,6 +14,7 @@ internal sealed class LinesView : View
     private readonly Surface _surface;
     private ImmutableArray<Line> _lines = [];
     private int _chosen = -1;
+    private int _chosenRows;
 
     public LinesView(Look look, Surface surface = Surface.Ground)
     {
@@ -24,12 +25,13 @@ internal sealed class LinesView : View
 
     /// <param name="lines">As wide as the place at most.</param>
     /// <param name="where">Empty: not shown.</param>
-    /// <param name="chosen">The line that is the chosen row; -1: none.</param>
-    public void Show(ImmutableArray<Line> lines, Rectangle where, int chosen = -1)
+    /// <param name="chosen">The first line of the chosen row; -1: none.</param>
+    /// <param name="chosenRows">How many lines it takes.</param>
+    public void Show(ImmutableArray<Line> lines, Rectangle where, int chosen = -1, int chosenRows = 1)
     {
         this.Place(where);
-        if (chosen == _chosen && Lines.Same(lines, _lines)) return;
-        (_lines, _chosen) = (lines, chosen);
+        if (chosen == _chosen && chosenRows == _chosenRows && Lines.Same(lines, _lines)) return;
+        (_lines, _chosen, _chosenRows) = (lines, chosen, chosenRows);
         SetNeedsDraw();
     }
 
@@ -40,7 +42,7 @@ internal sealed class LinesView : View
             Move(0, row);
             foreach (var span in _lines[row].Spans)
             {
-                SetAttribute(_look.Ink(span.Tone, row == _chosen ? Surface.Chosen : _surface));
+                SetAttribute(_look.Ink(span.Tone, row >= _chosen && row < _chosen + _chosenRows && _chosen >= 0 ? Surface.Chosen : _surface));
                 AddStr(span.Text);
             }
         }

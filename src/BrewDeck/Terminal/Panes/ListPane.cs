@@ -17,10 +17,11 @@ internal sealed class ListPane : Pane
     private readonly LinesView _header;
     private readonly LinesView _rows;
     private readonly LinesView _details;
+    private readonly LinesView _place;
     private int _first;
 
     public ListPane(Look look)
-        : base(look) => (_header, _rows, _details) = (AddLines(), AddLines(), AddLines());
+        : base(look) => (_header, _rows, _details, _place) = (AddLines(), AddLines(), AddLines(), AddLines());
 
     public override void Show(Screen screen, Size whole)
     {
@@ -38,12 +39,19 @@ internal sealed class ListPane : Pane
         var headed = list.Columns.Any(column => column.Header != "") && room.Height > 2;
         _header.Show(headed ? [ListLines.Header(list.Columns, room.Width)] : [], headed ? room with { Height = 1 } : default);
         if (headed) (room.Y, room.Height) = (room.Y + 1, room.Height - 1);
+        room = WithPlace(list, room);
         _first = ListLines.Scroll(_first, list.Selected, list.Rows.Length, Math.Max(1, room.Height));
         var seen = list.Rows.Skip(_first).Take(Math.Max(0, room.Height));
         ImmutableArray<Line> lines =
             [.. seen.Select((row, i) => ListLines.Row(list.Columns, row, _first + i == list.Selected, room.Width))];
         _rows.Show(lines, room, list.Selected - _first);
+        var bar = PlaceLines.Of(_first, list.Rows.Length, room.Height);
+        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(room.Right + 1, room.Y, 1, room.Height));
     }
+
+    /// <summary>What is left of the room beside the bar that tells of more rows.</summary>
+    private static Rectangle WithPlace(ListScreen list, Rectangle room) =>
+        PlaceLines.Of(0, list.Rows.Length, room.Height).IsEmpty ? room : room with { Width = room.Width - 2 };
 
     private static Rectangle Details(ListScreen list, Rectangle room)
     {

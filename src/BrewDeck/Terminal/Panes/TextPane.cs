@@ -52,16 +52,7 @@ internal sealed class TextPane : Pane
 
     private void ShowPlace(int first, int count, Rectangle where)
     {
-        if (count <= where.Height || where.Height < 3)
-        {
-            _place.Show([], Rectangle.Empty);
-            return;
-        }
-
-        var thumb = Math.Max(1, where.Height * where.Height / count);
-        var top = Math.Min(where.Height - thumb, first * where.Height / count);
-        _place.Show(
-            [.. Enumerable.Range(0, where.Height).Select(row => Line.Of(row >= top && row < top + thumb ? "┃" : "│", Tone.Muted))],
-            where);
+        var bar = PlaceLines.Of(first, count, where.Height);
+        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : where);
     }
 }

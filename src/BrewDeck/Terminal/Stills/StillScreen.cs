@@ -23,12 +23,12 @@ public sealed class StillScreen
     /// <param name="screen">Any screen of the session.</param>
     /// <param name="columns">At least 1.</param>
     /// <param name="rows">At least 1.</param>
-    /// <param name="light">Dark text on a light ground.</param>
-    public static StillScreen Of(Screen screen, int columns, int rows, bool light = false)
+    /// <param name="theme">Which colours it wears.</param>
+    public static StillScreen Of(Screen screen, int columns, int rows, Theme theme = Theme.Dark)
     {
         var size = new Size(columns, rows);
         using var toolkit = new HeadlessToolkit(size, TimeProvider.System);
-        var window = new DeckWindow(light ? Look.Light : Look.Dark, _ => { });
+        var window = new DeckWindow(Look.Of(theme), _ => { });
         toolkit.Show(window);
         window.Show(screen, size);
         toolkit.Step();

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running;
+
+/// <summary>
+/// What a level tells of a fill, read before or while it runs: those litres are in the vessel, and only what is missing to the level
+/// that the fill is for still comes. A fill by a faster tap, or one that was started late in the record, is not counted twice.
+/// </summary>
+internal static class Filling
+{
+    /// <summary>A level this near to the end of a fill is that of its end; share of what it fills.</summary>
+    private const double NearEnd = 0.1;
+
+    /// <summary>The fill that runs, waits on hold or may start in a vessel; null: none.</summary>
+    public static RunStep? In(RunState state, string vessel) => state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Fill
+        && s.Spec.Vessel == vessel && (s.Status is RunStatus.Running or RunStatus.Held || StepOrder.CanStart(state, s)));
+
+    /// <summary>What will stand in the vessel at the end of the fill, litres.</summary>
+    /// <param name="live">Cut at now.</param>
+    public static double EndL(LivePlant live, RunStep fill) => StandsL(
+        live, PlantModel.Run(live.Setting, Left(live, fill), live.Plant, 0, double.PositiveInfinity).State, fill.Spec.Vessel);
+
+    /// <param name="before">Cut at now, without the reading.</param>
+    /// <param name="state">With the reading in its plant.</param>
+    public static RunState Told(RunState state, LivePlant before, Reading reading)
+    {
+        if (reading.Kind != ReadingKind.Volume || In(state, reading.Vessel) is not { } fill || Left(before, fill).VolumeL is not (> 0 and { } was))
+            return state;
+        var missing = Math.Max(0, EndL(before, fill) - StandsL(state.Live!, state.Live!.Plant, reading.Vessel));
+        return With(state, fill, missing <= NearEnd * Math.Max(was, fill.Spec.VolumeL ?? 0) ? 0 : missing);
+    }
+
+    private static double StandsL(LivePlant live, PlantState plant, string vessel) => Contents.StandsL(plant.Vessels[live.Setting.IndexOf(vessel)]);
+
+    private static StepSpec Left(LivePlant live, RunStep fill) =>
+        live.Running.FirstOrDefault(s => s.Left.Id == fill.Spec.Id)?.Left ?? live.Held.FirstOrDefault(s => s.Id == fill.Spec.Id) ?? fill.Spec;
+
+    private static RunState With(RunState state, RunStep fill, double litres)
+    {
+        StepSpec Changed(StepSpec spec) => spec.Id == fill.Spec.Id ? spec with { VolumeL = litres } : spec;
+        if (fill.Status == RunStatus.Idle)
+            return state with { Steps = state.Steps.Replace(fill, fill with { Spec = Changed(fill.Spec) }) };
+        ImmutableArray<Segment> running = [.. state.Live!.Running.Select(s => s with { Left = Changed(s.Left) })];
+        return state with { Live = state.Live with { Running = running, Held = [.. state.Live.Held.Select(Changed)] } };
+    }
+}
