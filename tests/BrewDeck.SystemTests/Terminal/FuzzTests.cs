@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using BrewDeck.Deck;
 
@@ -21,7 +20,6 @@ public sealed class FuzzTests
         var time = new SteppedTime();
         var random = new Random(20260314);
         using var bench = new Bench(new RecordingSession(SampleScreens.Rest), time);
-        var clock = Stopwatch.StartNew();
         for (var burst = 0; burst < Bursts; burst++)
         {
             bench.Type(Burst(random));
@@ -35,7 +33,6 @@ public sealed class FuzzTests
         bench.Session.Received.Clear();
         bench.Type("k");
         Assert.Equal([KeyStroke.Of('k')], bench.Strokes);
-        Assert.True(clock.Elapsed < TimeSpan.FromMinutes(2), $"{Bursts} bursts took {clock.Elapsed}");
     }
 
     private static string Burst(Random random)
