@@ -18,6 +18,7 @@ public sealed class Session : ISession
     private readonly AlarmBell _alarmBell = new();
     private readonly ProbeEar _probe;
     private DateTimeOffset _now;
+    private Screen? _screen;
 
     /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
     public Session(SessionPorts ports, SessionSettings settings, DateTimeOffset now)
@@ -28,10 +29,10 @@ public sealed class Session : ISession
         _now = now;
         _shell.Recover(now);
         _shell.SayNotices();
-        Screen = Compose();
     }
 
-    public Screen Screen { get; private set; }
+    /// <summary>Composed when somebody looks: a day that is rehearsed without a screen never does.</summary>
+    public Screen Screen => _screen ??= Compose();
 
     public bool Ended => _shell.Ended;
 
@@ -85,7 +86,7 @@ public sealed class Session : ISession
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
             _shell.Say($"Alarms cannot be written: {trouble}", Tone.Alarm);
         Listen(input, now);
-        Screen = Compose();
+        _screen = Compose();
     }
 
     private void Listen(Input input, DateTimeOffset now)
@@ -106,7 +107,7 @@ public sealed class Session : ISession
         var day = _shell.Day ?? throw new InvalidOperationException("No batch is open.");
         _now = now;
         var decision = new Acts(_shell, day).Do(command, now);
-        Screen = Compose();
+        _screen = null;
         return decision;
     }
 
@@ -116,7 +117,7 @@ public sealed class Session : ISession
         _now = now;
         if (_shell.Day is { } day)
             DebriefPage.Judge(_shell, day.Number, now);
-        Screen = Compose();
+        _screen = null;
     }
 
     /// <summary>Opens a batch with this plan and shows its deck.</summary>
@@ -125,7 +126,7 @@ public sealed class Session : ISession
     {
         _now = now;
         var begun = _shell.Begin(plan, now);
-        Screen = Compose();
+        _screen = null;
         return begun;
     }
 
