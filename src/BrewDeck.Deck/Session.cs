@@ -61,6 +61,7 @@ public sealed class Session : ISession
 
     public void Receive(Input input, DateTimeOffset now)
     {
+        _ = Screen; // a page takes keys as it was last shown
         _now = now;
         _shell.Probe.Now(now, _shell.Pace);
         switch (input)
