@@ -19,6 +19,7 @@ public sealed class Session : ISession
     private readonly ProbeEar _probe;
     private readonly ProbeRule _rule;
     private DateTimeOffset _now;
+    private Screen? _screen;
 
     /// <param name="now">Time of the start. A recent open batch is gone on with straight away.</param>
     public Session(SessionPorts ports, SessionSettings settings, DateTimeOffset now)
@@ -30,10 +31,10 @@ public sealed class Session : ISession
         _now = now;
         _shell.Recover(now);
         _shell.SayNotices();
-        Screen = Compose();
     }
 
-    public Screen Screen { get; private set; }
+    /// <summary>Composed when somebody looks: a day that is rehearsed without a screen never does.</summary>
+    public Screen Screen => _screen ??= Compose();
 
     public bool Ended => _shell.Ended;
 
@@ -62,6 +63,7 @@ public sealed class Session : ISession
 
     public void Receive(Input input, DateTimeOffset now)
     {
+        _ = Screen; // a page takes keys as it was last shown
         _now = now;
         _shell.Probe.Now(now, _shell.Pace);
         switch (input)
@@ -89,7 +91,7 @@ public sealed class Session : ISession
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
             _shell.Say(_shell.Notation.Text($"Alarms cannot be written: {trouble}"), Tone.Alarm);
         Listen(input, now);
-        Screen = Compose();
+        _screen = Compose();
     }
 
     private void Listen(Input input, DateTimeOffset now)
@@ -110,7 +112,7 @@ public sealed class Session : ISession
         var day = _shell.Day ?? throw new InvalidOperationException("No batch is open.");
         _now = now;
         var decision = new Acts(_shell, day).Do(command, now);
-        Screen = Compose();
+        _screen = null;
         return decision;
     }
 
@@ -120,7 +122,7 @@ public sealed class Session : ISession
         _now = now;
         if (_shell.Day is { } day)
             DebriefPage.Judge(_shell, day.Number, now);
-        Screen = Compose();
+        _screen = null;
     }
 
     /// <summary>Opens a batch with this plan and shows its deck.</summary>
@@ -129,7 +131,7 @@ public sealed class Session : ISession
     {
         _now = now;
         var begun = _shell.Begin(plan, now);
-        Screen = Compose();
+        _screen = null;
         return begun;
     }
 

@@ -20,7 +20,7 @@ public static class Forecasts
         var rest = DayFold.Over(live.Setting, atOnce.Select(s => s.Spec), Free(live.Plant, now), now);
         rest = rest.AddRange(Running(state, live, After(rest, live, now), now));
         rest = rest.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(rest, live, now), now));
-        return new(live.Plant, rest, OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, now));
+        return new(live.Plant, rest, () => OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, now));
     }
 
     private static PlantState After(ImmutableArray<PlanStep> steps, LivePlant live, double now) =>

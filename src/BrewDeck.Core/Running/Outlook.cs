@@ -19,8 +19,27 @@ public sealed record Outlook(
     Figure FinishMs);
 
 /// <summary>The rest of the day from now on, by the same model that drew the plan.</summary>
-/// <param name="Now">The plant at this moment as the model has it after the readings.</param>
-/// <param name="Rest">Running steps cut at now, then the waiting ones, with start and length in seconds since the start of the day.</param>
-/// <param name="Outlook">What it will give.</param>
-/// <param name="HandsNeededS">When the hands are needed next, seconds since the start of the day; null: no more.</param>
-public sealed record Forecast(PlantState Now, ImmutableArray<PlanStep> Rest, Outlook Outlook, double? HandsNeededS);
+public sealed record Forecast
+{
+    private readonly Lazy<Outlook> _outlook;
+
+    /// <param name="outlook">Asked once, when somebody looks. Measured: its bands are half of what a forecast costs, and most of a day only the rest is wanted.</param>
+    public Forecast(PlantState now, ImmutableArray<PlanStep> rest, Func<Outlook> outlook, double? handsNeededS) =>
+        (Now, Rest, _outlook, HandsNeededS) = (now, rest, new(outlook), handsNeededS);
+
+    /// <summary>The plant at this moment as the model has it after the readings.</summary>
+    public PlantState Now { get; init; }
+
+    /// <summary>Running steps cut at now, then the waiting ones, with start and length in seconds since the start of the day.</summary>
+    public ImmutableArray<PlanStep> Rest { get; init; }
+
+    /// <summary>What it will give.</summary>
+    public Outlook Outlook
+    {
+        get => _outlook.Value;
+        init => _outlook = new(value);
+    }
+
+    /// <summary>When the hands are needed next, seconds since the start of the day; null: no more.</summary>
+    public double? HandsNeededS { get; init; }
+}

@@ -38,7 +38,7 @@ internal static class RecalculationSpeed
                 var start = Stopwatch.GetTimestamp();
                 var after = RunFold.Then(before, reading);
                 var taken = Stopwatch.GetTimestamp();
-                Forecasts.At(after, reading.AtMs);
+                _ = Forecasts.At(after, reading.AtMs).Outlook; // drawn when it is asked for
                 var end = Stopwatch.GetTimestamp();
                 into.Moved.Add(Stopwatch.GetElapsedTime(start, taken));
                 into.Folded.Add(Stopwatch.GetElapsedTime(taken, end));

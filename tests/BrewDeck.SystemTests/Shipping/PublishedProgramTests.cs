@@ -37,7 +37,7 @@ public sealed class PublishedProgramTests
         using var home = new TempFolder();
         using var terminal = new PseudoTerminal(120, 40, $"exec {Hidden(home)} rehearse --speed 3600");
         terminal.WaitForText("wipe lock");
-        terminal.WaitForText("finished: Check fittings");
+        terminal.WaitForText("The day is done");
         terminal.Signal("TERM");
         Assert.Equal(0, terminal.WaitForExit());
         terminal.WaitUntilRestored();

@@ -12,7 +12,7 @@ internal static class Moments
 
     public static DeckMoment Resting(double intoRestS, FocusAct act = FocusAct.Wait) => new(
         State,
-        new Forecast(Quayside.Plant, [Quayside.HeatSparge, Quayside.Rest, Quayside.Vorlauf, Quayside.Lauter, Quayside.Boil], Outlook(1.0484), Quayside.Vorlauf.StartS),
+        new Forecast(Quayside.Plant, [Quayside.HeatSparge, Quayside.Rest, Quayside.Vorlauf, Quayside.Lauter, Quayside.Boil], () => Outlook(1.0484), Quayside.Vorlauf.StartS),
         new RunFocus(act, "mash.rest-1", At(Quayside.Rest.EndS)),
         Events,
         At(RestS + intoRestS),

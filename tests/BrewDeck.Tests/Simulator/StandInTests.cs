@@ -112,7 +112,7 @@ public sealed class StandInTests
         return new Forecast(
             plant,
             [new PlanStep(_strike, 0, 600, 40, null, null, null, [expected], plant)],
-            new Outlook(none, none, none, none, none, none, none, none, none),
+            () => new Outlook(none, none, none, none, none, none, none, none, none),
             null);
     }
 }
