@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck;
 
@@ -13,20 +14,26 @@ public static class QuantityReader
 
     /// <summary>Reads into the canonical unit of the dimension.</summary>
     /// <param name="bareUnit">Unit of a bare number; null: the canonical one.</param>
-    public static QuantityRead Read(string text, Dimension dimension, string? bareUnit = null) =>
-        ReadIn(text, dimension, QuantityUnits.Of(dimension)[0].Name, bareUnit);
+    public static QuantityRead Read(string text, Dimension dimension, string? bareUnit = null) => Read(text, dimension, bareUnit, Notation.Metric);
+
+    /// <param name="notation">Of who typed it: where the comma marks decimals, three digits after it are decimals too, and after a point they are refused.</param>
+    public static QuantityRead Read(string text, Dimension dimension, string? bareUnit, Notation notation) =>
+        ReadIn(text, dimension, QuantityUnits.Of(dimension)[0].Name, bareUnit, notation);
 
     /// <summary>Reads into any linear unit of the dimension; exact when the text is in that unit.</summary>
     /// <param name="unit">Unit of the value returned.</param>
     /// <param name="bareUnit">Unit of a bare number; null: the same.</param>
     /// <exception cref="ArgumentException">A unit that the dimension does not have.</exception>
-    public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit = null)
+    public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit = null) =>
+        ReadIn(text, dimension, unit, bareUnit, Notation.Metric);
+
+    private static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit, Notation notation)
     {
         var wanted = QuantityUnits.Known(dimension, unit);
-        var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit));
+        var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit), notation);
         if (!read.Ok || QuantityRange.Of(dimension).Holds(wanted.ToCanonical(read.Value)))
             return read;
-        return QuantityRead.Refused($"{Shown(text)} is past belief; {QuantityRange.Example(dimension)}");
+        return QuantityRead.Refused(notation.Text($"{Shown(text)} is past belief; {QuantityRange.Example(dimension, notation)}"));
     }
 
     /// <summary>A file's text for a value: shortest digits that read back to the same double, and the unit.</summary>
@@ -36,24 +43,24 @@ public static class QuantityReader
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
-    private static QuantityRead Parsed(string text, Dimension dimension, MeasureUnit wanted, MeasureUnit bare)
+    private static QuantityRead Parsed(string text, Dimension dimension, MeasureUnit wanted, MeasureUnit bare, Notation notation)
     {
         if (text.Length > LongestText)
-            return QuantityRead.Refused($"{Shown(text)} is too long for a quantity; {QuantityRange.Example(dimension)}");
-        var parts = QuantityParts.Of(text, dimension);
+            return QuantityRead.Refused(notation.Text($"{Shown(text)} is too long for a quantity; {QuantityRange.Example(dimension, notation)}"));
+        var parts = QuantityParts.Of(text, dimension, notation);
         if (parts.Why is not null)
-            return QuantityRead.Refused($"{Shown(text)} {parts.Why}; {QuantityRange.Example(dimension)}");
+            return QuantityRead.Refused($"{Shown(text)} {parts.Why}; {QuantityRange.Example(dimension, notation)}");
         return parts.Items.Count == 1
-            ? One(text, parts.Items[0], dimension, wanted, bare)
-            : Mixed(text, parts.Items, dimension, wanted);
+            ? One(parts.Items[0], dimension, wanted, bare, notation)
+            : Mixed(text, parts.Items, dimension, wanted, notation);
     }
 
-    private static QuantityRead One(string text, QuantityPart part, Dimension dimension, MeasureUnit wanted,
-        MeasureUnit bare)
+    private static QuantityRead One(QuantityPart part, Dimension dimension, MeasureUnit wanted,
+        MeasureUnit bare, Notation notation)
     {
         var unit = QuantityUnits.Folded(part.Unit).Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
         if (unit is null)
-            return QuantityRead.Refused($"'{Plain(part.Unit)}' is no unit of {Named(dimension)}; {QuantityRange.Example(dimension)}");
+            return QuantityRead.Refused(notation.Text($"'{Plain(part.Unit)}' is no unit of {Named(dimension, notation)}; {QuantityRange.Example(dimension, notation)}"));
         // 1048 is how many hydrometers and brewers say 1.048
         var value = dimension == Dimension.Gravity && unit.Name == "SG" && part.Number is >= 900 and <= 1300
             ? part.Number / 1000
@@ -63,7 +70,7 @@ public static class QuantityReader
 
     /// <summary>Two or more parts, each in a smaller unit than the one before and less than one of it.</summary>
     private static QuantityRead Mixed(string text, IReadOnlyList<QuantityPart> parts, Dimension dimension,
-        MeasureUnit wanted)
+        MeasureUnit wanted, Notation notation)
     {
         var sum = 0.0;
         var above = double.PositiveInfinity;
@@ -71,7 +78,7 @@ public static class QuantityReader
         {
             var unit = part.Unit.Length == 0 ? Next(dimension, above) : QuantityUnits.Find(dimension, part.Unit);
             if (unit is null || !(unit.Factor < above) || !(part.Number * unit.Factor < above) || part.Number < 0)
-                return QuantityRead.Refused($"{Shown(text)} does not add up to one quantity; {QuantityRange.Example(dimension)}");
+                return QuantityRead.Refused(notation.Text($"{Shown(text)} does not add up to one quantity; {QuantityRange.Example(dimension, notation)}"));
             sum += unit.ToCanonical(part.Number);
             above = unit.Factor;
         }
@@ -88,14 +95,14 @@ public static class QuantityReader
         _ => null,
     };
 
-    private static string Named(Dimension dimension) => dimension switch
+    private static string Named(Dimension dimension, Notation notation) => dimension switch
     {
-        Dimension.TemperatureDifference => "a temperature difference",
-        Dimension.HeatCapacity => "heat capacity",
-        Dimension.HeatTransfer => "heat transfer",
-        Dimension.PitchRate => "a pitch rate",
-        Dimension.Number => "a plain number",
-        _ => dimension.ToString().ToLowerInvariant(),
+        Dimension.TemperatureDifference => notation.Text("a temperature difference"),
+        Dimension.HeatCapacity => notation.Text("heat capacity"),
+        Dimension.HeatTransfer => notation.Text("heat transfer"),
+        Dimension.PitchRate => notation.Text("a pitch rate"),
+        Dimension.Number => notation.Text("a plain number"),
+        _ => notation.Name(dimension.ToString().ToLowerInvariant()),
     };
 
     private static string Shown(string text) => $"'{Plain(text)}'";

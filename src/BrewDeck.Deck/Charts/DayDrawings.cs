@@ -29,8 +29,8 @@ public static class DayDrawings
         var axis = new HourAxis(endS, nowS, Hours(dayStartMs, endS, notation));
         return
         [
-            .. charts.Where(c => c.Curves.Length > 0).Select(c => new CurveDrawing(c, axis)),
-            new TimetableDrawing(new DayTimetable(plan, state, forecast, dayStartMs, notation).Rows(), axis),
+            .. charts.Where(c => c.Curves.Length > 0).Select(c => new CurveDrawing(c, axis) { Notation = notation }),
+            new TimetableDrawing(new DayTimetable(plan, state, forecast, dayStartMs, notation).Rows(), axis) { Notation = notation },
         ];
     }
 

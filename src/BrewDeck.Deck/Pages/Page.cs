@@ -20,7 +20,7 @@ internal abstract class Page(Shell shell)
 
     public Screen Show(DateTimeOffset now)
     {
-        var screen = Compose(now) with { Notice = shell.Notice };
+        var screen = Compose(now) with { Notice = shell.Notice, Notation = shell.Notation };
         return _ask is null ? screen : screen with { Overlay = _ask.Show(), Keys = KeyMap.Hints(_ask.Context, Shell.Notation) };
     }
 

@@ -23,7 +23,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 
     public Notation Notation { get; } = new(settings.Units, settings.Zone) { Tongue = settings.Tongue };
 
-    public Typed Typed { get; } = new(settings.Units);
+    public Typed Typed => field ??= new(Notation);
 
     public StrikeGuard Guard { get; } = new(settings.DoubleStrike, settings.LeaveAlone);
 

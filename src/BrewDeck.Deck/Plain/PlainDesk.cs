@@ -16,6 +16,7 @@ public sealed class PlainDesk(ISession session, Notation notation)
     /// <summary>Takes a typed line.</summary>
     public IReadOnlyList<string> Line(string line, DateTimeOffset now)
     {
+        Rang = false;
         if (line.Trim().Length == 0 && !session.Where.HasFlag(KeyContext.Entry))
             return Begin();
         if (PlainWords.Of(line, session.Screen, session.Where, notation) is not { } inputs)
@@ -44,6 +45,9 @@ public sealed class PlainDesk(ISession session, Notation notation)
         return said;
     }
 
+    /// <summary>Whether the bell rang with what was said last.</summary>
+    public bool Rang { get; private set; }
+
     /// <summary>What the bell rings for, in words.</summary>
-    private string[] Bell() => session.TakeBell() && session.Title.Length > 0 ? [notation.Text($"Bell: {session.Title.TrimStart('!', ' ')}.")] : [];
+    private string[] Bell() => (Rang = session.TakeBell() && session.Title.Length > 0) ? [notation.Text($"Bell: {session.Title.TrimStart('!', ' ')}.")] : [];
 }

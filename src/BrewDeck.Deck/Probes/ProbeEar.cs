@@ -18,8 +18,8 @@ internal sealed class ProbeEar(Shell shell)
     {
         if (input is Input.Offered offered)
             Hear(offered);
-        else if (!_notes.Contains(ProbeWords.Gone))
-            _notes.Enqueue(ProbeWords.Gone);
+        else if (!_notes.Contains(ProbeWords.Gone(shell.Notation)))
+            _notes.Enqueue(ProbeWords.Gone(shell.Notation));
     }
 
     public void Say()

@@ -4,13 +4,13 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>Reads one quantity as this brewer types it: a bare number is in the units that the screen shows.</summary>
-public sealed class Typed(UnitSystem units)
+public sealed class Typed(Notation notation)
 {
     /// <param name="value">In the canonical unit of the kind.</param>
     /// <param name="reason">Why the text cannot be taken, one clear line; empty when it can.</param>
     public bool TryRead(ReadingKind kind, string text, out double value, out string reason)
     {
-        var read = QuantityReader.Read(text, Of(kind), Bare(kind));
+        var read = QuantityReader.Read(text, Of(kind), Bare(kind), notation);
         (value, reason) = (read.Value, read.Why ?? "");
         return read.Ok;
     }
@@ -25,7 +25,7 @@ public sealed class Typed(UnitSystem units)
         _ => Dimension.Number,
     };
 
-    private string? Bare(ReadingKind kind) => units == UnitSystem.Metric ? null : kind switch
+    private string? Bare(ReadingKind kind) => notation.Units == UnitSystem.Metric ? null : kind switch
     {
         ReadingKind.Temperature => "°F",
         ReadingKind.Volume => "gal",

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Deck.Charts;
 using BrewDeck.Deck.Trends;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Screens;
 
@@ -18,7 +19,11 @@ public sealed record ChartScreen(
     Overlay? Overlay = null) : Screen(Title, Corner, Keys, Notice, Overlay);
 
 /// <summary>One picture of a chart screen.</summary>
-public abstract record Drawing;
+public abstract record Drawing
+{
+    /// <summary>For the numbers at the axis and the words of the legend.</summary>
+    public Notation Notation { get; init; } = Notation.Metric;
+}
 
 /// <param name="EndS">Seconds since the first step at which the axis ends.</param>
 /// <param name="NowS">Null: the day is over.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Screens;
 
@@ -8,7 +9,11 @@ namespace BrewDeck.Deck.Screens;
 /// <param name="Keys">Bottom line: keys that work here.</param>
 /// <param name="Notice">One line above the keys: what just happened, or why something was refused; null: nothing.</param>
 /// <param name="Overlay">Asks for something on top of the screen; null: nothing is asked.</param>
-public abstract record Screen(string Title, string Corner, ImmutableArray<KeyHint> Keys, Line? Notice, Overlay? Overlay);
+public abstract record Screen(string Title, string Corner, ImmutableArray<KeyHint> Keys, Line? Notice, Overlay? Overlay)
+{
+    /// <summary>For the few words that the layout makes itself.</summary>
+    public Notation Notation { get; init; } = Notation.Metric;
+}
 
 public sealed record KeyHint(string Key, string Does);
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Humanizer;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -26,12 +25,22 @@ public static class Durations
     /// <summary>For sentences: <c>1 hour and 30 minutes</c>, <c>23 minutes</c>. A negative length reads as nought.</summary>
     public static string Words(double seconds, Notation notation)
     {
-        // precision 2: with its default of 1 Humanizer reads 90 minutes as "1 hour"
         var length = Rounded(Math.Max(0, seconds));
-        return length == TimeSpan.Zero
-            ? notation.Text("a moment")
-            : length.Humanize(precision: 2, culture: CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Second, collectionSeparator: notation.Text(" and "));
+        string[] parts =
+        [
+            .. Part((int)length.TotalHours, notation.Text("1 hour"), notation.Text($"{(int)length.TotalHours} hours")),
+            .. Part(length.Minutes, notation.Text("1 minute"), notation.Text($"{length.Minutes} minutes")),
+            .. Part(length.Seconds, notation.Text("1 second"), notation.Text($"{length.Seconds} seconds")),
+        ];
+        return parts.Length == 0 ? notation.Text("a moment") : string.Join(notation.Text(" and "), parts);
     }
+
+    private static string[] Part(int count, string one, string many) => count switch
+    {
+        0 => [],
+        1 => [one],
+        _ => [many],
+    };
 
     /// <summary>For big digits: <c>23:41</c> minutes and seconds up to 99:59, <c>2:05</c> hours and minutes beyond.</summary>
     public static string Digits(double seconds)

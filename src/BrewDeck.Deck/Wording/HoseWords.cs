@@ -21,7 +21,7 @@ public static class HoseWords
     {
         "" => notation.Text("hose"),
         HoseMoves.Chiller => notation.Text("chiller"),
-        _ => plan.Brewhouse.Pumps.Length > 1 ? notation.Text($"{move.Line} pump") : notation.Text("pump"),
+        _ => plan.Brewhouse.Pumps.Length > 1 ? notation.Name($"{move.Line} pump", notation.Text($"{move.Line} pump")) : notation.Text("pump"),
     };
 
     private static string? Place(string? vessel, Plan plan, Notation notation) =>

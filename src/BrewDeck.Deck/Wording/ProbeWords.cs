@@ -6,7 +6,7 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>A probe in words.</summary>
 internal static class ProbeWords
 {
-    public const string Gone = "The probe is not there; readings are typed until it comes back.";
+    public static string Gone(Notation notation) => notation.Text("The probe is not there; readings are typed until it comes back.");
 
     /// <summary>"probe 66.4 °C: enter takes it", "probe 66.4 °C, stale (3 lines not read)".</summary>
     /// <param name="empty">Nothing is typed: Enter would take it.</param>

@@ -27,7 +27,7 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
         }
 
         new Thread(() => ReadInto(lines.Writer)) { IsBackground = true, Name = "lines" }.Start();
-        Say(desk.Begin());
+        Say(desk.Begin(), desk);
         while (!session.Ended)
         {
             if (lines.Reader.TryRead(out var line))
@@ -35,7 +35,7 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
             else if (lines.Reader.Completion.IsCompleted)
                 return false;
             else if (!Waited(lines.Reader))
-                Say(desk.Tick(time.GetLocalNow()));
+                Say(desk.Tick(time.GetLocalNow()), desk);
         }
 
         return true;
@@ -44,9 +44,9 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
     private void Take(string? line, PlainDesk desk)
     {
         if (line is not null)
-            Say(desk.Line(line, time.GetLocalNow()));
+            Say(desk.Line(line, time.GetLocalNow()), desk);
         else
-            probe?.Deliver(said => Say(desk.Meanwhile(said, time.GetLocalNow())));
+            probe?.Deliver(said => Say(desk.Meanwhile(said, time.GetLocalNow()), desk));
     }
 
     /// <returns>False: the time is up and no line came.</returns>
@@ -63,13 +63,11 @@ internal sealed class PlainLoop(ISession session, TimeProvider time, TextReader 
         lines.Complete();
     }
 
-    private void Say(IReadOnlyList<string> lines)
+    private void Say(IReadOnlyList<string> lines, PlainDesk desk)
     {
         foreach (var line in lines)
-        {
             output.WriteLine(SafeText.OneLine(line));
-            if (line.StartsWith("Bell: ", StringComparison.Ordinal)) bell?.Invoke(session.Title);
-        }
+        if (desk.Rang) bell?.Invoke(session.Title);
 
         output.Flush();
     }

@@ -7,7 +7,7 @@ namespace BrewDeck.Tests.Deck;
 
 public class ReadingTypingTests
 {
-    private readonly ReadingTyping _typing = new(new Typed(UnitSystem.Metric), Quayside.Brewhouse, Notation.Metric);
+    private readonly ReadingTyping _typing = new(new Typed(Notation.Metric), Quayside.Brewhouse, Notation.Metric);
 
     [Fact]
     public void A_plain_value_goes_to_the_reader()
@@ -63,7 +63,7 @@ public class ReadingTypingTests
     [Fact]
     public void Bare_numbers_are_in_the_units_of_the_screen()
     {
-        var us = new ReadingTyping(new Typed(UnitSystem.Us), Quayside.Brewhouse, Notation.Metric);
+        var us = new ReadingTyping(new Typed(Notation.Metric with { Units = UnitSystem.Us }), Quayside.Brewhouse, Notation.Metric);
 
         Assert.Equal(66.667, us.Read(new ReadingPlace(ReadingKind.Temperature, "tun"), "152", out _)!.Value, 3);
         Assert.Equal(66.5, us.Read(new ReadingPlace(ReadingKind.Temperature, "tun"), "66.5c", out _)!.Value, 3);

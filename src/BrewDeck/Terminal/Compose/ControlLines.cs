@@ -13,7 +13,7 @@ internal static class ControlLines
         var head = Head(drawing, width);
         var rows = height - head.Length - 2;
         double[] across = drawing.Chart is { } c ? [c.Lower, c.Upper] : [];
-        if (ValueAxis.Of(drawing.Points.Select(p => p.Value).Concat(across), drawing.Format, rows) is not { } axis) return head;
+        if (ValueAxis.Of(drawing.Points.Select(p => p.Value).Concat(across), drawing.Format, rows, drawing.Notation) is not { } axis) return head;
         var cells = new CellGrid(Math.Max(1, width - axis.Gutter), rows);
         // more batches than columns: the last ones
         var shown = drawing.Points[^Math.Min(drawing.Points.Length, Math.Max(1, width - axis.Gutter))..];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Deck.Charts;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Terminal.Compose;
 
@@ -16,7 +17,7 @@ internal static class CurveLines
     {
         var head = Head(drawing, width);
         var rows = height - head.Length - 2;
-        if (ValueAxis.Of(drawing.Chart, rows) is not { } axis) return head;
+        if (ValueAxis.Of(drawing.Chart, rows, drawing.Notation) is not { } axis) return head;
         var gutter = axis.Gutter;
         var plot = new Plot(drawing, axis, Math.Max(1, width - gutter), rows);
         return
@@ -33,9 +34,9 @@ internal static class CurveLines
         var marks = chart.Curves.Where(c => c.Read.Length > 0).Select(c => $"{Marks[c.Vessel % Marks.Length]} {c.Name}").ToList();
         string[] says =
         [
-            marks.Count > 0 ? "read " + string.Join("  ", marks) : "nothing read yet",
-            chart.Curves.Any(c => c.Expected.Length > 0) ? "lines planned (faint), expected" : "line planned",
-            .. chart.Band is null ? Array.Empty<string>() : ["┃ 80 % band"],
+            LayoutWords.Read(marks, drawing.Notation),
+            LayoutWords.Curves(chart.Curves.Any(c => c.Expected.Length > 0), drawing.Notation),
+            .. chart.Band is null ? Array.Empty<string>() : [LayoutWords.Band(drawing.Notation)],
         ];
         return Lines.Join(Line.Of($"{chart.Title}, {chart.Unit}", Tone.Strong), Line.Of("   " + string.Join("   ", says), Tone.Muted)).Wrap(width);
     }

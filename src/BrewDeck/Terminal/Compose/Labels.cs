@@ -1,16 +1,12 @@
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Terminal.Compose;
 
-/// <summary>The few words that belong to the layout, not to a screen; and the shapes that go with a colour.</summary>
+/// <summary>The shapes that go with a colour, and what is said of lines that there is no room for.</summary>
 internal static class Labels
 {
-    public const string Next = "next";
-    public const string Then = "then";
-    public const string Outlook = "outlook";
-    public const string Log = "log";
-
-    /// <summary>How wide <see cref="Next"/> and <see cref="Then"/> stand.</summary>
+    /// <summary>How wide <see cref="LayoutWords.Next"/> and <see cref="LayoutWords.Then"/> stand.</summary>
     public const int NextWidth = 6;
 
     /// <summary>Two cells: a tone is never told by colour alone.</summary>
@@ -33,8 +29,5 @@ internal static class Labels
         return mark == "" || line.ToString().StartsWith('!') ? line : Lines.Join(Line.Of(mark + " ", tone), line);
     }
 
-    /// <summary>Where the orders stand whole that had no room on the deck.</summary>
-    public const string AllOrders = ": p shows all";
-
-    public static string More(int lines) => $"{Lines.Cut} {lines} more";
+    public static string More(int lines, Notation notation) => $"{Lines.Cut} {LayoutWords.More(lines, notation)}";
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Terminal.Compose;
 
@@ -12,7 +13,7 @@ internal static class TimetableLines
     public static ImmutableArray<Line> Of(TimetableDrawing drawing, int width, int height, int offset)
     {
         var head = Lines.Join(
-            Line.Of("Timetable", Tone.Strong), Line.Of("   ▀ planned   ▄ done or expected   █ both", Tone.Muted)).CutTo(width);
+            Line.Of(LayoutWords.Timetable(drawing.Notation), Tone.Strong), Line.Of("   " + LayoutWords.TimetableBars(drawing.Notation), Tone.Muted)).CutTo(width);
         var rows = Math.Max(1, height - 3);
         var first = Math.Clamp(offset, 0, Math.Max(0, drawing.Rows.Length - rows));
         var title = Math.Min(WidestTitle, width * 2 / 5);

@@ -5,7 +5,7 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Terminal.Compose;
 
 /// <summary>The numbers beside a drawing: whole steps of 1, 2 or 5, far enough apart to be read.</summary>
-internal sealed record ValueAxis(double Low, double High, double Step, string Format)
+internal sealed record ValueAxis(double Low, double High, double Step, string Format, Notation Notation)
 {
     private const int RowsApart = 3;
 
@@ -13,21 +13,22 @@ internal sealed record ValueAxis(double Low, double High, double Step, string Fo
     private const double Over = 0.05;
 
     /// <summary>Null when there is nothing to draw.</summary>
-    public static ValueAxis? Of(DayChart chart, int rows) => Of(
+    public static ValueAxis? Of(DayChart chart, int rows, Notation notation) => Of(
         chart.Curves.SelectMany(c => c.Planned.Concat(c.Read).Concat(c.Expected)).Select(p => p.Value)
             .Concat(chart.Band is { } band ? [band.Low, band.High] : Array.Empty<double>()),
         chart.Format,
-        rows);
+        rows,
+        notation);
 
     /// <summary>Null when there is nothing to draw.</summary>
-    public static ValueAxis? Of(IEnumerable<double> all, string format, int rows)
+    public static ValueAxis? Of(IEnumerable<double> all, string format, int rows, Notation notation)
     {
         var values = all.Where(double.IsFinite).ToList();
         if (values.Count == 0 || rows < 2) return null;
         var (low, high) = (values.Min(), values.Max());
         var step = Nice(Math.Max(high - low, Smallest(format)) / Math.Max(1, (rows - 1) / RowsApart), format);
         low = Math.Floor(low / step) * step;
-        return new(low, Math.Max(Math.Ceiling(high / step - Over) * step, low + step), step, format);
+        return new(low, Math.Max(Math.Ceiling(high / step - Over) * step, low + step), step, format, notation);
     }
 
     public IEnumerable<double> Marks()
@@ -35,7 +36,7 @@ internal sealed record ValueAxis(double Low, double High, double Step, string Fo
         for (var i = 0; Low + i * Step <= High + Step / 2; i++) yield return Low + i * Step;
     }
 
-    public string Text(double value) => Notation.Metric.Number(value, Format);
+    public string Text(double value) => Notation.Number(value, Format);
 
     /// <summary>The row of a value, the highest one 0; kept within the drawing.</summary>
     public int Row(double value, int height) => Math.Clamp((int)((1 - Share(value)) * (height - 0.001)), 0, height - 1);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 using BrewDeck.Terminal.Paint;
 using Terminal.Gui.ViewBase;
@@ -26,7 +27,7 @@ internal sealed class ChoicePanel : View
 
     /// <param name="choice">Null: nothing is asked.</param>
     /// <param name="above">The row below the panel, and the width of the screen.</param>
-    public void Show(ChoiceOverlay? choice, Size above)
+    public void Show(ChoiceOverlay? choice, Size above, Notation notation)
     {
         if (choice is null)
         {
@@ -36,7 +37,7 @@ internal sealed class ChoicePanel : View
 
         var width = Math.Min(above.Width, 90);
         var inner = Math.Max(1, width - FrameLines.Margin);
-        var head = Head(choice, inner, above.Height);
+        var head = Head(choice, inner, above.Height, notation);
         var most = Math.Max(1, above.Height - 2 - head.Length);
         var blocks = Options(choice, inner);
         var shown = InSight(blocks, choice.Selected, most);
@@ -63,12 +64,12 @@ internal sealed class ChoicePanel : View
     }
 
     /// <summary>Question and text; at least three rows are left for the options.</summary>
-    private static ImmutableArray<Line> Head(ChoiceOverlay choice, int width, int height)
+    private static ImmutableArray<Line> Head(ChoiceOverlay choice, int width, int height, Notation notation)
     {
         ImmutableArray<Line> head =
             [.. Line.Of(choice.Question, Tone.Strong).Wrap(width), .. Wrapping.Wrap(choice.Lines, width)];
         var room = Math.Max(1, height - 2 - Math.Min(3, choice.Options.Length));
-        return head.Length <= room ? head : [.. head[..(room - 1)], Line.Of(Labels.More(head.Length - room + 1), Tone.Muted)];
+        return head.Length <= room ? head : [.. head[..(room - 1)], Line.Of(Labels.More(head.Length - room + 1, notation), Tone.Muted)];
     }
 
     private static ImmutableArray<ImmutableArray<Line>> Options(ChoiceOverlay choice, int width) =>

@@ -62,7 +62,7 @@ internal sealed class DeckWindow : Runnable
         _notice.Show(notice, new Rectangle(margin, edges.NoticeRow, width, edges.Notice));
         _keys.Show(keys, new Rectangle(margin, edges.KeyRow, width, edges.Keys));
         ShowPane(screen, size, new Rectangle(0, edges.Top, size.Width, edges.NoticeRow - edges.Top));
-        _choice.Show(screen.Overlay as ChoiceOverlay, new Size(size.Width, edges.NoticeRow));
+        _choice.Show(screen.Overlay as ChoiceOverlay, new Size(size.Width, edges.NoticeRow), screen.Notation);
         Entry.Show(screen.Overlay as EntryOverlay, new Size(size.Width, edges.NoticeRow));
     }
 

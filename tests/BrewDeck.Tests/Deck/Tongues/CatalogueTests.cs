@@ -32,6 +32,31 @@ public sealed partial class CatalogueTests
     public void A_translation_puts_in_the_same(string language) => Assert.All(
         Messages(language), m => Assert.Equal(Places(m.Key), Places(m.Value)));
 
+    /// <summary>Where texts still stand as they are: everything off the brew day. Falls with each page that is put through <c>Text</c>.</summary>
+    private static readonly string[] NotYet =
+    [
+        "Reckoning/", "RecipeMaking/", "SetUp/", "Training/", "Trends/", "Readings/FermenterTyping", "Readings/DateTyping", "Asks/SearchAsk", "Wording/BatchText",
+        "Wording/BatchWords", "Wording/FermentWords", "Wording/LessonWords", "Wording/ScalingWords", "Wording/TrendWords", "Wording/PlanText", "Pages/AfterDayPage",
+        "Pages/Batch", "Pages/Catalogue", "Pages/Exercises", "Pages/Lessons", "Pages/PackagingAsks", "Pages/ReckonerPage", "Pages/Recipe", "Pages/Scale",
+        "Pages/SetUp", "Pages/SideBySide", "Pages/SumPage", "Pages/Trends", "Pages/Trial", "BatchSearch",
+    ];
+
+    /// <summary>Units, keys of the key table and of JSON: not words, or said by <c>Name</c>.</summary>
+    private static readonly string[] Codes = ["QuantityUnits", "Keys/KeyMap", "Probes/ProbeLine", "Wording/Tongue.cs"];
+
+    private static readonly string[] Ids = ["fermenter", "grain", "source", "room", "bx", "brix", "store_trouble", "water_", "target_c:", "fullest_", "{0} pump", "probe {0}"];
+
+    [Fact]
+    public void No_text_of_the_brew_day_stands_as_it_is() => Assert.Empty(SourceTexts.Deck.Unsaid.Where(
+        t => !Ids.Contains(t.Text) && !NotYet.Concat(Codes).Any(f => t.File.StartsWith(f, StringComparison.Ordinal))));
+
+    /// <summary>May only fall: then lower it here.</summary>
+    [Fact]
+    public void Texts_that_are_said_in_English_only_grow_no_more() => Assert.InRange(
+        SourceTexts.Deck.Unsaid.Count(t => NotYet.Any(f => t.File.StartsWith(f, StringComparison.Ordinal))), 0, MostUnsaid);
+
+    private const int MostUnsaid = 1140;
+
     private static IReadOnlyDictionary<string, string> Messages(string language) => Tongue.Of(language)!.Messages;
 
     private static string Places(string message) => string.Join(" ", Place().Matches(message).Select(m => m.Value).Order().Distinct());

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 
 namespace BrewDeck.Terminal.Panes.Layouts;
@@ -35,7 +36,7 @@ internal static class DeckLayout
             : [Line.Of(screen.Big, screen.BigTone == Tone.Normal ? Tone.Strong : screen.BigTone)];
         return
         [
-            .. new Stack(room)
+            .. new Stack(room, screen.Notation)
                 .Add(Block.Alarms, [.. Alarms(screen, room.Width).Take(2)], 0)
                 .Add(Block.Headline, screen.Headline.Wrap(room.Width), 1, least: 1)
                 .Air(4)
@@ -52,12 +53,12 @@ internal static class DeckLayout
         var airy = room.Height >= 20 ? 1 : 0;
         var (hero, height) = Hero.Compose(screen, Below(room, airy), whole.Height, NarrowExtra);
         var vesselWidth = room.Width * 29 / 50;
-        var stack = new Stack(Below(room, airy + height))
+        var stack = new Stack(Below(room, airy + height), screen.Notation)
             .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)
             .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, Math.Max(screen.Alarms.IsEmpty ? 2 : 1, room.Height - airy - height - NarrowRest - Alarms(screen, room.Width).Length)), 0)
             .Air(9)
-            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, NarrowNext), 1)
+            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, NarrowNext, screen.Notation), 1)
             .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 4, least: 1)
             .Air(6)
             .AddBeside(
@@ -93,7 +94,7 @@ internal static class DeckLayout
             .. hero,
             .. Work(screen, Column(0), GrandNext, withLog: false),
             .. State(screen, Column(1)),
-            .. new Stack(Column(2)).Add(Block.Log, Headed(Labels.Log, Log(screen, third)), 0, least: 1).Place(),
+            .. new Stack(Column(2), screen.Notation).Add(Block.Log, Headed(LayoutWords.Log(screen.Notation), Log(screen, third)), 0, least: 1).Place(),
             .. strip,
         ];
     }
@@ -101,15 +102,15 @@ internal static class DeckLayout
     /// <summary>What to do now and next.</summary>
     private static IEnumerable<Placed> Work(DeckScreen screen, Rectangle room, int next, bool withLog)
     {
-        var stack = new Stack(room)
+        var stack = new Stack(room, screen.Notation)
             .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)
             .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, int.MaxValue), 0, least: 2)
             .Air(5)
-            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, next), 1, least: 2)
+            .Add(Block.Next, NextLines.Of(screen.Next, room.Width, next, screen.Notation), 1, least: 2)
             .Air(5)
             .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 2, least: 1);
-        if (withLog) stack.Air(5).Add(Block.Log, Headed(Labels.Log, Log(screen, room.Width)), 8, least: 2);
+        if (withLog) stack.Air(5).Add(Block.Log, Headed(LayoutWords.Log(screen.Notation), Log(screen, room.Width)), 8, least: 2);
         return stack.Place();
     }
 
@@ -117,12 +118,12 @@ internal static class DeckLayout
     private static IEnumerable<Placed> State(DeckScreen screen, Rectangle room)
     {
         var gauges = GaugeLines.Of([.. screen.Vessels, .. screen.Circuits], room.Width);
-        return new Stack(room)
+        return new Stack(room, screen.Notation)
             .Add(Block.Vessels, gauges[..screen.Vessels.Length], 0)
             .Air(3)
             .Add(Block.Circuits, gauges[screen.Vessels.Length..], 1)
             .Air(3)
-            .Add(Block.Outlook, Headed(Labels.Outlook, OutlookLines.Table(screen.Outlook, room.Width)), 2)
+            .Add(Block.Outlook, Headed(LayoutWords.Outlook(screen.Notation), OutlookLines.Table(screen.Outlook, room.Width)), 2)
             .Place();
     }
 

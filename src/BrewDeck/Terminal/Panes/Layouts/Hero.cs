@@ -65,7 +65,7 @@ internal static class Hero
     private static ImmutableArray<Line> Sentences(DeckScreen screen, int width, int rows)
     {
         var all = Wrapping.Wrap(screen.Sentences, width);
-        return all.Length <= rows ? all : [.. all[..Math.Max(0, rows - 1)], Line.Of(Labels.More(all.Length - rows + 1) + Labels.AllOrders, Tone.Muted)];
+        return all.Length <= rows ? all : [.. all[..Math.Max(0, rows - 1)], Line.Of(Labels.More(all.Length - rows + 1, screen.Notation) + LayoutWords.AllOrders(screen.Notation), Tone.Muted)];
     }
 
     private static Placed Label(DeckScreen screen, Rectangle where)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 
 namespace BrewDeck.Terminal.Panes.Layouts;
@@ -10,7 +11,8 @@ namespace BrewDeck.Terminal.Panes.Layouts;
 /// to the blocks in the order of their rank until each has all its rows. Where not even the fewest fit, the highest ranks
 /// go without.
 /// </summary>
-internal sealed class Stack(Rectangle room)
+/// <param name="notation">For what is said of lines that do not fit.</param>
+internal sealed class Stack(Rectangle room, Notation notation)
 {
     private readonly List<Item> _items = [];
 
@@ -62,13 +64,13 @@ internal sealed class Stack(Rectangle room)
     }
 
     /// <summary>Of the log, whose newest lines come first, what fits; elsewhere the first lines, and how many more there are.</summary>
-    private static ImmutableArray<Line> Cut(ImmutableArray<Line> lines, int height, Block block)
+    private ImmutableArray<Line> Cut(ImmutableArray<Line> lines, int height, Block block)
     {
         if (lines.Length <= height) return lines;
         if (block == Block.Log) return lines[..height];
         return height == 1
             ? [lines[0]]
-            : [.. lines[..(height - 1)], Line.Of(Labels.More(lines.Length - height + 1), Tone.Muted)];
+            : [.. lines[..(height - 1)], Line.Of(Labels.More(lines.Length - height + 1, notation), Tone.Muted)];
     }
 
     private int[] Share()
