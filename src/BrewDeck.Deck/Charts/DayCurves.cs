@@ -11,6 +11,11 @@ namespace BrewDeck.Deck.Charts;
 /// <param name="dayStartMs">Unix ms of second 0 of the day.</param>
 public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, long dayStartMs, Notation notation)
 {
+    /// <summary>What is known of a day that is looked back at; null: its charts have no bands.</summary>
+    public Outlook? Came { get; init; }
+
+    private Outlook? Outlook => forecast?.Outlook ?? Came;
+
     /// <summary>Less than this is a wet vessel: it has no temperature worth drawing. Litres.</summary>
     private const double EmptyL = 0.5;
 
@@ -26,8 +31,8 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
         return
         [
             Chart(notation.Text("Temperature"), Us ? "°F" : "°C", "0", ReadingKind.Temperature, TempC, Us ? c => c * 9 / 5 + 32 : c => c, null),
-            Chart(notation.Text("Volume"), Us ? "gal" : "L", "0", ReadingKind.Volume, v => Contents.StandsL(v), litres, forecast?.Outlook.FermenterL),
-            Chart(notation.Text("Gravity"), "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, forecast?.Outlook.OriginalGravitySg),
+            Chart(notation.Text("Volume"), Us ? "gal" : "L", "0", ReadingKind.Volume, v => Contents.StandsL(v), litres, Outlook?.FermenterL),
+            Chart(notation.Text("Gravity"), "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, Outlook?.OriginalGravitySg),
         ];
     }
 
@@ -63,9 +68,10 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
 
     /// <summary>Where the wort stands in the fermenter, after the last step that fills it.</summary>
     private ChartBand? Band(Figure? figure, Func<double, double> shown) =>
-        figure is { P10: { } low, P90: { } high } && forecast!.Rest.LastOrDefault(s => s.Spec.To == PlantSetting.FermenterId) is { } filled
-            ? new(filled.EndS, shown(low), shown(high))
-            : null;
+        figure is { P10: { } low, P90: { } high } && FilledS() is { } filled ? new(filled, shown(low), shown(high)) : null;
+
+    private double? FilledS() => forecast?.Rest.LastOrDefault(s => s.Spec.To == PlantSetting.FermenterId)?.EndS
+        ?? (state.Steps.LastOrDefault(s => s.Spec.To == PlantSetting.FermenterId)?.EndedMs is { } ms ? (ms - dayStartMs) / 1000.0 : null);
 
     private static double TempC(VesselState v) => Contents.LiquidL(v) < EmptyL ? double.NaN : v.TempC;
 

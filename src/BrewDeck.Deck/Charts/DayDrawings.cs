@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Screens;
@@ -14,23 +13,31 @@ public static class DayDrawings
 
     /// <summary>Of the day that runs.</summary>
     public static ImmutableArray<Drawing> Of(DeckMoment moment) => Of(
-        moment.Plan, moment.State, moment.State.OverMs is null ? moment.Forecast : null, moment.DayStartMs, moment.Notation,
-        moment.State.OverMs is null ? moment.NowS : null);
+        new DayCurves(moment.Plan, moment.State, moment.State.OverMs is null ? moment.Forecast : null, moment.DayStartMs, moment.Notation) { Came = moment.Forecast.Outlook },
+        new DayTimetable(moment.Plan, moment.State, moment.State.OverMs is null ? moment.Forecast : null, moment.DayStartMs, moment.Notation),
+        moment.DayStartMs, moment.Notation, moment.State.OverMs is null ? moment.NowS : null);
 
     /// <summary>Of a day that is looked back at; none when nothing was planned.</summary>
-    public static ImmutableArray<Drawing> Of(IReadOnlyList<RunEvent> events, RunState state, Notation notation) => state.Plan is { } plan
-        ? Of(plan, state, null, state.DayStartMs ?? events[0].AtMs, notation, null)
-        : [];
-
-    private static ImmutableArray<Drawing> Of(Plan plan, RunState state, Forecast? forecast, long dayStartMs, Notation notation, double? nowS)
+    public static ImmutableArray<Drawing> Of(IReadOnlyList<RunEvent> events, Notation notation)
     {
-        var charts = new DayCurves(plan, state, forecast, dayStartMs, notation).All();
+        var state = RunFold.Of(events);
+        if (state.Plan is not { } plan)
+            return [];
+        var dayStartMs = state.DayStartMs ?? events[0].AtMs;
+        return Of(
+            new DayCurves(plan, state, null, dayStartMs, notation) { Came = Forecasts.At(state, events[^1].AtMs).Outlook },
+            new DayTimetable(plan, state, null, dayStartMs, notation), dayStartMs, notation, null);
+    }
+
+    private static ImmutableArray<Drawing> Of(DayCurves curves, DayTimetable timetable, long dayStartMs, Notation notation, double? nowS)
+    {
+        var charts = curves.All();
         var endS = Math.Max(charts[0].EndS, nowS ?? 0);
         var axis = new HourAxis(endS, nowS, Hours(dayStartMs, endS, notation));
         return
         [
             .. charts.Where(c => c.Curves.Length > 0).Select(c => new CurveDrawing(c, axis) { Notation = notation }),
-            new TimetableDrawing(new DayTimetable(plan, state, forecast, dayStartMs, notation).Rows(), axis) { Notation = notation },
+            new TimetableDrawing(timetable.Rows(), axis) { Notation = notation },
         ];
     }
 

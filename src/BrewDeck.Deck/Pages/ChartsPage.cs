@@ -13,6 +13,7 @@ internal sealed class ChartsPage : Page
     private readonly string _title;
     private readonly Func<DateTimeOffset, ImmutableArray<Drawing>> _draw;
     private readonly BrewDay? _day;
+    private ImmutableArray<Drawing> _drawn = [];
     private int _selected;
     private int _offset;
 
@@ -26,7 +27,7 @@ internal sealed class ChartsPage : Page
 
     /// <summary>Of a batch on disk.</summary>
     public ChartsPage(Shell shell, int number, IReadOnlyList<RunEvent> events)
-        : this(shell, shell.Notation.Text($"Charts of batch {number}"), DayDrawings.Of(events, RunFold.RecordOf(events), shell.Notation))
+        : this(shell, shell.Notation.Text($"Charts of batch {number}"), DayDrawings.Of(events, shell.Notation))
     {
     }
 
@@ -41,14 +42,15 @@ internal sealed class ChartsPage : Page
 
     protected override Screen Compose(DateTimeOffset now)
     {
-        var drawings = _draw(now);
-        _selected = Math.Clamp(_selected, 0, Math.Max(0, drawings.Length - 1));
-        return new ChartScreen(_title, Corners.Of(Shell, now), drawings, _selected, _offset, KeyMap.Hints(Context, Shell.Notation));
+        _drawn = _draw(now);
+        _selected = Math.Clamp(_selected, 0, Math.Max(0, _drawn.Length - 1));
+        return new ChartScreen(_title, Corners.Of(Shell, now), _drawn, _selected, _offset, KeyMap.Hints(Context, Shell.Notation));
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
-        var count = Math.Max(1, _draw(now).Length);
+        // the key is for what was drawn when it was struck
+        var count = Math.Max(1, _drawn.Length);
         switch (command)
         {
             case Command.NextKind:
@@ -61,22 +63,22 @@ internal sealed class ChartsPage : Page
                 _selected = pick;
                 break;
             case Command.Up:
-                Scroll(-1, now);
+                Scroll(-1);
                 break;
             case Command.Down:
-                Scroll(1, now);
+                Scroll(1);
                 break;
             case Command.PageUp:
-                Scroll(-10, now);
+                Scroll(-10);
                 break;
             case Command.PageDown:
-                Scroll(10, now);
+                Scroll(10);
                 break;
             case Command.First:
                 _offset = 0;
                 break;
             case Command.Last:
-                Scroll(int.MaxValue / 2, now);
+                Scroll(int.MaxValue / 2);
                 break;
             default:
                 base.Handle(command, stroke, now);
@@ -84,6 +86,6 @@ internal sealed class ChartsPage : Page
         }
     }
 
-    private void Scroll(int rows, DateTimeOffset now) =>
-        _offset = Math.Clamp(_offset + rows, 0, Math.Max(0, _draw(now).OfType<TimetableDrawing>().Sum(t => t.Rows.Length) - 1));
+    private void Scroll(int rows) =>
+        _offset = Math.Clamp(_offset + rows, 0, Math.Max(0, _drawn.OfType<TimetableDrawing>().Sum(t => t.Rows.Length) - 1));
 }

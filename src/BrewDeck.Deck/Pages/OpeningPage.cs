@@ -78,10 +78,14 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
         ImmutableArray<DueBatch> due = [];
         Shell.Try(() => due = _due.At(_now));
         return due.Take(MostDue).Select(d => new Entry(
-            Shell.Notation.Text($"Due today: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})"),
+            Overdue(d)
+                ? Shell.Notation.Text($"Overdue: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})")
+                : Shell.Notation.Text($"Due today: {FermentWords.Due(d.Item, d.State, Shell.Notation)}, batch {d.Head.Number} ({d.Head.Recipe})"),
             Shell.Notation.Text($"Due {FermentWords.Day(d.Item.DueMs, Shell.Notation)}; pitched {FermentWords.Day(d.State.PitchedMs ?? 0, Shell.Notation)}."),
             _ => AfterDayPage.Enter(Shell, d.Head.Number)));
     }
+
+    private bool Overdue(DueBatch due) => string.CompareOrdinal(FermentWords.Day(due.Item.DueMs, Shell.Notation), FermentWords.Day(_now.ToUnixTimeMilliseconds(), Shell.Notation)) < 0;
 
     private void Leave()
     {

@@ -19,12 +19,13 @@ internal static class SafeText
     }
 
     /// <summary>
-    /// For a spreadsheet: one field of RFC 4180. A leading = + - @ would be run as a formula: an apostrophe before it keeps it text.
+    /// For a spreadsheet: one field of RFC 4180. A leading = + - @, also a wide one of East Asian type, would be run as a
+    /// formula: an apostrophe before it keeps it text.
     /// </summary>
     public static string CsvField(string text)
     {
         var safe = OneLine(text);
-        if (safe.TrimStart() is { Length: > 0 } shown && "=+-@|%".Contains(shown[0], StringComparison.Ordinal))
+        if (safe.TrimStart() is { Length: > 0 } shown && "=+-@|%＝＋－＠".Contains(shown[0], StringComparison.Ordinal))
             safe = "'" + safe;
         return safe.AsSpan().ContainsAny(",\"; ") ? $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : safe;
     }

@@ -11,7 +11,7 @@ internal static class BrewedRecipe
     public static Recipe Of(RecordSource source)
     {
         var recipe = source.Plan.Recipe;
-        var came = Forecasts.At(source.State, source.Events[^1].AtMs).Outlook;
+        var came = source.Came;
         return recipe with
         {
             BatchL = Math.Round(came.FermenterL.P50, 2),

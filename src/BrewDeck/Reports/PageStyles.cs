@@ -23,6 +23,7 @@ internal static class PageStyles
     public const string Report = Common + """
 
         table { font-size: 8.5pt; }
+        col.wide { width: 24%; }
         table.pairs { width: auto; }
         table.pairs td:first-child { color: #555; padding-right: 1.4rem; }
         .grid { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2.2rem; align-items: start; }

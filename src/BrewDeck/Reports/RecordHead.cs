@@ -30,8 +30,7 @@ internal static class RecordHead
 
     public static RecordTable Figures(RecordSource source)
     {
-        var (t, notation) = (source.Plan.Totals, source.Notation);
-        var came = Forecasts.At(source.State, source.Events[^1].AtMs).Outlook;
+        var (t, notation, came) = (source.Plan.Totals, source.Notation, source.Came);
         return new(
             source.State.Status == RunStatus.Complete ? "Planned and come out" : "Planned and expected",
             ["figure", "planned", "came out", "80 % band"],

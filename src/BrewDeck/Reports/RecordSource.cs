@@ -13,6 +13,9 @@ internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, I
 
     public Plan Plan => Opened.Plan;
 
+    /// <summary>What the day has come to or is expected to, with its bands.</summary>
+    public Outlook Came { get; } = Forecasts.At(State, Events[^1].AtMs).Outlook;
+
     /// <summary>Unix ms of second 0 of the day; of the opening while it has not begun.</summary>
     public long DayStartMs => State.DayStartMs ?? Opened.AtMs;
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Charts;
 using BrewDeck.Reports.Charts;
@@ -5,9 +6,9 @@ using BrewDeck.Reports.Charts;
 namespace BrewDeck.Reports;
 
 /// <summary>A batch's report: its record with the day drawn as curves.</summary>
-internal static class ReportPage
+internal static partial class ReportPage
 {
-    private const int ShortText = 9, LongWord = 34;
+    private const int ShortText = 9, LongestMoment = 24, LongWord = 34;
 
     public static string Of(RecordSource source)
     {
@@ -30,23 +31,33 @@ internal static class ReportPage
     private static Markup Drawings(RecordSource source) => Markup.Tag("section",
     [
         Markup.Tag("h2", "The day"),
-        .. new DayCurves(source.Plan, source.State, null, source.DayStartMs, source.Notation).All().Where(c => c.Curves.Length > 0).Select((chart, i) => Markup.Tag("figure",
-            Markup.Tag("figcaption", $"{chart.Title}, {chart.Unit}: planned as a line, readings as marks, over hours since the first step"),
+        .. new DayCurves(source.Plan, source.State, null, source.DayStartMs, source.Notation) { Came = source.Came }.All().Where(c => c.Curves.Length > 0).Select((chart, i) => Markup.Tag("figure",
+            Markup.Tag("figcaption", $"{chart.Title}, {chart.Unit}: line planned, marks read{(chart.Band is null ? "" : ", bar 80 % band of what came out")}; hours since the first step"),
             DayDrawing.Of(chart, i))),
     ]);
 
     private static Markup Section(RecordTable table) => Markup.Tag(table.Columns.Length == 4 && table.Rows.Length > 60 ? "section class=\"all\"" : "section",
         Markup.Tag("h2", table.Title),
-        Markup.Tag(table.Columns.Length == 0 ? "table class=\"pairs\"" : "table", Head(table), Markup.Tag("tbody", table.Rows.Select(Row))));
+        Markup.Tag(table.Columns.Length == 0 ? "table class=\"pairs\"" : "table", Wide(table), Head(table), Markup.Tag("tbody", table.Rows.Select(Row))));
+
+    private static Markup Wide(RecordTable table) => table.Wide.Length == 0
+        ? Markup.Nothing
+        : Markup.Tag("colgroup", table.Columns.Select(c => Markup.Raw(c == table.Wide ? "<col class=\"wide\">" : "<col>")));
 
     private static Markup Head(RecordTable table) => table.Columns.Length == 0
         ? Markup.Nothing
         : Markup.Tag("thead", Markup.Tag("tr", table.Columns.Select(c => Markup.Tag("th", c))));
 
     private static Markup Row(System.Collections.Immutable.ImmutableArray<string> row) =>
-        Markup.Tag("tr", row.Select(cell => Markup.Tag(Cell(cell), Markup.Tag("bdi", cell))));
+        Markup.Tag("tr", row.Select(cell => Markup.Tag(Cell(cell), Markup.Tag("bdi", Together(cell)))));
+
+    /// <summary>A number and its unit stay on one line.</summary>
+    private static string Together(string text) => NumberAndUnit().Replace(text, "\u00a0");
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:°[CF]|L|gal|kg|g|lb|oz|h|min|s|%|EBC|SRM|IBU|kW|W)\b|°[CF]|%)")]
+    private static partial Regex NumberAndUnit();
 
     /// <summary>A time or an amount stays on one line; a word without end is broken rather than let out of its page.</summary>
     private static string Cell(string text) =>
-        text.Length <= ShortText ? "td class=\"short\"" : text.Split(' ').Max(word => word.Length) > LongWord ? "td class=\"long\"" : "td";
+        text.Length <= ShortText || (text.Length <= LongestMoment && !text.Contains(' ', StringComparison.Ordinal)) ? "td class=\"short\"" : text.Split(' ').Max(word => word.Length) > LongWord ? "td class=\"long\"" : "td";
 }

@@ -26,7 +26,9 @@ public sealed class AfterDayPageTests
     [Fact]
     public void What_is_due_stands_on_the_opening_screen_and_leads_to_the_batch()
     {
-        Assert.StartsWith("Due today: gravity, batch 1", Rows()[0], StringComparison.Ordinal);
+        Assert.StartsWith("Overdue: gravity, batch 1", Rows()[0], StringComparison.Ordinal);
+        var theDayBefore = new Session(new SessionPorts(_store, new TwoHouses()), new SessionSettings(), _now.AddDays(-1));
+        Assert.StartsWith("Due today: gravity, batch 1", ((ListScreen)theDayBefore.Screen).Rows[0].Cells[0], StringComparison.Ordinal);
         Strike(KeyName.Enter);
         Assert.StartsWith("Batch 1 after the day", _session.Screen.Title, StringComparison.Ordinal);
     }
@@ -42,7 +44,7 @@ public sealed class AfterDayPageTests
         Assert.InRange(read.Reading.Value, 1.0115, 1.0135);
         Assert.Contains(Details(), d => d.Contains("alcohol by volume", StringComparison.Ordinal));
         Strike(KeyName.Escape);
-        Assert.DoesNotContain(Rows(), r => r.StartsWith("Due today", StringComparison.Ordinal));
+        Assert.DoesNotContain(Rows(), r => r.Contains("gravity", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -88,10 +88,12 @@ internal static class DayLearning
         if (segment is null || segment.EndedS is not null || reading.Kind != ReadingKind.Volume)
             return live;
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);
+        if (end.DurationS > NearEnd * PlannedS(live, segment))
+            return live;
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
         double Off(double predicted) => Math.Abs(predicted - reading.Value);
         var asItStands = Math.Min(Off(Expected(live, reading)), Off(Predicted(state, live, reading, nowS)));
-        if (end.DurationS > AtEndS && (end.DurationS > NearEnd * PlannedS(live, segment) || Off(Expected(ended, reading)) > asItStands))
+        if (end.DurationS > AtEndS && Off(Expected(ended, reading)) > asItStands)
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
         return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };

@@ -15,7 +15,7 @@ namespace BrewDeck.Reports.Charts;
 internal static class DayDrawing
 {
     private const int Width = 860, Height = 250;
-    private const double HourS = 3600;
+    private const double HourS = 3600, LeftMargin = 46, RightMargin = 14;
 
     // the colours of Okabe and Ito, told apart by most eyes
     private static readonly OxyColor[] Colours =
@@ -42,13 +42,24 @@ internal static class DayDrawing
         model.Axes.Add(new TimeSpanAxis { Position = AxisPosition.Bottom, StringFormat = "h:mm", Minimum = 0, Maximum = chart.EndS, MajorStep = HourS, MinorStep = HourS / 4, MajorGridlineStyle = LineStyle.Solid, MajorGridlineColor = Grid });
         model.Axes.Add(new LinearAxis { Position = AxisPosition.Left, StringFormat = chart.Format, IntervalLength = 32, MinorTickSize = 0, MajorGridlineStyle = LineStyle.Solid, MajorGridlineColor = Grid, MinimumPadding = 0.05, MaximumPadding = 0.08 });
         model.Legends.Add(new Legend { LegendPlacement = LegendPlacement.Outside, LegendPosition = LegendPosition.TopLeft, LegendOrientation = LegendOrientation.Horizontal, LegendBorderThickness = 0, LegendSymbolLength = 28, LegendItemSpacing = 44 });
+        // the same on every chart, so that the hours stand below each other
+        model.PlotMargins = new OxyThickness(LeftMargin, double.NaN, RightMargin, double.NaN);
         foreach (var curve in chart.Curves)
         {
             model.Series.Add(Line(curve));
             model.Series.Add(Points(curve));
         }
 
+        if (chart.Band is { } band)
+            model.Series.Add(Bar(band));
         return model;
+    }
+
+    private static ScatterErrorSeries Bar(ChartBand band)
+    {
+        var bar = new ScatterErrorSeries { MarkerType = MarkerType.None, ErrorBarColor = Colours[^1], ErrorBarStopWidth = 5, ErrorBarStrokeThickness = 2, RenderInLegend = false };
+        bar.Points.Add(new ScatterErrorPoint(band.AtS, 0.5 * (band.Low + band.High), 0, band.High - band.Low));
+        return bar;
     }
 
     private static OxyColor Grid => OxyColor.FromRgb(0xDD, 0xDD, 0xDD);

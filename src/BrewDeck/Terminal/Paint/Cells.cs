@@ -1,3 +1,5 @@
+using System.Globalization;
+using BrewDeck.Logbook;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Text;
 using Attribute = Terminal.Gui.Drawing.Attribute;
@@ -7,18 +9,27 @@ namespace BrewDeck.Terminal.Paint;
 /// <summary>Reads the toolkit's cell buffer as a terminal would show it.</summary>
 internal static class Cells
 {
-    /// <summary>What to print for a cell; never a control character, so no text can reach the terminal as a command.</summary>
+    /// <summary>
+    /// What to print for a cell; never a control character nor one that turns the writing direction, so no text can reach the terminal as a
+    /// command or stand on the screen as another.
+    /// </summary>
     public static string Printable(in Cell cell)
     {
         var grapheme = cell.Grapheme;
         if (string.IsNullOrEmpty(grapheme)) return " ";
         foreach (var c in grapheme)
         {
-            if (char.IsControl(c)) return " ";
+            if (!IsPlain(c)) return Plain(grapheme);
         }
 
         return grapheme;
     }
+
+    private static bool IsPlain(char c) => c is >= ' ' and <= '~' || char.GetUnicodeCategory(c)
+        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
+
+    /// <summary>What is left without them; what a joiner held together keeps its first part, for there is room for one.</summary>
+    private static string Plain(string grapheme) => SafeText.OneLine(grapheme) is { Length: > 0 } safe ? StringInfo.GetNextTextElement(safe) : " ";
 
     /// <summary>1 or 2 cells.</summary>
     public static int Width(string grapheme) =>
