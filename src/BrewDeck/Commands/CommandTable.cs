@@ -1,6 +1,6 @@
-using BrewDeck.Core.Running;
 using System.CommandLine;
 using BrewDeck.Commands.Shipping;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 using BrewDeck.Deck;
 using MQTTnet;
