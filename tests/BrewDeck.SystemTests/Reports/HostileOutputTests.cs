@@ -1,5 +1,6 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Logbook;
@@ -109,7 +110,7 @@ public sealed class HostileOutputTests : IDisposable
         var session = new Session(new SessionPorts(journal, ProfileFolder.BesideProgram(_folder.Path)), new SessionSettings { DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero }, _now);
         using var typed = new StringReader($"\nrun sheet\nback\ncharts\nback\nother reading\nback\n{HostileDay.Formula}\n");
         using var said = new StringWriter { NewLine = "\n" };
-        new PlainLoop(session, new SteppedTime(_now), typed, said, null, null).Run();
+        new PlainLoop(session, new SteppedTime(_now), typed, said, Notation.Metric, null).Run();
         PageReading.AssertPlain(said.ToString());
         Assert.True(said.ToString().Contains("alert(1)", StringComparison.Ordinal) && said.ToString().Contains("HYPERLINK", StringComparison.Ordinal), said.ToString());
     }

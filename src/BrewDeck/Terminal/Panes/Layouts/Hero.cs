@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 
 namespace BrewDeck.Terminal.Panes.Layouts;
