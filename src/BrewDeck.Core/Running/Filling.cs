@@ -18,7 +18,9 @@ internal static class Filling
 
     /// <summary>What will stand in the vessel at the end of the fill, litres.</summary>
     /// <param name="live">Cut at now.</param>
-    public static double EndL(LivePlant live, RunStep fill) => StandsL(
+    public static double EndL(LivePlant live, RunStep fill) => Contents.StandsL(End(live, fill));
+
+    private static VesselState End(LivePlant live, RunStep fill) => In(
         live, PlantModel.Run(live.Setting, Left(live, fill), live.Plant, 0, double.PositiveInfinity).State, fill.Spec.Vessel);
 
     /// <param name="before">Cut at now, without the reading.</param>
@@ -27,11 +29,12 @@ internal static class Filling
     {
         if (reading.Kind != ReadingKind.Volume || In(state, reading.Vessel) is not { } fill || Left(before, fill).VolumeL is not (> 0 and { } was))
             return state;
-        var missing = Math.Max(0, EndL(before, fill) - StandsL(state.Live!, state.Live!.Plant, reading.Vessel));
+        // a fill counts its litres at 20 °C
+        var missing = Math.Max(0, Contents.CoolL(End(before, fill)) - Contents.CoolL(In(state.Live!, state.Live!.Plant, reading.Vessel)));
         return With(state, fill, missing <= NearEnd * Math.Max(was, fill.Spec.VolumeL ?? 0) ? 0 : missing);
     }
 
-    private static double StandsL(LivePlant live, PlantState plant, string vessel) => Contents.StandsL(plant.Vessels[live.Setting.IndexOf(vessel)]);
+    private static VesselState In(LivePlant live, PlantState plant, string vessel) => plant.Vessels[live.Setting.IndexOf(vessel)];
 
     private static StepSpec Left(LivePlant live, RunStep fill) =>
         live.Running.FirstOrDefault(s => s.Left.Id == fill.Spec.Id)?.Left ?? live.Held.FirstOrDefault(s => s.Id == fill.Spec.Id) ?? fill.Spec;

@@ -75,7 +75,7 @@ public static class DeckComposer
 
     // what waits goes on: a mash that stands cools
     private static string ByNow(ExpectedReading e, ExpectedReading? now, DeckMoment moment) =>
-        now is not null && now.Kind == e.Kind && ReadingWords.Value(e.Kind, now.Value, moment.Notation) is var value && value != ReadingWords.Value(e.Kind, e.Value, moment.Notation)
+        e.Kind == ReadingKind.Temperature && now is not null && now.Kind == e.Kind && ReadingWords.Value(e.Kind, now.Value, moment.Notation) is var value && value != ReadingWords.Value(e.Kind, e.Value, moment.Notation)
             ? moment.Notation.Text($" (by now {value})")
             : "";
 

@@ -39,15 +39,15 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         }
     }
 
-    // what comes of the day is known by nothing else: the one step whose reading is asked for
+    // what comes of the day is known by nothing else: the one step whose reading is asked for; the big key alone still goes on
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("Nothing has been read yet. Read it first?"),
         [Line.Of(Names.Sentence(string.Join(", ", step.Expected.Select(e => ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, moment.Notation)))) + ".")],
-        [new Row([moment.Notation.Text("Read it now")]), new Row([moment.Notation.Text($"{moment.Title(step)}: done, without a reading")])],
+        [new Row([moment.Notation.Text($"{moment.Title(step)}: done, without a reading")]), new Row([moment.Notation.Text("Read it now")])],
         (row, at) =>
         {
-            if (row == 0)
+            if (row == 1)
                 new ReadingKeys(shell, page, acts).Open(at);
             else
                 acts.Do(new RunCommand.Finish(focus.StepId), at);

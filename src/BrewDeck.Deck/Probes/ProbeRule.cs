@@ -16,7 +16,7 @@ namespace BrewDeck.Deck.Probes;
 internal sealed class ProbeRule(Shell shell, ImmutableArray<ReadingKind> kinds)
 {
     /// <summary>What stands for it in the record, after the value.</summary>
-    public const string Mark = ", by rule";
+    public const string Mark = ", by rule"; // in the record, in no language
 
     /// <summary>A value is quiet when it has been heard for so long without noise; common practice, no source.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(20);
@@ -34,7 +34,7 @@ internal sealed class ProbeRule(Shell shell, ImmutableArray<ReadingKind> kinds)
         _taken.Add((day.Number, due.Step, due.Reading.Kind, due.Reading.Vessel));
         new Acts(shell, day).Do(new RunCommand.Take(due.Reading), now);
         if (shell.Notice is { } notice)
-            shell.Say("By rule from the probe: " + notice, notice.Spans[0].Tone);
+            shell.Say(shell.Notation.Text("By rule from the probe: ") + notice, notice.Spans[0].Tone);
 
         IEnumerable<ByRule> Due(PlanStep step, DeckMoment at, int batch) =>
             from expected in at.Unread(step)

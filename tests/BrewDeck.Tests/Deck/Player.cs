@@ -113,7 +113,7 @@ internal sealed class Player
             return this;
         Space();
         // the deck asks once for a reading that nothing else would give
-        return Screen.Overlay is ChoiceOverlay { Options: [{ Cells: ["Read it now"] }, _] } ? Down().Enter() : this;
+        return Screen.Overlay is ChoiceOverlay { Options: [_, { Cells: ["Read it now"] }] } ? Enter() : this;
     }
 
     public Player RunUntil(Func<RunState, bool> reached)

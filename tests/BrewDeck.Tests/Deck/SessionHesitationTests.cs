@@ -61,9 +61,9 @@ public class SessionHesitationTests
         _brewer.Begin().Until("cool.cast-out").Wait(3600).Space();
         Assert.Equal("Nothing has been read yet. Read it first?", _brewer.Question);
 
-        _brewer.Enter();
+        _brewer.Down().Enter();
         Assert.Equal("Fermenter volume?", _brewer.Question);
-        _brewer.Escape().Space().Down().Enter();
+        _brewer.Escape().Space().Enter();
 
         Assert.Equal(RunStatus.Complete, _brewer.Session.State!.Step("cool.cast-out")!.Status);
     }

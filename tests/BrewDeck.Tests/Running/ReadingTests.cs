@@ -177,7 +177,7 @@ public class ReadingTests
     /// <summary>Read early, the end of the run-off is known before it is said to be over.</summary>
     [Theory]
     [InlineData(0.006, RemedyKind.Dilute)]
-    [InlineData(-0.006, RemedyKind.BoilLonger)]
+    [InlineData(-0.003, RemedyKind.BoilLonger)]
     public void A_kettle_read_at_the_end_of_a_run_off_that_still_runs_calls_for_ways(double by, RemedyKind remedy)
     {
         _day.RunUntil("lauter.run");

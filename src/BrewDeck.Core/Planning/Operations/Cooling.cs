@@ -4,8 +4,7 @@ namespace BrewDeck.Core.Planning.Operations;
 
 internal static class Cooling
 {
-    /// <summary>Three times as long, and a stand that is cut in pieces ended 0.03 K off one that is not.</summary>
-    private const double PieceS = 20;
+    private const double PieceS = 60;
 
     /// <summary>Wort this near the cooling water hardly changes any more: the rest of the time is one piece; K.</summary>
     private const double NearSourceK = 0.05;
@@ -23,22 +22,25 @@ internal static class Cooling
         return progress;
     }
 
-    /// <summary>Steam by the pressure of the vapour, so that wort near the boil cools fastest at first; by the middle of the piece.</summary>
+    /// <summary>
+    /// Steam by the pressure of the vapour, so that wort near the boil cools fastest at first. Classical Runge-Kutta: by the middle of the
+    /// piece alone, a stand that is cut into pieces ended 0.03 K off one that is not.
+    /// </summary>
     private static void Piece(Workbench bench, int kettle, double seconds)
     {
         var v = bench.Vessels[kettle];
         var (setting, capacity) = (bench.Setting, Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC));
         var openM2 = setting.OpenShare * setting.Brewhouse.Vessels[kettle].SurfaceM2;
         double SteamKgPerS(double celsius) => openM2 * Boil.StillSurfaceKgPerM2S(celsius, setting.AmbientC);
-        double LossW(double celsius) => (setting.LossWPerK(kettle) + openM2 * OpenWPerM2K) * (celsius - setting.AmbientC)
-            + SteamKgPerS(celsius) * Water.LatentHeatJPerKg(celsius);
-        double Later(double celsius, double byS) => Math.Max(Math.Min(v.TempC, setting.AmbientC), v.TempC - LossW(celsius) * byS / capacity);
-        var middle = Later(v.TempC, 0.5 * seconds);
-        bench.Expose(v, seconds, middle);
+        double KPerS(double celsius) => -((setting.LossWPerK(kettle) + openM2 * OpenWPerM2K) * (celsius - setting.AmbientC)
+            + SteamKgPerS(celsius) * Water.LatentHeatJPerKg(celsius)) / capacity;
+        double first = v.TempC, second = first + 0.5 * seconds * KPerS(first), third = first + 0.5 * seconds * KPerS(second), fourth = first + seconds * KPerS(third);
+        double Mean(Func<double, double> rate) => (rate(first) + 2 * rate(second) + 2 * rate(third) + rate(fourth)) / 6;
+        bench.Expose(v, seconds, second);
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - Math.Min(v.WaterKg, SteamKgPerS(middle) * seconds),
-            TempC = Later(middle, seconds),
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, Mean(SteamKgPerS) * seconds),
+            TempC = Math.Max(Math.Min(first, setting.AmbientC), first + Mean(KPerS) * seconds),
             AtS = v.AtS + seconds,
             HoldC = double.NaN,
         };
