@@ -10,7 +10,7 @@ namespace BrewDeck.Deck.Composing;
 public static class VesselGauges
 {
     private const double EmptyL = 0.05;
-    
+
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
         var vessels = moment.Plan.Brewhouse.Vessels;

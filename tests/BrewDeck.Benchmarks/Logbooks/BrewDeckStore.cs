@@ -1,7 +1,6 @@
 using BrewDeck.Commands;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
-using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;

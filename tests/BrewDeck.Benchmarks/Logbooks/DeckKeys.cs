@@ -1,5 +1,4 @@
 using BrewDeck.Deck;
-using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Benchmarks.Logbooks;

@@ -1,8 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
-using BrewDeck.Deck.Wording;
-using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.SystemTests.Logbook;
