@@ -34,7 +34,8 @@ public sealed class EachKeyElsewhereTests : IDisposable
         _own.Dispose();
     }
 
-    [Theory]
+    /// <summary>More than three minutes of processor, so on demand: <c>-explicit only -class '*EachKeyElsewhereTests'</c>.</summary>
+    [Theory(Explicit = true)]
     [MemberData(nameof(Places))]
     public void Each_key_of_a_place_does_something_there(string name)
     {
