@@ -21,6 +21,12 @@ internal static class PlanSolver
     /// </summary>
     private const double RunawayKgPerL = 1;
 
+    /// <summary>
+    /// A sparge of less than nothing takes water out of the mash. Past this share of the strike water the sheet asks for what no mash can do,
+    /// and its days have no meaning left: seen a tun at 490 °C, and a lauter without an end.
+    /// </summary>
+    private const double TakenOutOfMash = 0.5;
+
     /// <summary>A round that finds next to no extract or bitterness would ask for a million times the grist or the hops.</summary>
     private const double LargestStep = 4;
 
@@ -37,7 +43,10 @@ internal static class PlanSolver
             var miss = Miss(setting, recipe, end);
             if (miss.Largest < Close || RunsAway(recipe, batch, miss))
                 break;
-            batch = Corrected(setting, recipe, batch, miss, choices);
+            var next = Corrected(setting, recipe, batch, miss, choices);
+            if (next.SpargeL < -TakenOutOfMash * next.StrikeL)
+                break;
+            batch = next;
         }
         return batch;
     }

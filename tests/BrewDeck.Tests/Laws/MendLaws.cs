@@ -43,6 +43,16 @@ public class MendLaws
         Assert.InRange(tried, 3, int.MaxValue);
     }
 
+    /// <summary>A day on which each round asked for more grist and a sparge of less than nothing, until the lauter of such a sheet did not end.</summary>
+    [Fact]
+    public void A_sparge_of_less_than_nothing_is_refused_and_not_reckoned_on()
+    {
+        var refused = Assert.IsType<PlanResult.Refused>(TooMuch.Generate(new PCG(3, 12345), null, out _).Draw());
+        var sparge = Assert.Single(refused.Refusals, r => r.Code == "sparge_volume");
+        Assert.InRange(sparge.Value, -200, -1);
+        Assert.Equal(0, sparge.Bound);
+    }
+
     [Theory]
     [InlineData(SpargeMethod.Fly)]
     [InlineData(SpargeMethod.Batch)]

@@ -26,7 +26,7 @@ internal static class Lautering
         var tank = bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id);
         var kettle = bench.Kettle;
         double sparge = Math.Min(HotL(bench, tank, spec.SpargeL ?? 0), OutOfTankL(bench, tank)), elapsed = 0;
-        while (elapsed < limitS)
+        while (elapsed < Math.Min(limitS, Heating.HopelessS))
         {
             // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
             var running = Running(bench, tun, kettle, spec, sparge);
