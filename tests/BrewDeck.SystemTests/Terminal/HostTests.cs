@@ -49,6 +49,17 @@ public sealed class HostTests
         terminal.WaitUntilRestored();
     }
 
+    /// <summary>The key is struck until the program has ended: those that come when the terminal is given back come as a signal.</summary>
+    [Fact(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
+    public void Ctrl_c_again_does_not_cut_off_the_end()
+    {
+        using var terminal = Start();
+        terminal.Type("\u0003");
+        terminal.WaitUntil(() => terminal.Output.Contains("\e[?1049l", StringComparison.Ordinal), "the terminal given back");
+        terminal.Type("\u0003");
+        Assert.Equal(0, terminal.WaitForExit());
+    }
+
     [Theory(Skip = "needs Linux", SkipUnless = nameof(IsLinux))]
     [InlineData("x", "thrown by the session")]
     [InlineData("t", "thrown on another thread")]

@@ -5,14 +5,16 @@ namespace BrewDeck.Terminal.Tty;
 
 /// <summary>
 /// Turns signals into news for the loop. The registrations stay in fields: one that is collected stops listening
-/// (measured: resizing then stopped in the native build).
+/// (measured: resizing then stopped in the native build). Those that stop the program outlive the loop: a Ctrl-C pressed twice comes the second
+/// time as a signal, when the terminal has been given back, and must not cut off the closing of the logbook (seen: exit code 130).
 /// </summary>
 [UnsupportedOSPlatform("windows")]
 internal sealed class SignalWatch : IDisposable
 {
     private readonly Doorbell _doorbell;
     private readonly Action _restore;
-    private readonly List<PosixSignalRegistration> _kept = [];
+    private static readonly List<PosixSignalRegistration> Stops = [];
+    private readonly List<PosixSignalRegistration> _watches = [];
     private PosixSignalRegistration? _suspend;
     private int _stops;
 
@@ -22,12 +24,10 @@ internal sealed class SignalWatch : IDisposable
     {
         _doorbell = doorbell;
         _restore = restore;
-        Keep(PosixSignal.SIGWINCH, _ => doorbell.Say(Doorbell.News.Resized));
-        Keep(PosixSignal.SIGCONT, _ => doorbell.Say(Doorbell.News.Continued));
-        Keep(PosixSignal.SIGTERM, Stop);
-        Keep(PosixSignal.SIGINT, Stop);
-        Keep(PosixSignal.SIGHUP, Stop);
-        Keep(PosixSignal.SIGQUIT, Stop);
+        _watches.Add(PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => doorbell.Say(Doorbell.News.Resized)));
+        _watches.Add(PosixSignalRegistration.Create(PosixSignal.SIGCONT, _ => doorbell.Say(Doorbell.News.Continued)));
+        foreach (var signal in (PosixSignal[])[PosixSignal.SIGTERM, PosixSignal.SIGINT, PosixSignal.SIGHUP, PosixSignal.SIGQUIT])
+            Stops.Add(PosixSignalRegistration.Create(signal, Stop));
         WatchSuspend();
     }
 
@@ -50,11 +50,8 @@ internal sealed class SignalWatch : IDisposable
     public void Dispose()
     {
         _suspend?.Dispose();
-        foreach (var registration in _kept) registration.Dispose();
+        foreach (var watch in _watches) watch.Dispose();
     }
-
-    private void Keep(PosixSignal signal, Action<PosixSignalContext> handler) =>
-        _kept.Add(PosixSignalRegistration.Create(signal, handler));
 
     private void Stop(PosixSignalContext context)
     {
