@@ -23,8 +23,11 @@ public sealed record LessonParameter(
     /// <summary>Where a profile says how far one day is off; null: it does not.</summary>
     public SpreadPlace? Spread { get; init; }
 
+    /// <summary>A number between 0 and 1, written in per cent.</summary>
+    public bool IsShare => Unit.Length == 0 && Most <= 1;
+
     /// <summary>What a spread of the profile is a share of: a share is one already.</summary>
-    public double SpreadOf(double value) => Unit.Length == 0 && Most <= 1 ? 1 : value;
+    public double SpreadOf(double value) => IsShare ? 1 : value;
 
     /// <summary>Vessel that it belongs to; empty: the brewhouse.</summary>
     public string Vessel => Id.Contains(':', StringComparison.Ordinal) ? Id[(Id.IndexOf(':', StringComparison.Ordinal) + 1)..] : "";

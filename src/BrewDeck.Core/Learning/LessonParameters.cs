@@ -24,13 +24,13 @@ public static class LessonParameters
 
     public static ImmutableArray<LessonParameter> For(Brewhouse house) =>
     [
-        Habit(ConversionYield, "", UsualSpreads.ConversionYield.Sd, 0.005, 0.5, 1, house, h => h.ConversionYield, (h, v) => h with { ConversionYield = v }) with { Spread = new(o => o.ConversionYield, (o, v) => o with { ConversionYield = v }) },
-        Habit(SpargeStages, "", 0.25 * house.Habits.SpargeStages, 0.1 * house.Habits.SpargeStages, 1, 12, house, h => h.SpargeStages, (h, v) => h with { SpargeStages = v }) with { Spread = new(o => o.SpargeStages, (o, v) => o with { SpargeStages = v }) },
-        Habit(Absorption, "L/kg", 0.05 * house.Habits.AbsorptionLPerKg, 0.02 * house.Habits.AbsorptionLPerKg, 0.2, 3, house, h => h.AbsorptionLPerKg, (h, v) => h with { AbsorptionLPerKg = v }) with { Spread = new(o => o.Absorption, (o, v) => o with { Absorption = v }) },
+        Habit(ConversionYield, "", UsualSpreads.ConversionYield.Sd, 0.005, 0.5, 1, h => h.ConversionYield, (h, v) => h with { ConversionYield = v }, new(o => o.ConversionYield, (o, v) => o with { ConversionYield = v })),
+        Habit(SpargeStages, "", 0.25 * house.Habits.SpargeStages, 0.1 * house.Habits.SpargeStages, 1, 12, h => h.SpargeStages, (h, v) => h with { SpargeStages = v }, new(o => o.SpargeStages, (o, v) => o with { SpargeStages = v })),
+        Habit(Absorption, "L/kg", 0.05 * house.Habits.AbsorptionLPerKg, 0.02 * house.Habits.AbsorptionLPerKg, 0.2, 3, h => h.AbsorptionLPerKg, (h, v) => h with { AbsorptionLPerKg = v }, new(o => o.Absorption, (o, v) => o with { Absorption = v })),
         // beside the boil that the brewer sets, the element and the loss of the kettle are in it
-        Habit(Evaporation, "kg/h", 0.065 * house.Habits.EvaporationKgPerH, 0.03 * house.Habits.EvaporationKgPerH, 0.1, 500, house, h => h.EvaporationKgPerH, (h, v) => h with { EvaporationKgPerH = v }) with { Spread = new(o => o.Evaporation, (o, v) => o with { Evaporation = v }) },
-        Habit(Runoff, "L/min", 0.09 * house.Habits.RunoffLPerMin, 0.05 * house.Habits.RunoffLPerMin, 0.1, 100, house, h => h.RunoffLPerMin, (h, v) => h with { RunoffLPerMin = v }) with { Spread = new(o => o.Runoff, (o, v) => o with { Runoff = v }) },
-        Habit(CastOutLoss, "L", LossSd(house), 0.4 * LossSd(house), 0, 500, house, h => h.TrubL, (h, v) => h with { TrubL = v }),
+        Habit(Evaporation, "kg/h", 0.065 * house.Habits.EvaporationKgPerH, 0.03 * house.Habits.EvaporationKgPerH, 0.1, 500, h => h.EvaporationKgPerH, (h, v) => h with { EvaporationKgPerH = v }, new(o => o.Evaporation, (o, v) => o with { Evaporation = v })),
+        Habit(Runoff, "L/min", 0.09 * house.Habits.RunoffLPerMin, 0.05 * house.Habits.RunoffLPerMin, 0.1, 100, h => h.RunoffLPerMin, (h, v) => h with { RunoffLPerMin = v }, new(o => o.Runoff, (o, v) => o with { Runoff = v })),
+        Habit(CastOutLoss, "L", LossSd(house), 0.4 * LossSd(house), 0, 500, h => h.TrubL, (h, v) => h with { TrubL = v }),
         .. house.Vessels.Where(v => !v.Elements.IsEmpty).Select(NetOf),
         .. house.Vessels.Select(LossOf),
         .. PumpOf(house),
@@ -41,8 +41,8 @@ public static class LessonParameters
     public static LessonParameter? Find(Brewhouse house, string id) => For(house).FirstOrDefault(p => p.Id == id);
 
     private static LessonParameter Habit(
-        string id, string unit, double prior, double day, double least, double most, Brewhouse _, Func<Habits, double> get, Func<Habits, double, Habits> with) =>
-        new(id, unit, prior, day, least, most, b => get(b.Habits), (b, v) => b with { Habits = with(b.Habits, v) });
+        string id, string unit, double prior, double day, double least, double most, Func<Habits, double> get, Func<Habits, double, Habits> with, SpreadPlace? spread = null) =>
+        new(id, unit, prior, day, least, most, b => get(b.Habits), (b, v) => b with { Habits = with(b.Habits, v) }) { Spread = spread };
 
     /// <summary>Trub, dead space and hoses together: their sum is what can be seen.</summary>
     private static double LossSd(Brewhouse house) => InstrumentErrors.Root(

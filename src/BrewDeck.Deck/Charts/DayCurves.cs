@@ -22,19 +22,13 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
     /// <summary>Below it there is no wort to speak of, °P.</summary>
     private const double WaterPlato = 0.5;
 
-    private bool Us => notation.Units == UnitSystem.Us;
-
     /// <summary>Always three; one without curves has nothing to show yet.</summary>
-    public ImmutableArray<DayChart> All()
-    {
-        Func<double, double> litres = Us ? l => l / 3.785411784 : l => l;
-        return
-        [
-            Chart(notation.Text("Temperature"), Us ? "°F" : "°C", "0", ReadingKind.Temperature, TempC, Us ? c => c * 9 / 5 + 32 : c => c, null),
-            Chart(notation.Text("Volume"), Us ? "gal" : "L", "0", ReadingKind.Volume, v => Contents.StandsL(v), litres, Outlook?.FermenterL),
-            Chart(notation.Text("Gravity"), "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, Outlook?.OriginalGravitySg),
-        ];
-    }
+    public ImmutableArray<DayChart> All() =>
+    [
+        Chart(notation.Text("Temperature"), notation.TempUnit, "0", ReadingKind.Temperature, TempC, notation.InTempUnit, null),
+        Chart(notation.Text("Volume"), notation.VolumeUnit, "0", ReadingKind.Volume, v => Contents.StandsL(v), notation.InVolumeUnit, Outlook?.FermenterL),
+        Chart(notation.Text("Gravity"), "SG", "0.000", ReadingKind.Gravity, GravitySg, sg => sg, Outlook?.OriginalGravitySg),
+    ];
 
     private DayChart Chart(
         string title, string unit, string format, ReadingKind kind, Func<VesselState, double> of, Func<double, double> shown, Figure? at)

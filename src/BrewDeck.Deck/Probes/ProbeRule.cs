@@ -15,8 +15,8 @@ namespace BrewDeck.Deck.Probes;
 /// <param name="kinds">Kinds that may be taken so; empty: the rule sleeps.</param>
 internal sealed class ProbeRule(Shell shell, ImmutableArray<ReadingKind> kinds)
 {
-    /// <summary>What stands for it in the record, after the value.</summary>
-    public const string Mark = ", by rule"; // in the record, in no language
+    /// <summary>What stands for it in the record, after the value: the same in each language.</summary>
+    public const string Mark = ", by rule";
 
     /// <summary>A value is quiet when it has been heard for so long without noise; common practice, no source.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(20);

@@ -27,8 +27,8 @@ public sealed class Typed(Notation notation)
 
     private string? Bare(ReadingKind kind) => notation.Units == UnitSystem.Metric ? null : kind switch
     {
-        ReadingKind.Temperature => "°F",
-        ReadingKind.Volume => "gal",
+        ReadingKind.Temperature => notation.TempUnit,
+        ReadingKind.Volume => notation.VolumeUnit,
         ReadingKind.Weight => "lb",
         _ => null,
     };

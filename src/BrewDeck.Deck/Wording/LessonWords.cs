@@ -30,7 +30,7 @@ public static class LessonWords
 
     public static string Value(LessonParameter parameter, double value, Notation notation) => parameter.Unit switch
     {
-        "" when parameter.Most <= 1 => notation.Percent(value),
+        "" when parameter.IsShare => notation.Percent(value),
         "L" => notation.Number(value, "0.00") + " L",
         "W/K" when value >= 100 => notation.Number(value, "0") + " W/K",
         { } unit => (notation.Number(value, "0.00") + " " + unit).TrimEnd(),

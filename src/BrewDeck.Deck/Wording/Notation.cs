@@ -34,16 +34,24 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 
     private bool Us => Units == UnitSystem.Us;
 
+    public string TempUnit => Us ? "°F" : "°C";
+
+    public string VolumeUnit => Us ? "gal" : "L";
+
+    public double InTempUnit(double c) => Us ? (c * 9 / 5) + 32 : c;
+
+    public double InVolumeUnit(double l) => Us ? l / LitresPerGallon : l;
+
     /// <summary>A measured or expected temperature: always one decimal.</summary>
-    public string Temp(double c) => Us ? Number(Fahrenheit(c), "0.0") + " °F" : Number(c, "0.0") + " °C";
+    public string Temp(double c) => $"{Number(InTempUnit(c), "0.0")} {TempUnit}";
 
     /// <summary>A temperature to aim at: no idle zero, so that it can be read aloud.</summary>
-    public string Target(double c) => Us ? Number(Fahrenheit(c), "0.#") + " °F" : Number(c, "0.#") + " °C";
+    public string Target(double c) => $"{Number(InTempUnit(c), "0.#")} {TempUnit}";
 
     /// <summary>A difference of temperatures.</summary>
-    public string Kelvin(double k) => Us ? Number(k * 9 / 5, "0.0") + " °F" : Number(k, "0.0") + " °C";
+    public string Kelvin(double k) => $"{Number(Us ? k * 9 / 5 : k, "0.0")} {TempUnit}";
 
-    public string Volume(double l) => Us ? Number(l / LitresPerGallon, "0.00") + " gal" : Number(l, "0.0") + " L";
+    public string Volume(double l) => $"{Number(InVolumeUnit(l), Us ? "0.00" : "0.0")} {VolumeUnit}";
 
     /// <summary>Grist and whole loads.</summary>
     public string Mass(double kg) => Us
@@ -108,7 +116,6 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         return Math.Abs(value) < 1e9 ? (double)Math.Round((decimal)value, digits, MidpointRounding.AwayFromZero) : value;
     }
 
-    private static double Fahrenheit(double c) => (c * 9 / 5) + 32;
 
     private string Pounds(double kg)
     {
