@@ -30,14 +30,17 @@ internal static class Boiling
         return Heating.To(bench, kettle, spec, boiling, limitS, holdAfter: true);
     }
 
-    /// <summary>A boil for the minutes of the step. Wort that has cooled meanwhile, or got cold water, comes back to the boil first.</summary>
+    /// <summary>
+    /// A boil for the minutes of the step. Wort that has cooled meanwhile, or got cold water, comes back first to where it counts as boiling: no
+    /// further, or a cut on the way would let it boil sooner.
+    /// </summary>
     public static Progress Roll(Workbench bench, StepSpec spec, double limitS)
     {
         var kettle = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
-        var boiling = BoilingC(bench.Setting, bench.Vessels[kettle]);
-        var heatsUpS = bench.Vessels[kettle].TempC < boiling - OffBoilK
-            ? Heating.To(bench, kettle, spec, boiling, progress.ElapsedS, holdAfter: false).ElapsedS
+        var near = BoilingC(bench.Setting, bench.Vessels[kettle]) - OffBoilK;
+        var heatsUpS = bench.Vessels[kettle].TempC < near
+            ? Heating.To(bench, kettle, spec, near, progress.ElapsedS, holdAfter: false).ElapsedS
             : 0;
         if (bench.NetHeatW(kettle) <= 0)
             bench.Pass(kettle, progress.ElapsedS - heatsUpS, double.NaN);

@@ -25,34 +25,33 @@ internal static class Lautering
         var tun = bench.Setting.IndexOf(spec.Vessel);
         var tank = bench.Setting.IndexOf(bench.Setting.Brewhouse.HotLiquorTank.Id);
         var kettle = bench.Kettle;
-        double sparge = Math.Min(HotL(bench, tank, spec.SpargeL ?? 0), OutOfTankL(bench, tank)), elapsed = 0;
+        double spargeKg = Contents.WaterKg(spec.SpargeL ?? 0), elapsed = 0;
         while (elapsed < Math.Min(limitS, Heating.HopelessS))
         {
+            var liquorL = Math.Min(spargeKg, OutOfTankKg(bench, tank)) / KgPerL(bench, tank);
             // what is still to run decides: a cut may come a hair's breadth after a piece, and is no end
-            var running = Running(bench, tun, kettle, spec, sparge);
+            var running = Running(bench, tun, kettle, spec, liquorL);
             if (running <= 1e-9)
                 return Ended(bench, tun, tank, kettle, spec, elapsed);
             var seconds = Math.Min(PieceS, limitS - elapsed);
             var flow = HotPerCool(bench.Vessels[tun]) * (spec.FlowLPerMin ?? bench.Setting.Habits.RunoffLPerMin) / 60;
             var litres = Math.Min(Math.Min(running, flow * seconds), ToCoverL(bench, kettle));
             seconds = litres / flow;
-            sparge -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, sparge));
+            spargeKg -= Piece(bench, tun, tank, kettle, litres, Math.Min(litres, liquorL));
             HeatKettle(bench, kettle, seconds);
             bench.Pass(tun, seconds, bench.Vessels[tun].HoldC);
             if (spec.SpargeL > 0)
                 bench.Pass(tank, seconds, bench.Vessels[tank].HoldC);
             elapsed += seconds;
         }
-        return new(elapsed, spec with { SpargeL = Math.Max(0, sparge / HotL(bench, tank, 1)) }, null, spec.VolumeL);
+        return new(elapsed, spec with { SpargeL = Math.Max(0, spargeKg / Contents.WaterKg(1)) }, null, spec.VolumeL);
     }
 
-    /// <summary>Litres measured at 20 °C as they are in the hot tank.</summary>
-    private static double HotL(Workbench bench, int tank, double litresAt20) =>
-        litresAt20 * Water.DensityKgPerM3(20) / Water.DensityKgPerM3(bench.Vessels[tank].TempC);
+    private static double KgPerL(Workbench bench, int tank) => Water.DensityKgPerM3(bench.Vessels[tank].TempC) / 1000;
 
-    /// <summary>What the tank gives down to its outlet, litres as they stand.</summary>
-    private static double OutOfTankL(Workbench bench, int tank) =>
-        Math.Max(0, Contents.LiquidL(bench.Vessels[tank]) - HotL(bench, tank, bench.Setting.Brewhouse.Vessels[tank].DeadSpaceL));
+    /// <summary>What the tank gives down to its outlet.</summary>
+    private static double OutOfTankKg(Workbench bench, int tank) =>
+        Math.Max(0, bench.Vessels[tank].LiquidKg - Contents.WaterKg(bench.Setting.Brewhouse.Vessels[tank].DeadSpaceL));
 
     /// <summary>Sparge liquor stirred into the drained bed, then left to settle.</summary>
     public static Progress BatchSparge(Workbench bench, StepSpec spec, double limitS)
@@ -130,7 +129,7 @@ internal static class Lautering
         return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
     }
 
-    /// <summary>A few litres run off, as many or fewer of liquor follow; returns the litres that followed.</summary>
+    /// <summary>A few litres run off, as many or fewer of liquor follow; returns the kilograms that followed.</summary>
     private static double Piece(Workbench bench, int tun, int tank, int kettle, double litres, double liquorL)
     {
         var v = bench.Vessels[tun];
@@ -143,10 +142,10 @@ internal static class Lautering
         var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
         var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
         RunOff(bench, tun, kettle, litres, extract);
-        var liquorKg = liquorL * Water.DensityKgPerM3(bench.Vessels[tank].TempC) / 1000;
+        var liquorKg = liquorL * KgPerL(bench, tank);
         Transfers.Move(bench, tank, tun, liquorKg);
         bench.Vessels[tun] = bench.Vessels[tun] with { Washed = after };
-        return liquorL;
+        return liquorKg;
     }
 
     /// <summary>Litres with a given extract leave the tun for the kettle.</summary>
