@@ -205,4 +205,17 @@ public class ReadingTests
         Assert.Contains(AlarmRules.At(_day.State, _day.Forecast, _day.Focus, _day.NowMs), a => a.Kind == AlarmKind.MashOff);
         Assert.Contains(_day.Offers, r => r.Kind is RemedyKind.HeatMash or RemedyKind.AddHotWater);
     }
+
+    /// <summary>Its own heat brings the mash back: what has been mended by itself does not go on ringing.</summary>
+    [Fact]
+    public void A_cold_mash_that_its_heat_has_brought_back_rings_no_more()
+    {
+        _day.RunUntil("mash.rest-1");
+        _day.ReadOff(ReadingKind.Temperature, "tun", -3);
+        bool IsOff() => AlarmRules.At(_day.State, _day.Forecast, _day.Focus, _day.NowMs).Any(a => a.Kind == AlarmKind.MashOff);
+        Assert.True(IsOff());
+        _day.Wait(20);
+        Assert.False(IsOff());
+        Assert.Empty(_day.Offers);
+    }
 }

@@ -120,12 +120,12 @@ internal static class Lautering
     private static double HotPerCool(in VesselState v) =>
         SugarSolution.DensityKgPerM3(v.Plato, 20) / SugarSolution.DensityKgPerM3(v.Plato, v.TempC);
 
+    /// <summary>The kettle's heat stays on: it is kept below the boil until the brewer goes on.</summary>
     private static Progress Ended(Workbench bench, int tun, int tank, int kettle, StepSpec spec, double elapsed)
     {
         bench.Vessels[tun] = bench.Vessels[tun] with { HoldC = double.NaN };
         if (spec.SpargeL > 0)
             bench.Vessels[tank] = bench.Vessels[tank] with { HoldC = double.NaN };
-        bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = double.NaN };
         return new(elapsed, null, null, Contents.CoolL(bench.Vessels[kettle]));
     }
 

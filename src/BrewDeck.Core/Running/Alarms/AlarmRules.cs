@@ -20,7 +20,7 @@ public static class AlarmRules
         state.Plan is null || state.DayStartMs is null || state.Status is RunStatus.Complete or RunStatus.Aborted
             ? []
             : [
-                .. Circuits(state, forecast), .. Vessels(state, forecast), .. Limits(state, forecast), .. Mash(state),
+                .. Circuits(state, forecast), .. Vessels(state, forecast), .. Limits(state, forecast), .. Mash(state, forecast, nowMs),
                 .. Waiting(state, focus, nowMs), .. Held(state, nowMs),
             ];
 
@@ -79,12 +79,18 @@ public static class AlarmRules
     private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>
         s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind.Heats() && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff or StepKind.Ramp or StepKind.HeatMash));
 
-    /// <summary>A mash that cools as the plan says it will is not off; what stands as an alarm is also what the remedies look for.</summary>
-    private static IEnumerable<Alarm> Mash(RunState state)
+    /// <summary>
+    /// A mash that cools as the plan says it will is not off, nor is one that its own heat has brought back meanwhile; what stands as an alarm is
+    /// also what the remedies look for.
+    /// </summary>
+    private static IEnumerable<Alarm> Mash(RunState state, Forecast forecast, long nowMs)
     {
         var rest = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Rest });
         if (rest?.Spec.TargetC is not { } target || RestReadings.Last(state, rest, ReadingKind.Temperature) is not { } read
             || state.Remedies.Any(r => r.AtMs >= read.AtMs))
+            yield break;
+        var counted = forecast.Now.Vessels[state.Live!.Setting.IndexOf(rest.Spec.Vessel)].TempC;
+        if (Math.Abs(RestReadings.OffK(state, rest, counted, target, nowMs)) < MashClearK)
             yield break;
         var celsius = read.Reading.Value;
         var off = Math.Abs(RestReadings.OffK(state, rest, celsius, target, read.AtMs));

@@ -54,10 +54,11 @@ public static class Possible
             .Select(n => new Trouble(TroubleKind.ElementFailed, Trouble.Element(setting.Brewhouse.Vessels[v].Id, n))));
     }
 
-    /// <summary>Vessels that are or will be heated, those of the running steps first.</summary>
+    /// <summary>Vessels that are or will be heated: those that hold a temperature and those of the running steps first.</summary>
     private static List<int> StillHeated(RunState state) =>
     [
-        .. state.Steps.Where(s => s.Open).OrderBy(s => s.Status == RunStatus.Idle)
-            .Select(s => PlantModel.HeatedVessel(state.Live!.Setting, s.Spec)).Where(v => v >= 0).Distinct(),
+        .. Enumerable.Range(0, state.Live!.Plant.Vessels.Length).Where(v => state.Live.Plant.Vessels[v].HoldsTemperature).Union(
+            state.Steps.Where(s => s.Open).OrderBy(s => s.Status == RunStatus.Idle)
+            .Select(s => PlantModel.HeatedVessel(state.Live!.Setting, s.Spec)).Where(v => v >= 0)),
     ];
 }
