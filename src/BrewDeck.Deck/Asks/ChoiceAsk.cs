@@ -7,13 +7,15 @@ namespace BrewDeck.Deck.Asks;
 
 /// <param name="chosen">Called with the index of the chosen row once the question is closed.</param>
 /// <param name="left">Called when it was left without a choice.</param>
+/// <param name="byArrows">No digit moves to a row: a reading that is typed while the question stands must not answer it.</param>
 internal sealed class ChoiceAsk(
     Page page,
     string question,
     ImmutableArray<Line> lines,
     ImmutableArray<Row> options,
     Action<int, DateTimeOffset> chosen,
-    Action<DateTimeOffset>? left = null) : Ask
+    Action<DateTimeOffset>? left = null,
+    bool byArrows = false) : Ask
 {
     private int _selected;
 
@@ -31,7 +33,7 @@ internal sealed class ChoiceAsk(
             case Command.Down:
                 Select(_selected + 1);
                 break;
-            case Command.PickRow:
+            case Command.PickRow when !byArrows:
                 Select(stroke.Character - '1');
                 break;
             case Command.Choose:

@@ -22,7 +22,7 @@ public sealed class DayTimetable(Plan plan, RunState state, Forecast? forecast, 
         var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
         var ahead = run.Open ? forecast?.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) : null;
         return new(
-            StepTitles.Of(planned ?? ahead ?? Bare(run.Spec), plan, notation),
+            StepTitles.Of(run, plan, notation),
             planned is null ? null : new TimeSpanS(planned.StartS, planned.EndS),
             Really(run, ahead),
             Late(run, planned, ahead),
@@ -55,6 +55,4 @@ public sealed class DayTimetable(Plan plan, RunState state, Forecast? forecast, 
         RunStatus.Idle => Screens.Tone.Muted,
         _ => Screens.Tone.Normal,
     };
-
-    private PlanStep Bare(StepSpec spec) => new(spec, 0, 0, spec.TargetC, spec.VolumeL, null, null, [], plan.Start);
 }

@@ -60,7 +60,7 @@ public static class DeckComposer
     private static Line Headline(DeckMoment moment)
     {
         if (moment.Current is not { } step)
-            return Line.Of(moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("The batch was given up.") : moment.Notation.Text("The day is done. Well brewed."), Tone.Strong);
+            return Line.Of(moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("The batch was given up.") : moment.Notation.Text("The day is done."), Tone.Strong);
         var held = moment.Run(step.Spec.Id) is { Status: RunStatus.Held };
         return new Line([.. held ? new[] { new Span(moment.Notation.Text("HELD  "), Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
     }

@@ -38,12 +38,9 @@ public sealed record DeckMoment(
 
     public string Title(PlanStep step) => StepTitles.Of(step, Plan, Notation);
 
-    public string Title(string id)
-    {
-        if (Step(id) is { } step)
-            return Title(step);
-        return Run(id) is { } run ? Title(Bare(run.Spec)) : Names.Sentence(Names.Plainly(id));
-    }
+    public string Title(string id) => Rest.FirstOrDefault(s => s.Spec.Id == id) is { } step ? Title(step)
+        : Run(id) is { } run ? StepTitles.Of(run, Plan, Notation)
+        : Names.Sentence(Names.Plainly(id));
 
     public string Clock(double dayS) => Notation.Clock(DayStartMs + (long)(dayS * 1000));
 
@@ -77,7 +74,4 @@ public sealed record DeckMoment(
     public IEnumerable<ExpectedReading> Unread(PlanStep step) => Run(step.Spec.Id) is { StartedMs: { } since }
         ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == e.Kind && r.Reading.Vessel == e.Vessel))
         : step.Expected;
-
-    // a step that a remedy put in and that is over stands in neither the plan nor the forecast
-    private PlanStep Bare(StepSpec spec) => new(spec, 0, 0, spec.TargetC, spec.VolumeL, null, null, [], Plan.Start);
 }

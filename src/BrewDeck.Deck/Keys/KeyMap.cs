@@ -113,7 +113,8 @@ public static class KeyMap
 
         new(KeyContext.Deck | KeyContext.Screens | KeyContext.SetUp | Choice, Command.Reckoner, "k", Key('k'), "", "The reckoner: one-off sums, while the brew goes on."),
         new(KeyContext.Screens | KeyContext.SetUp, Command.Help, "?", Help, "keys", "All keys."),
-        new(KeyContext.Deck | KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
+        new(KeyContext.Deck, Command.Back, "q", Key('q'), "back", "One screen back. A batch runs on."),
+        new(KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];
 
     /// <summary>What a key asks for there; null: nothing, and it is ignored.</summary>

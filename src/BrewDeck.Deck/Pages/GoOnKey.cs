@@ -16,6 +16,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         var focus = day.Focus(now);
         switch (focus.Act)
         {
+            case FocusAct.Start when page.Moment(now) is { Current.Spec.Kind: StepKind.Pitch } moment && TooWarm(moment) is { } celsius:
+                AskToPitch(focus, moment, celsius);
+                break;
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
@@ -38,6 +41,30 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 break;
         }
     }
+
+    /// <summary>Warmer than this above the plan the yeast is asked about first, K; common practice, no source.</summary>
+    private const double TooWarmK = 2;
+
+    /// <summary>The last reading in the fermenter, if it is too warm for the yeast, °C.</summary>
+    private static double? TooWarm(DeckMoment moment) =>
+        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId })?.Reading.Value is { } celsius
+        && PitchC(moment) is { } target && celsius > target + TooWarmK
+            ? celsius
+            : null;
+
+    private static double? PitchC(DeckMoment moment) => moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC;
+
+    private void AskToPitch(RunFocus focus, DeckMoment moment, double celsius) => page.Ask(new ChoiceAsk(
+        page,
+        moment.Notation.Text($"The wort reads {moment.Notation.Temp(celsius)}, the plan pitches at {moment.Notation.Target(PitchC(moment)!.Value)}. Pitch now?"),
+        [Line.Of(moment.Notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies."))],
+        [new Row([moment.Notation.Text("Not yet: cool it in the fermenter, then read it again")]), new Row([moment.Notation.Text("Pitch all the same")])],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(new RunCommand.Start(focus.StepId), at);
+        },
+        byArrows: true));
 
     // what comes of the day is known by nothing else: the one step whose reading is asked for; the big key alone still goes on
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
@@ -66,6 +93,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             {
                 if (row == 1)
                     acts.Do(new RunCommand.Finish(focus.StepId), at);
-            }));
+            },
+            byArrows: true));
     }
 }

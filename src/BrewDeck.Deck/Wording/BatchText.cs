@@ -39,7 +39,7 @@ public static class BatchText
         var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
         var start = state.DayStartMs ?? run.StartedMs;
         var was = planned is null || start is null ? "" : $"{notation.Clock(start.Value + (long)(planned.StartS * 1000))} {PlanLines.Takes(planned)}";
-        var title = StepTitles.Of(planned ?? new PlanStep(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], plan.Start), plan, notation);
+        var title = StepTitles.Of(run, plan, notation);
         return new Line([
             new Span($"  {was,-16} ", Tone.Muted),
             new Span($"{Done(run, notation),-16}  "),

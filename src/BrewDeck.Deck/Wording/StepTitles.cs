@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -11,6 +12,17 @@ public static class StepTitles
     public static string Of(PlanStep step, Plan plan, Notation notation) =>
         Around(step, plan, notation) ?? Grain(step, plan, notation) ?? Wort(step, plan, notation)
         ?? Names.Sentence(Names.Plainly(step.Spec.Id));
+
+    /// <summary>A step as it was brewed: planned, but with what the day has changed in it, such as hops that were weighed anew.</summary>
+    public static string Of(RunStep run, Plan plan, Notation notation) => Of(Brewed(run, plan), plan, notation);
+
+    private static PlanStep Brewed(RunStep run, Plan plan)
+    {
+        var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+        return planned is not null && planned.Spec.VolumeL == run.Spec.VolumeL
+            ? planned with { Spec = run.Spec }
+            : new(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], planned?.After ?? plan.Start);
+    }
 
     private static string? Around(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {

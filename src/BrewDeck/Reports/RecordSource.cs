@@ -28,11 +28,7 @@ internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, I
 
     public PlanStep? Planned(string stepId) => Plan.Steps.FirstOrDefault(s => s.Spec.Id == stepId);
 
-    public string Title(string stepId) => Planned(stepId) is { } step
-        ? StepTitles.Of(step, Plan, Notation)
-        : State.Step(stepId) is { } run
-            ? StepTitles.Of(new PlanStep(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], Plan.Start), Plan, Notation)
-            : stepId;
+    public string Title(string stepId) => State.Step(stepId) is { } run ? StepTitles.Of(run, Plan, Notation) : stepId;
 
     public string Clock(long ms) => Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -26,7 +26,7 @@ public class SessionDayTests
 
         _brewer.RunUntil(s => s.Status == RunStatus.Complete);
 
-        Assert.Equal("The day is done. Well brewed.", _brewer.Deck.Headline.ToString());
+        Assert.Equal("The day is done.", _brewer.Deck.Headline.ToString());
         Assert.All(_brewer.Session.State!.Steps, s => Assert.Equal(RunStatus.Complete, s.Status));
         _brewer.Space();
         Assert.Contains("Batch 1", _brewer.Screen.Title, StringComparison.Ordinal);

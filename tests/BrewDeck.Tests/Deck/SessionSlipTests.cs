@@ -1,0 +1,73 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
+using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
+
+namespace BrewDeck.Tests.Deck;
+
+/// <summary>Keys struck by habit or by mistake that a second fresh reader was led into: none of them may spoil the brew.</summary>
+public class SessionSlipTests
+{
+    private readonly Player _brewer = new();
+
+    private RunStatus Status(string step) => _brewer.Session.State!.Step(step)!.Status;
+
+    [Fact]
+    public void Yeast_is_not_pitched_into_warm_wort_by_the_big_key_alone()
+    {
+        _brewer.Begin().Until("cool.cast-out").Wait(3600).Keys("3").Line("39.5").Keys("2").Line("24").Until("pitch.aerate", RunStatus.Complete).Space();
+        Assert.Equal("The wort reads 24.0 °C, the plan pitches at 19 °C. Pitch now?", _brewer.Question);
+        _brewer.Enter();
+        Assert.Equal(RunStatus.Idle, Status("pitch.pitch"));
+
+        _brewer.Keys("t").Keys("2");
+        Assert.Contains("Which reading?", _brewer.Question, StringComparison.Ordinal);
+        _brewer.Escape().Space().Down().Enter();
+        Assert.Equal(RunStatus.Running, Status("pitch.pitch"));
+    }
+
+    [Fact]
+    public void A_reading_typed_into_the_question_of_an_early_end_does_not_end_the_step()
+    {
+        _brewer.Begin().RunUntil(s => Filling(s) is not null).Wait(5).Space();
+        Assert.StartsWith("End it ", _brewer.Question, StringComparison.Ordinal);
+        var fill = Filling(_brewer.Session.State!)!.Spec.Id;
+        _brewer.Keys("2").Enter();
+        Assert.Equal(RunStatus.Running, Status(fill));
+
+        static RunStep? Filling(RunState state) => state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Fill });
+    }
+
+    [Fact]
+    public void Enter_meant_for_a_list_of_remedies_that_did_not_come_ends_no_step()
+    {
+        _brewer.Begin().Until("mash.dough-in").Keys("r").Strike(new KeyStroke(KeyName.Enter), afterS: 0.8);
+        Assert.Equal(RunStatus.Running, Status("mash.dough-in"));
+    }
+
+    [Fact]
+    public void Escape_does_not_leave_the_deck() => Assert.IsType<BrewDeck.Deck.Screens.DeckScreen>(_brewer.Begin().Escape().Screen);
+
+    [Fact]
+    public void The_circuit_that_holds_the_mash_can_be_reported_as_tripped()
+    {
+        _brewer.Begin().Until("mash.rest-1").Wait(600);
+        var live = _brewer.Session.State!.Live!;
+        var tun = live.Setting.IndexOf("tun");
+        Assert.True(live.Plant.Vessels[tun].HoldsTemperature);
+        var holds = live.Setting.Circuits.Where((_, c) => live.Setting.Wiring.LoadW(tun, c) > 0).Select(c => new Trouble(TroubleKind.CircuitTripped, c.Id)).ToList();
+        Assert.NotEmpty(holds);
+        Assert.All(holds, t => Assert.Contains(t, Possible.At(_brewer.Session.State)));
+    }
+
+    [Fact]
+    public void The_record_names_the_hops_that_went_in_and_not_those_of_the_plan()
+    {
+        var plan = Planning.Demo.Plan();
+        var planned = plan.Steps.First(s => s.Spec.Kind == StepKind.AddToBoil && s.Spec.Charges is [{ Kind: ChargeKind.Hop }, ..]);
+        var changed = planned.Spec with { Charges = planned.Spec.Charges.SetItem(0, planned.Spec.Charges[0] with { Amount = 32 }) };
+        Assert.Contains(" 32 g ", StepTitles.Of(new RunStep(changed, RunStatus.Complete), plan, Notation.Metric), StringComparison.Ordinal);
+        Assert.DoesNotContain(" 32 g ", StepTitles.Of(planned, plan, Notation.Metric), StringComparison.Ordinal);
+    }
+}
