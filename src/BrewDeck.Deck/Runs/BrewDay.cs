@@ -14,6 +14,8 @@ internal sealed record ActOutcome(Decision Decision, string? Trouble = null);
 /// <summary>The open batch: its events as they are on disk, and the state they fold to.</summary>
 internal sealed class BrewDay
 {
+    private const long MsPerSecond = 1000;
+
     private readonly IBatchStore _store;
     private readonly List<RunEvent> _events;
     private readonly DueSince _due;
@@ -52,10 +54,15 @@ internal sealed class BrewDay
     /// <summary>Unix ms; never before the last event, even when the clock was set back.</summary>
     public long Ms(DateTimeOffset now) => Math.Max(now.ToUnixTimeMilliseconds(), _events[^1].AtMs);
 
+    /// <summary>
+    /// As of the second that has begun, or of the last event: keys within one second share it, for folding the rest of the day is most of what a key costs.
+    /// What is decided and recorded (<see cref="Do"/>) is reckoned to the millisecond.
+    /// </summary>
     public Forecast Forecast(DateTimeOffset now)
     {
-        if (_forecast is null || _forecastMs != Ms(now))
-            (_forecast, _forecastMs) = (Forecasts.At(State, Ms(now)), Ms(now));
+        var at = Math.Max(Ms(now) / MsPerSecond * MsPerSecond, _events[^1].AtMs);
+        if (_forecast is null || _forecastMs != at)
+            (_forecast, _forecastMs) = (Forecasts.At(State, at), at);
         return _forecast;
     }
 

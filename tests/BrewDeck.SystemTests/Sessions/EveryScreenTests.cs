@@ -89,7 +89,7 @@ public sealed class EveryScreenTests
         Kept("batch", at);
         at.Strike("f");
         Kept("after-the-day", at);
-        at.Strike(Escape, Escape, Escape);
+        at.Strike(Escape, Escape, "q");
         at.Pick("Batches");
         Kept("batches", at);
         at.Strike(Escape);
