@@ -22,7 +22,7 @@ public static class KeyMap
 
     public static ImmutableArray<KeyBinding> Table { get; } =
     [
-        new(KeyContext.Deck, Command.GoOn, "space", SpaceOrEnter, "go on", "Start or finish what the deck shows (enter does the same). Asks before it ends a step early."),
+        new(KeyContext.Deck, Command.GoOn, "space", SpaceOrEnter, "go on", "Start or finish what the deck shows (enter does the same). Asks before it ends early what runs by itself."),
         new(KeyContext.Deck, Command.Reading, "0-9", Digits, "reading", "Enter the reading that this step expects."),
         new(KeyContext.Deck, Command.Acknowledge, "a", [KeyStroke.Of('a'), KeyStroke.Of('*')], "", "Heard: the alarms that show fall silent (the keypad's star does the same)."),
         new(KeyContext.Deck, Command.Undo, "u", Key('u'), "undo", "Take back the last act; the log keeps both."),

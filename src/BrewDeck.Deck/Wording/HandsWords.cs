@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Deck.Wording;
@@ -112,9 +113,14 @@ public static class HandsWords
         step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
-        notation.Text("Kettle heat on once its elements are covered; tank heat off before they show."),
+        Heats(plan.Brewhouse, step.Spec.SpargeL is > 0, notation),
         notation.Text("Then read volume and gravity."),
     ];
+
+    /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
+    private static string Heats(Brewhouse house, bool sparges, Notation notation) => sparges && house.HotLiquorTank.IsHeated
+        ? notation.Text($"Kettle heat on at {notation.Volume(house.Kettle.CoverL)} (covered). Tank heat off at {notation.Volume(house.HotLiquorTank.CoverL)}.")
+        : notation.Text($"Kettle heat on at {notation.Volume(house.Kettle.CoverL)} (covered).");
 
     private static ImmutableArray<string> Clean(PlanStep step, Plan plan, Notation notation)
     {
