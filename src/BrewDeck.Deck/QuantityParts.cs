@@ -17,11 +17,13 @@ internal readonly record struct QuantityParts(IReadOnlyList<QuantityPart> Items,
         if (dimension == Dimension.Time && line.Contains(':', StringComparison.Ordinal))
             return Clock(line, notation);
         var items = new List<QuantityPart>();
+        var read = "";
         for (var at = 0; at < line.Length;)
         {
             var number = NumberAt(line, at);
             if (number.Length == 0)
-                return Refused(notation.Text("does not begin with a number"));
+                return Refused(read.Length == 0 ? notation.Text("does not begin with a number") : notation.Text($"cannot be read after {read}"));
+            read = number;
             at += number.Length;
             var unit = UnitAt(line, at);
             at += unit.Length;

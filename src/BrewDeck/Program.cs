@@ -10,10 +10,9 @@ internal static class Program
     private static int Main(string[] args)
     {
         var parsed = CommandTable.Root(TimeProvider.System, StandardStreams.Output(), StandardStreams.Errors()).Parse(args);
-        if (parsed.Errors.Count == 0)
+        if (UsageLine.Of(parsed) is not { } fault)
             return new FaultGuard(() => CommandTable.FolderOf(parsed), TimeProvider.System, StandardStreams.Errors()).Run(() => parsed.Invoke(ThrowsFaults));
-        foreach (var error in parsed.Errors)
-            StandardStreams.Errors().WriteLine($"brewdeck: {error.Message} \"brewdeck --help\" lists what is known.");
+        StandardStreams.Errors().WriteLine($"brewdeck: {fault}");
         return ExitCode.Usage;
     }
 }

@@ -10,4 +10,7 @@ public sealed record Estimate(double Mean, double Sd, int Batches)
     public double P10 => Mean - Band80 * Sd;
 
     public double P90 => Mean + Band80 * Sd;
+
+    /// <summary>Within the 80 % band.</summary>
+    public bool Holds(double value) => value >= P10 && value <= P90;
 }

@@ -18,22 +18,23 @@ public sealed record Lesson(LessonParameter Parameter, double Current, Estimate 
 
     public bool EnoughData => Band.Batches >= FewestBatches && Band.Sd < Narrowed * Parameter.PriorSd;
 
-    /// <summary>The number that would go into the profile: within what a profile may say.</summary>
-    public double Proposed => Math.Clamp(Band.Mean, Parameter.Least, Parameter.Most);
+    /// <summary>The band does not hold the profile's number: there is a reason to change it.</summary>
+    public bool Moves => EnoughData && Parameter.With is not null && !Band.Holds(Current);
+
+    /// <summary>The number that would go into the profile, within what a profile may say: its own as long as the band holds it.</summary>
+    public double Proposed => Moves ? Math.Clamp(Band.Mean, Parameter.Least, Parameter.Most) : Current;
 
     /// <summary>How far the next day will be off: what is not known of the brewhouse, and what its days differ by; as in <see cref="DaySpreads"/>.</summary>
     public double? ProposedSpread => Parameter.Spread is null ? null : InstrumentErrors.Root(Band.Sd, Parameter.DaySd) / Parameter.SpreadOf(Proposed);
 
-    /// <summary>It can be accepted: there are enough data, the profile has such a number, and the move is more than half of what it is uncertain by, or the days spread less than the profile says.</summary>
+    /// <summary>It can be accepted: there are enough data, the profile has such a number, and the band does not hold it, or the days spread less than the profile says.</summary>
     public bool CanBeAccepted => EnoughData && Parameter.With is not null && (Moves || Narrows);
-
-    private bool Moves => Math.Abs(Proposed - Current) > 0.5 * Band.Sd;
 
     private bool Narrows => ProposedSpread < Narrowed * (CurrentSpread ?? InstrumentErrors.Root(Parameter.PriorSd, Parameter.DaySd) / Parameter.SpreadOf(Current));
 
     public Brewhouse AppliedTo(Brewhouse house)
     {
-        var moved = Parameter.With?.Invoke(house, Proposed) ?? house;
+        var moved = Moves ? Parameter.With!(house, Proposed) : house;
         return Parameter.Spread is { } place && ProposedSpread is { } spread ? moved with { Spreads = place.With(moved.Spreads ?? new(), spread) } : moved;
     }
 }

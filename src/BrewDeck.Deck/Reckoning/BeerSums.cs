@@ -26,7 +26,8 @@ internal static class BeerSums
             "Balling: 2.0665 g of extract give 1 g of alcohol",
             "Balling 1865; ASBC",
             "5 to 25 °P",
-            v => Alcohol(v["original"], v["final"])),
+            v => Alcohol(v["original"], v["final"]))
+        { Orders = [NotAbove("final", "original")] },
         new(
             "pitch",
             "Yeast to pitch",

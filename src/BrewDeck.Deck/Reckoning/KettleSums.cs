@@ -20,7 +20,8 @@ internal static class KettleSums
             Balance,
             "volumes at 20 °C; gravity wanted below the one there is",
             v => Dilution(v["volume"], Plato(v["gravity"]), Plato(v["target"])),
-            "Water onto a rolling boil can make it surge: heat off first."),
+            "Water onto a rolling boil can make it surge: heat off first.")
+        { Orders = [NotAbove("target", "gravity")] },
         new(
             "blend",
             "Blending two worts or beers",
@@ -45,7 +46,8 @@ internal static class KettleSums
             Balance,
             "gravity wanted beyond the one there is",
             v => BoilDown(v["volume"], Plato(v["gravity"]), Plato(v["target"]), v["evaporation"]),
-            "Watch for boil-over; never let an element stand dry."),
+            "Watch for boil-over; never let an element stand dry.")
+        { Orders = [NotAbove("gravity", "target")] },
         new(
             "bitterness",
             "Bitterness of one addition",

@@ -44,7 +44,8 @@ internal static class MashSums
             Source,
             "added water beyond the temperature wanted",
             v => [Infusion(v)],
-            "Near-boiling water scalds: add it low, stirring."),
+            "Near-boiling water scalds: add it low, stirring.")
+        { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")] },
     ];
 
     private static SumInput.Quantity Mass(string name, string label, string example) => new(name, label, Dimension.Mass, "kg", 0.05, 5000, example);

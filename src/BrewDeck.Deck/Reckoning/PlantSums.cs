@@ -37,7 +37,8 @@ internal static class PlantSums
             "Newton's law of cooling; water by IAPWS-IF97",
             "lid on, stirred or recirculating, below the boil",
             v => Heating(v),
-            "An element is never on unless covered; mains near water belongs behind a residual-current device."),
+            "An element is never on unless covered; mains near water belongs behind a residual-current device.")
+        { Orders = [NotAbove("from", "to")] },
         new(
             "pump-flow",
             "Pump flow through a hose",

@@ -16,7 +16,11 @@ public sealed record Sum(
     string Source,
     string Range,
     Func<SumValues, double[]> Reckon,
-    string Caution = "");
+    string Caution = "")
+{
+    /// <summary>Inputs of which the first cannot be more than the second.</summary>
+    public ImmutableArray<(string Lower, string Upper)> Orders { get; init; } = [];
+}
 
 /// <summary>A number that a sum gives.</summary>
 /// <param name="Name">Stable name, snake_case with its unit.</param>

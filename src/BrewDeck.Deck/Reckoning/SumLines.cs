@@ -25,7 +25,7 @@ public static class SumLines
             "SG" or "" => notation.Number(value, output.Format),
             "°C" => notation.Temp(value),
             "min" => Durations.Short(60 * value),
-            "L" or "kg" or "g" or "m" when us => notation.Value(value, output.Unit),
+            "L" or "kg" or "g" or "m" or "L/kg" or "L/min" when us => notation.Value(value, output.Unit),
             _ => $"{notation.Number(value, output.Format)} {output.Unit}",
         };
     }

@@ -22,8 +22,18 @@ public static class SumReader
                 return new(null, fault, input.Name);
             values[input.Name] = value;
         }
+        foreach (var (lower, upper) in sum.Orders)
+        {
+            if (values[lower] > values[upper])
+                return new(null, Reversed(Of(sum, lower), values[lower], Of(sum, upper), values[upper], units), lower);
+        }
         return new(new SumValues(values), null);
     }
+
+    private static SumInput.Quantity Of(Sum sum, string name) => sum.Inputs.OfType<SumInput.Quantity>().First(i => i.Name == name);
+
+    private static string Reversed(SumInput.Quantity lower, double low, SumInput.Quantity upper, double high, UnitSystem units) =>
+        $"{Written(low, lower, units)} is above {Written(high, upper, units)} ({upper.Label}); write that or less";
 
     /// <summary>One input; null when it cannot be taken, with the reason.</summary>
     public static double? One(SumInput input, string? given, UnitSystem units, out string fault)
@@ -61,7 +71,7 @@ public static class SumReader
         var read = input.Dimension == Dimension.Number
             ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number)
             : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, units));
-        fault = read.Why ?? $"{Written(read.Value, input.Unit)} is outside {Range(input)}";
+        fault = read.Why ?? $"{Written(read.Value, input, units)} is outside {Range(input, units)}";
         return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
     }
 
@@ -91,11 +101,14 @@ public static class SumReader
     };
 
     /// <summary>What may be given, in words.</summary>
-    public static string Range(SumInput.Quantity input) => $"{Written(input.Least, input.Unit)} to {Written(input.Most, input.Unit)}";
+    public static string Range(SumInput.Quantity input, UnitSystem units = UnitSystem.Metric) => $"{Written(input.Least, input, units)} to {Written(input.Most, input, units)}";
 
-    private static string Written(double value, string unit)
+    /// <summary>In the brewer's own unit, with no more decimals than are typed.</summary>
+    private static string Written(double value, SumInput.Quantity input, UnitSystem units)
     {
-        var number = value.ToString("0.#####", CultureInfo.InvariantCulture);
+        var unit = BareUnit(input, units);
+        var shown = unit == input.Unit ? value : unit == "°F" ? (1.8 * value) + 32 : QuantityUnits.Convert(input.Dimension, value, input.Unit, unit);
+        var number = shown.ToString(unit == "SG" ? "0.####" : Math.Abs(shown) >= 1000 ? "0" : "0.##", CultureInfo.InvariantCulture);
         return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";
     }
 

@@ -10,6 +10,9 @@ public static class Sums
 
     public static Sum? Find(string name) => All.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Two inputs by their names, of which the first cannot be more than the second.</summary>
+    internal static (string Lower, string Upper) NotAbove(string id, string key) => (id, key);
+
     internal static SumInput.Quantity Gravity(string name, string label, string example, string? preset = null) =>
         new(name, label, Dimension.Gravity, "SG", 0.98, 1.2, example, preset);
 

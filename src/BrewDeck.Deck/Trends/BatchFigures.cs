@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Learning;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -14,9 +15,6 @@ public sealed record TrendFigure(string Name, string Format, Func<RunState, doub
 /// <summary>What one batch gives to the trends: measured, never the model's word; null where it was not measured.</summary>
 public static class BatchFigures
 {
-    /// <summary>Two levels closer together than this say nothing of the steam between them.</summary>
-    private const double LeastBoilMin = 10;
-
     /// <summary>A smaller rise is lost in the thermometer.</summary>
     private const double LeastRiseK = 8;
 
@@ -24,19 +22,22 @@ public static class BatchFigures
 
     public static ImmutableArray<TrendFigure> All { get; } =
     [
-        new("efficiency_percent", "0.0", EfficiencyPercent),
-        new("gravity_off_points", "0.0", s => s.Ferment.MeasuredOriginalSg is { } og ? 1000 * (og - s.Plan!.Totals.OriginalGravitySg) : null),
-        new("evaporation_kg_per_h", "0.00", EvaporationKgPerH),
-        new("heat_up_kw", "0.00", HeatUpKw),
-        new("runoff_l_per_min", "0.00", RunoffLPerMin),
-        new("attenuation_percent", "0.0", s => 100 * FermentFigures.Of(s.Ferment)?.AttenuationFraction.P50),
-        new("day_late_min", "0", DayLateMin),
-        new("hot_liquor_lost_min", "0", s => LostMin(s, UnitProcedure.HotLiquor)),
-        new("mash_lost_min", "0", s => LostMin(s, UnitProcedure.Mash)),
-        new("lauter_lost_min", "0", s => LostMin(s, UnitProcedure.Lauter)),
-        new("boil_lost_min", "0", s => LostMin(s, UnitProcedure.Boil)),
-        new("cool_lost_min", "0", s => LostMin(s, UnitProcedure.Cool)),
+        Figure("efficiency_percent", "0.0", EfficiencyPercent),
+        Figure("gravity_off_points", "0.0", s => s.Ferment.MeasuredOriginalSg is { } og ? 1000 * (og - s.Plan!.Totals.OriginalGravitySg) : null),
+        Figure("evaporation_kg_per_h", "0.00", s => BoiledOff.Of(s)?.KgPerH),
+        Figure("heat_up_kw", "0.00", HeatUpKw),
+        Figure("runoff_l_per_min", "0.00", RunoffLPerMin),
+        Figure("attenuation_percent", "0.0", s => 100 * FermentFigures.Of(s.Ferment)?.AttenuationFraction.P50),
+        Figure("day_late_min", "0", DayLateMin),
+        Figure("hot_liquor_lost_min", "0", s => LostMin(s, UnitProcedure.HotLiquor)),
+        Figure("mash_lost_min", "0", s => LostMin(s, UnitProcedure.Mash)),
+        Figure("lauter_lost_min", "0", s => LostMin(s, UnitProcedure.Lauter)),
+        Figure("boil_lost_min", "0", s => LostMin(s, UnitProcedure.Boil)),
+        Figure("cool_lost_min", "0", s => LostMin(s, UnitProcedure.Cool)),
     ];
+
+    /// <param name="key">See <see cref="TrendFigure.Name"/>.</param>
+    private static TrendFigure Figure(string key, string format, Func<RunState, double?> of) => new(key, format, of);
 
     /// <param name="state">Of a batch whose day is complete.</param>
     public static double?[] Of(RunState state) => [.. All.Select(f => f.Of(state) is { } value && double.IsFinite(value) ? (double?)value : null)];
@@ -48,21 +49,6 @@ public static class BatchFigures
         return Last(state, ReadingKind.Volume, PlantSetting.FermenterId) is { } litres && state.Ferment.MeasuredOriginalSg is { } og && inGrist > 0
             ? 100 * litres.Reading.Value * SugarSolution.ExtractKgPerL(SugarSolution.PlatoFromSg(og), 20) / inGrist
             : null;
-    }
-
-    /// <summary>From the first kettle level of the boil to the last, both hot.</summary>
-    private static double? EvaporationKgPerH(RunState state)
-    {
-        var kettle = state.Plan!.Brewhouse.Kettle.Id;
-        var boil = state.Steps.Where(s => s.Spec.Kind == StepKind.Boil && s is { StartedMs: not null, EndedMs: not null }).ToList();
-        if (boil.Count == 0)
-            return null;
-        var levels = state.Readings.Where(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == kettle
-            && r.AtMs >= boil[0].StartedMs && r.AtMs <= boil[^1].EndedMs).ToList();
-        if (levels.Count < 2 || (levels[^1].AtMs - levels[0].AtMs) / 60_000.0 < LeastBoilMin)
-            return null;
-        var hours = (levels[^1].AtMs - levels[0].AtMs) / 3_600_000.0;
-        return (levels[0].Reading.Value - levels[^1].Reading.Value) * Water.DensityKgPerM3(99) / 1000 / hours;
     }
 
     /// <summary>Hot wort into the kettle over the time of the lauter.</summary>

@@ -55,6 +55,10 @@ public static class FigureWords
 
     private static string Unit(string figure) => figure.StartsWith(StepTarget, StringComparison.Ordinal) ? "c" : figure[(figure.LastIndexOf('_') + 1)..];
 
-    private static string WithoutUnit(string figure) =>
-        figure.LastIndexOf('_') is > 0 and var at ? figure[..at] : figure;
+    // the unit of a rate is three words: cast_out_l_per_min
+    private static string WithoutUnit(string figure)
+    {
+        var unit = figure.LastIndexOf("_per_", StringComparison.Ordinal) is > 0 and var per ? figure[..per] : figure;
+        return unit.LastIndexOf('_') is > 0 and var at ? unit[..at] : figure;
+    }
 }

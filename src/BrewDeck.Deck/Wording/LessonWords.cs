@@ -39,9 +39,9 @@ public static class LessonWords
     public static string Band(Lesson lesson, Notation notation) =>
         $"{Value(lesson.Parameter, lesson.Band.P10, notation)} .. {Value(lesson.Parameter, lesson.Band.P90, notation)}";
 
-    /// <summary>"change", "as it is", "too few data".</summary>
+    /// <summary>"change", "narrower", "as it is", "too few data".</summary>
     public static string Verdict(Lesson lesson) =>
-        lesson.CanBeAccepted ? "change" : lesson.EnoughData ? lesson.Parameter.With is null ? "for your notes" : "as it is" : "too few data";
+        lesson.Moves ? "change" : lesson.CanBeAccepted ? "narrower" : lesson.EnoughData ? lesson.Parameter.With is null ? "for your notes" : "as it is" : "too few data";
 
     /// <summary>Everything about one lesson: what is believed, why, and what it would change.</summary>
     public static ImmutableArray<Line> Details(Lesson lesson, IEnumerable<Shift> effect, Notation notation)
@@ -50,12 +50,16 @@ public static class LessonWords
         lines.Add(Line.Of(Headline(lesson, notation), Tone.Strong));
         if (lesson.EnoughData)
             lines.Add(Line.Of($"80 % band {Band(lesson, notation)}, from {Batches(lesson.Band.Batches)}."));
+        if (lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves)
+            lines.Add(Line.Of(Stays(lesson)));
         if (!lesson.EnoughData)
             lines.Add(Line.Of(TooFew(lesson), Tone.Muted));
         if (lesson.CanBeAccepted && FigureWords.Moved(effect, notation) is { Length: > 0 } moved)
             lines.Add(Line.Of($"In the next plan: {moved}."));
         foreach (var e in lesson.Evidence.Reverse().Take(MostEvidence))
             lines.Add(Of(lesson.Parameter, e, notation));
+        if (lesson.Evidence.Length > MostEvidence)
+            lines.Add(Line.Of($"and {lesson.Evidence.Length - MostEvidence} older", Tone.Muted));
         return lines.ToImmutable();
     }
 
@@ -64,6 +68,10 @@ public static class LessonWords
         var now = lesson.Parameter.With is null ? "" : $"profile {Value(lesson.Parameter, lesson.Current, notation)}";
         return lesson.EnoughData ? $"{now}{(now.Length > 0 ? ", " : "")}really {Value(lesson.Parameter, lesson.Band.Mean, notation)}" : now.Length > 0 ? now : "not known";
     }
+
+    private static string Stays(Lesson lesson) => lesson.CanBeAccepted
+        ? "No reason to change the number. Your days differ less than was thought: accept it for narrower bands."
+        : "No reason to change: the band holds it.";
 
     private static string TooFew(Lesson lesson) => lesson.Band.Batches < Lesson.FewestBatches
         ? $"Too few data: {Batches(lesson.Band.Batches)} measured it, {Lesson.FewestBatches} are wanted."

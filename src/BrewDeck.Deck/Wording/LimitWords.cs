@@ -44,7 +44,7 @@ public static class LimitWords
     public static string Of(Limit limit, Notation notation)
     {
         var bound = $"{(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
-        var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation);
+        var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation, Math.Max(limit.Value, limit.Bound));
         return $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? notation.Text("to spare") : notation.Text("beyond"))}";
     }
 
@@ -75,6 +75,9 @@ public static class LimitWords
 
     private static string Step(string code) => Names.Plainly(code[(code.LastIndexOfAny([':', '.']) + 1)..]);
 
-    private static string Difference(double value, string unit, Notation notation) =>
-        unit is "°C" ? notation.Kelvin(value) : notation.Value(value, unit);
+    /// <param name="of">What it is a difference of: it gets no more decimals than that.</param>
+    private static string Difference(double value, string unit, Notation notation, double of = 0) =>
+        unit is "°C" ? notation.Kelvin(value)
+        : unit is "kg" && of >= 100 && notation.Units == UnitSystem.Metric ? notation.Number(value, "0.0") + " kg"
+        : notation.Value(value, unit);
 }

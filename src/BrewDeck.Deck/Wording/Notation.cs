@@ -13,6 +13,9 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     private const double GramsPerOunce = 28.349523125;
     private const double MetresPerFoot = 0.3048;
 
+    /// <summary>Of one litre to a kilogram.</summary>
+    private const double QuartsPerPound = 4 / LitresPerGallon * KgPerPound;
+
     public static Notation Metric { get; } = new(UnitSystem.Metric, TimeZoneInfo.Utc);
 
     /// <summary>The language of all texts.</summary>
@@ -82,6 +85,8 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         "m" => Height(value),
         "W" => Power(value),
         "kW" => Power(value * 1000),
+        "L/kg" when Us => Number(value * QuartsPerPound, "0.00") + " qt/lb",
+        "L/min" when Us => Number(value / LitresPerGallon, "0.00") + " gal/min",
         "kg/h" or "L/kg" => Number(value, "0.0") + " " + unit,
         "SG" or "sg" => Gravity(value),
         "min" => Durations.Short(value * 60),

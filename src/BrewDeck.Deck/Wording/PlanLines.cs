@@ -13,12 +13,13 @@ public sealed record PlanTotal(string Label, string Value);
 /// <summary>The plan as lines in their tones: the plan screen shows them, the plan command prints them.</summary>
 public static class PlanLines
 {
-    public static ImmutableArray<Line> Of(Plan plan, Notation notation) =>
+    /// <param name="also">More to say of a step, on paper; empty: nothing.</param>
+    public static ImmutableArray<Line> Of(Plan plan, Notation notation, Func<PlanStep, string>? also = null) =>
     [
         Line.Of(Heading(plan, notation), Tone.Strong),
         Line.Of(""),
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
-        .. Parts(plan).SelectMany(p => Part(p, plan, notation)),
+        .. Parts(plan).SelectMany(p => Part(p, plan, notation, also)),
         Line.Of(""),
         Line.Of(notation.Text("Cautions"), Tone.Strong),
         .. CautionWords.Of(Dangers(plan), notation).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
@@ -94,7 +95,7 @@ public static class PlanLines
         _ => null,
     };
 
-    private static IEnumerable<Line> Part(PlanPart part, Plan plan, Notation notation)
+    private static IEnumerable<Line> Part(PlanPart part, Plan plan, Notation notation, Func<PlanStep, string>? also)
     {
         yield return Line.Of("");
         yield return Line.Of(Names.Sentence(Names.Unit(part.Unit, notation)), Tone.Strong);
@@ -105,6 +106,8 @@ public static class PlanLines
                 new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
                 new Span($"{Takes(step),10}  ", Tone.Muted),
                 new Span(words.Title)]);
+            if (also?.Invoke(step) is { Length: > 0 } more)
+                yield return Line.Of(Indent + more, Tone.Muted);
             foreach (var sentence in words.Hands)
                 yield return Line.Of(Indent + sentence, Tone.Muted);
             if (step.Spec.Cautions != Cautions.None)

@@ -12,7 +12,7 @@ public static class PlanText
     public static string Plain(Plan plan, Notation notation)
     {
         var text = new StringBuilder();
-        foreach (var line in PlanLines.Of(plan, notation))
+        foreach (var line in PlanLines.Of(plan, notation, s => Also(s, plan, notation)))
             text.Append(line).Append('\n');
         return text.ToString();
     }
@@ -39,9 +39,25 @@ public static class PlanText
         foreach (var step in part.Steps)
         {
             var words = StepWords.Of(step, plan, notation);
-            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {PlanLines.Takes(step)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands))} | {Cell(string.Join(" ", words.Cautions))} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {PlanLines.Takes(step)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands.Prepend(Also(step, plan, notation)).Where(w => w.Length > 0)))} | {Cell(string.Join(" ", words.Cautions))} |\n");
         }
     }
+
+    /// <summary>A heat-up of minutes looks like a mistake to who does not know that most of it is done by then.</summary>
+    private static string Also(PlanStep step, Plan plan, Notation notation)
+    {
+        if (step.Spec.Kind != StepKind.HeatToBoil || plan.Steps.LastOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff) is not { } ran)
+            return "";
+        var (kettle, tun) = (Vessel(plan, ran.Spec.To), Vessel(plan, ran.Spec.Vessel));
+        return kettle >= 0 && tun >= 0 && ran.After.Vessels[kettle].TempC > ran.After.Vessels[tun].TempC + WarmedK
+            ? $"From {notation.Target(ran.After.Vessels[kettle].TempC)}: the kettle heats while the wort runs off."
+            : "";
+    }
+
+    /// <summary>Less is not worth a word.</summary>
+    private const double WarmedK = 3;
+
+    private static int Vessel(Plan plan, string? id) => plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == id);
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
 }

@@ -49,7 +49,7 @@ public static class ScalingWords
             Row("gravity", s => notation.Gravity(s.Day.Totals.OriginalGravitySg)),
             Row("bitterness", s => notation.Number(s.Day.Totals.BitternessIbu, "0.0") + " IBU"),
             Row("colour", s => notation.Number(s.Day.Totals.ColourEbc, "0.0") + " EBC"),
-            Row("liquor to grist", s => notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
+            Row("liquor to grist", s => notation.Units == UnitSystem.Us ? notation.Value(s.RatioLPerKg, "L/kg") : notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
             Row("efficiency", s => notation.Percent(s.EfficiencyFraction)),
             Row("hop yield", s => notation.Percent(s.HopYieldFraction)),
             Row("evaporated", s => notation.Volume(s.EvaporatedL)),

@@ -27,34 +27,33 @@ internal static class CommandTable
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units on the deck and in the reckoner.",
+        Description = "Units of what is shown, and of a number that is typed without one.",
         DefaultValueFactory = _ => UnitSystem.Metric,
         Recursive = true,
+        HelpName = "metric|us",
     };
 
-    private static readonly Option<string?> Language = LanguageOption();
-
-    private static Option<string?> LanguageOption()
+    // for the commands that open the deck: what the others print is English
+    private static readonly Option<string?> Language = new("--language")
     {
-        var option = new Option<string?>("--language")
-        {
-            Description = "Language on the deck; without it what LC_ALL, LC_MESSAGES or LANG says.",
-            Recursive = true,
-            HelpName = "CODE",
-        };
-        option.AcceptOnlyFromAmong([.. Tongue.Codes]);
-        return option;
-    }
+        Description = "Language on the deck; without it what LC_ALL, LC_MESSAGES or LANG says.",
+        HelpName = string.Join('|', Tongue.Codes),
+    };
+
+    private static string? LanguageOf(ParseResult parsed) => parsed.GetValue(Language) is not { } code ? null
+        : Tongue.Codes.Contains(code, StringComparer.Ordinal) ? code
+        : throw new UsageException($"--language: '{SafeText.OneLine(code)}' is not known; write {string.Join(" or ", Tongue.Codes)}");
 
     private static readonly Option<Theme> Colours = new("--theme")
     {
         Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.",
         DefaultValueFactory = _ => Theme.Dark,
+        HelpName = string.Join('|', Enum.GetNames<Theme>()).ToLowerInvariant(),
     };
 
     private static readonly Option<string?> Bell = new("--bell-command")
     {
-        Description = "Command for a louder sound, run each time that the bell rings; BREWDECK_BELL says what is wanted.",
+        Description = "Command for a louder sound, run each time that the bell rings; it finds what is wanted of you in the variable BREWDECK_BELL.",
         HelpName = "COMMAND",
     };
 
@@ -76,7 +75,7 @@ internal static class CommandTable
     };
 
     private static DeckOptions Deck(ParseResult p) =>
-        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe), [.. p.GetValue(ProbeRule) ?? []]) { Tongue = BrewersTongue.Of(p.GetValue(Language)) };
+        new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe), [.. p.GetValue(ProbeRule) ?? []]) { Tongue = BrewersTongue.Of(LanguageOf(p)) };
 
     /// <exception cref="BrewDeck.Deck.LogbookException">There is no home to look in.</exception>
     public static string FolderOf(ParseResult parsed) => LogFolder.Resolve(parsed.GetValue(Logbook));
@@ -88,10 +87,10 @@ internal static class CommandTable
             var place = new Workplace(parsed.GetValue(Logbook), time, output, errors);
             return parsed.GetValue(Brewer) is { Length: > 0 } name ? place.BrewedBy(name) : place;
         }
-        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Language, Brewer, Colours, Bell };
-        root.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
-        var brew = new Command("brew", "The deck on this terminal, or with --plain in printed lines.") { Colours, Bell, Plainly, Probe, ProbeRule };
-        brew.SetAction(p => DeckCommand.Brew(Place(p), Deck(p)));
+        var root = new RootCommand("Runs a brew day step by step. Without a command: the deck on this terminal.") { Logbook, Units, Brewer, Language, Colours, Bell };
+        root.SetAction(p => OnDeck(p, Place(p)));
+        var brew = new Command("brew", "The deck on this terminal, or with --plain in printed lines.") { Language, Colours, Bell, Plainly, Probe, ProbeRule };
+        brew.SetAction(p => OnDeck(p, Place(p)));
         root.Subcommands.Add(brew);
         root.Subcommands.Add(Plan(Place));
         root.Subcommands.Add(Kits(Place));
@@ -109,9 +108,11 @@ internal static class CommandTable
         return root;
     }
 
+    private static int OnDeck(ParseResult parsed, Workplace place) => place.Guard(() => DeckCommand.Brew(place, Deck(parsed)));
+
     private static Command Plan(Func<ParseResult, Workplace> place)
     {
-        var day = new DayOptionSet();
+        var day = new DayOptionSet(Units);
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var markdown = new Option<bool>("--markdown") { Description = "As Markdown." };
         var sheet = new Option<string?>("--sheet") { Description = "A run sheet to print, with boxes to fill in by hand.", HelpName = "FILE.html" };
@@ -125,7 +126,7 @@ internal static class CommandTable
 
     private static Command Kits(Func<ParseResult, Workplace> place)
     {
-        var day = new DayOptionSet();
+        var day = new DayOptionSet(Units);
         var markdown = new Option<bool>("--markdown") { Description = "As a Markdown table." };
         var command = new Command("kits", "Sets one recipe side by side on every brewhouse and on each number of its circuits.") { markdown };
         day.AddTo(command);
@@ -135,7 +136,7 @@ internal static class CommandTable
 
     private static Command Rehearse(Func<ParseResult, Workplace> place)
     {
-        var day = new DayOptionSet();
+        var day = new DayOptionSet(Units);
         var headless = new Option<bool>("--headless") { Description = "Without a screen, as fast as it goes." };
         var json = new Option<bool>("--json") { Description = "Headless: one line of JSON for each day." };
         var log = new Option<bool>("--log") { Description = "Headless: keep the days in the logbook, marked as rehearsed." };
@@ -146,7 +147,7 @@ internal static class CommandTable
         var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
         var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
         var exercise = new Option<int?>("--exercise") { Description = "One of the graded exercises, 1 to 7, on the deck.", HelpName = "N" };
-        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Colours, Bell, Plainly, Probe, ProbeRule };
+        var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Language, Colours, Bell, Plainly, Probe, ProbeRule };
         day.AddTo(command);
         command.SetAction(p =>
         {
@@ -162,14 +163,17 @@ internal static class CommandTable
                 Drawn = p.GetValue(mishaps),
                 Exercise = p.GetValue(exercise),
             };
-            return p.GetValue(headless) ? RehearseCommand.Headless(place(p), day.Of(p), options) : RehearseCommand.OnDeck(place(p), day.Of(p), options, Deck(p));
+            var at = place(p);
+            return p.GetValue(headless)
+                ? RehearseCommand.Headless(at, day.Of(p), options)
+                : at.Guard(() => RehearseCommand.OnDeck(at, day.Of(p), options, Deck(p)));
         });
         return command;
     }
 
     private static Command Calibrate(Func<ParseResult, Workplace> place)
     {
-        var day = new DayOptionSet();
+        var day = new DayOptionSet(Units);
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
         var count = new Option<int>("--count") { Description = "So many rehearsed days.", DefaultValueFactory = _ => 100 };
@@ -177,7 +181,7 @@ internal static class CommandTable
         var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
         var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
         var remedies = new Option<bool>("--remedies") { Description = "Rehearse each off-plan day twice, with the best remedy and without, and count what it was worth." };
-        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held what came out.") { json, seed, count, mends, power, yields, remedies };
+        var command = new Command("calibrate", "Rehearses many days and counts how often the bands of the outlook held the figures that the days gave.") { json, seed, count, mends, power, yields, remedies };
         day.AddTo(command);
         command.SetAction(p => CalibrateCommand.Run(
             place(p), day.Of(p), new(p.GetValue(seed), p.GetValue(count), p.GetValue(mends), p.GetValue(power), p.GetValue(yields), p.GetValue(remedies)), p.GetValue(json)));

@@ -1,9 +1,11 @@
 using System.CommandLine;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Commands;
 
 /// <summary>The options of a day, the same for each command that draws one.</summary>
-internal sealed class DayOptionSet
+/// <param name="units">What a number without a unit means.</param>
+internal sealed class DayOptionSet(Option<UnitSystem> units)
 {
     private readonly Option<string> _brewhouse = new("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
     private readonly Option<string> _recipe = new("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-amber" };
@@ -13,10 +15,10 @@ internal sealed class DayOptionSet
     private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water, coil or decoction; without it as the brewhouse usually does.", HelpName = "METHOD" };
     private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
-    private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water.", HelpName = "TEMP" };
-    private readonly Option<string?> _ambient = new("--ambient") { Description = "Temperature of the room.", HelpName = "TEMP" };
-    private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist.", HelpName = "TEMP" };
-    private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\".", HelpName = "LENGTH" };
+    private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water, 0 to 60 °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _ambient = new("--ambient") { Description = "Temperature of the room, -10 to 45 °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist, -10 to 45 °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\", -400 to 5000 m.", HelpName = "LENGTH" };
 
     private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
     private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
@@ -33,6 +35,7 @@ internal sealed class DayOptionSet
 
     public DayOptions Of(ParseResult parsed) => new()
     {
+        Units = parsed.GetValue(units),
         Brewhouse = parsed.GetValue(_brewhouse)!,
         Recipe = parsed.GetValue(_recipe)!,
         Batch = parsed.GetValue(_batch),

@@ -3,6 +3,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Profiles;
 
 namespace BrewDeck.Commands;
@@ -10,6 +11,11 @@ namespace BrewDeck.Commands;
 /// <summary>Brewhouse, recipe and the day's choices as given on the command line.</summary>
 internal sealed record DayOptions
 {
+    /// <summary>What a number without a unit means, and what is shown.</summary>
+    public UnitSystem Units { get; init; }
+
+    public Notation Notation => Workplace.NotationOf(Units);
+
     public string Brewhouse { get; init; } = "quayside-65";
 
     public string Recipe { get; init; } = "quayside-amber";
@@ -77,19 +83,36 @@ internal sealed record DayOptions
             MashHeating = MashWay(),
             Start = Moment("--start", Start),
             Finish = Moment("--finish", Finish),
-            SourceWaterC = Read("--source-water", SourceWater, Dimension.Temperature) ?? usual.SourceWaterC,
-            AmbientC = Read("--ambient", Ambient, Dimension.Temperature) ?? usual.AmbientC,
-            GrainC = Read("--grain", Grain, Dimension.Temperature) ?? usual.GrainC,
-            AltitudeM = Read("--altitude", Altitude, Dimension.Length) ?? usual.AltitudeM,
+            SourceWaterC = Within("--source-water", SourceWater, DayBounds.SourceWaterC) ?? usual.SourceWaterC,
+            AmbientC = Within("--ambient", Ambient, DayBounds.AmbientC) ?? usual.AmbientC,
+            GrainC = Within("--grain", Grain, DayBounds.GrainC) ?? usual.GrainC,
+            AltitudeM = Within("--altitude", Altitude, DayBounds.AltitudeM, Dimension.Length) ?? usual.AltitudeM,
         };
     }
 
-    private static double? Read(string option, string? text, Dimension dimension)
+    private double? Read(string option, string? text, Dimension dimension)
     {
         if (text is null)
             return null;
-        var read = QuantityReader.Read(text, dimension);
+        var read = QuantityReader.Read(text, dimension, Units == UnitSystem.Metric ? null : Bare(dimension));
         return read.Ok ? read.Value : throw new UsageException($"{option}: {read.Why}");
+    }
+
+    private static string? Bare(Dimension dimension) => dimension switch
+    {
+        Dimension.Volume => "gal",
+        Dimension.Temperature => "°F",
+        Dimension.Length => "ft",
+        _ => null,
+    };
+
+    private double? Within(string option, string? text, (double Least, double Most) bounds, Dimension dimension = Dimension.Temperature)
+    {
+        if (Read(option, text, dimension) is not { } value)
+            return null;
+        string Shown(double v) => dimension == Dimension.Length ? Notation.Height(v) : Notation.Target(v);
+        return value >= bounds.Least && value <= bounds.Most ? value : throw new UsageException(
+            $"{option}: {Shown(value)} is past belief; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
     }
 
     private SpargeMethod SpargeMethod(SpargeMethod usual) => Sparge?.ToLowerInvariant() switch

@@ -5,6 +5,7 @@ using BrewDeck.Core.Learning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 
 namespace BrewDeck.Commands;
 
@@ -17,25 +18,31 @@ internal static class LessonsCommand
         var house = profiles.Brewhouse(profiles.FindBrewhouse(brewhouse));
         using var journal = place.OpenJournal();
         var batches = LessonBook.Of(journal, house, rehearsed);
+        var left = rehearsed ? 0 : journal.List().Count(h => h.Rehearsed && h.Brewhouse == house.Name && h.Status == RunStatus.Complete);
         var lessons = Lessons.Of(house, batches);
         if (json)
             place.Output.WriteLine(Json(house, batches, lessons));
         else
-            Write(place.Output, house, batches, lessons);
+            Write(place.Output, house, batches, lessons, left);
         return ExitCode.Done;
     });
 
-    private static void Write(TextWriter output, Brewhouse house, ImmutableArray<BatchTrace> batches, ImmutableArray<Lesson> lessons)
+    private static void Write(TextWriter output, Brewhouse house, ImmutableArray<BatchTrace> batches, ImmutableArray<Lesson> lessons, int left)
     {
-        output.WriteLine($"Lessons for {house.Name} from {batches.Length} batches");
+        output.WriteLine($"Lessons for {house.Name} from {(batches.Length == 1 ? "1 batch" : $"{batches.Length} batches")}");
+        if (left > 0)
+            output.WriteLine($"{NoneFound.Rehearsed(left)} of it not counted: --rehearsed takes {(left == 1 ? "it" : "them")} in");
         foreach (var lesson in lessons)
         {
             output.WriteLine();
-            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, Notation.Metric))}: {LessonWords.Verdict(lesson)}");
+            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, Notation.Metric))}: {Verdict(lesson)}");
             foreach (var line in LessonWords.Details(lesson, Effect(house, batches, lesson), Notation.Metric))
                 output.WriteLine("  " + line);
         }
     }
+
+    private static string Verdict(Lesson lesson) =>
+        lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves ? "no reason to change" : LessonWords.Verdict(lesson);
 
     private static ImmutableArray<Shift> Effect(Brewhouse house, ImmutableArray<BatchTrace> batches, Lesson lesson) =>
         batches.IsEmpty || !lesson.CanBeAccepted ? [] : PlanEffect.Of(house, lesson.AppliedTo(house), batches[^1].Plan.Recipe, batches[^1].Plan.Choices);

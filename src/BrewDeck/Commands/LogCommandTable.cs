@@ -33,7 +33,7 @@ internal static class LogCommandTable
 
     private static void Reading(Action<Command, Func<ParseResult, LogCommands, int>> add)
     {
-        var format = new Option<LogFormat>("--format") { Description = "text, json (JSON Lines) or csv.", DefaultValueFactory = _ => LogFormat.Text };
+        var format = new Option<LogFormat>("--format") { Description = "text, json (JSON Lines) or csv.", HelpName = "text|json|csv", DefaultValueFactory = _ => LogFormat.Text };
         var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
         var file = new Option<string?>("--out", "-o") { Description = "File to write; without it to the output.", HelpName = "FILE" };
         var search = new Option<string>("--search") { Description = "Only batches with these words in number, day, recipe, brewhouse or state.", HelpName = "WORDS", DefaultValueFactory = _ => "" };
@@ -50,7 +50,7 @@ internal static class LogCommandTable
     {
         var batch = new Argument<int?>("batch") { Description = "Number of the batch, see \"log list\".", Arity = ArgumentArity.ZeroOrOne };
         var all = new Option<bool>("--all") { Description = "The whole logbook as one plain text, for \"log import\"." };
-        var format = new Option<ExportFormat>("--format") { Description = "text, json (JSON Lines), csv, or beerjson: a recipe of what was really brewed.", DefaultValueFactory = _ => ExportFormat.Text };
+        var format = new Option<ExportFormat>("--format") { Description = "text, json (JSON Lines), csv, or beerjson: a recipe of what was really brewed.", HelpName = "text|json|csv|beerjson", DefaultValueFactory = _ => ExportFormat.Text };
         var file = new Option<string?>("--out", "-o") { Description = "File to write; without it to the output.", HelpName = "FILE" };
         var command = new Command("export", "Writes a batch out, or all of them.") { batch, all, format, file };
         command.SetAction(p =>

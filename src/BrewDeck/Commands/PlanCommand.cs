@@ -20,8 +20,8 @@ internal static class PlanCommand
         if (format == PlanFormat.Json)
             place.Output.WriteLine(PlanJson.Of(result));
         else if (result is PlanResult.Drawn { Plan: var plan })
-            place.Output.Write(format == PlanFormat.Markdown ? PlanText.Markdown(plan) : PlanText.Plain(plan));
-        return Said(result, place);
+            place.Output.Write(format == PlanFormat.Markdown ? PlanText.Markdown(plan, day.Notation) : PlanText.Plain(plan, day.Notation));
+        return Said(result, place, day.Notation);
     });
 
     /// <summary>As a page to print and fill in by hand.</summary>
@@ -30,15 +30,15 @@ internal static class PlanCommand
         var result = day.Draw(place.Profiles());
         if (result is PlanResult.Drawn { Plan: var plan })
             OutputFile.Write(file, RunSheetPage.Of(plan, Workplace.NotationOf(units)));
-        return Said(result, place);
+        return Said(result, place, day.Notation);
     });
 
-    private static int Said(PlanResult result, Workplace place)
+    private static int Said(PlanResult result, Workplace place, Notation notation)
     {
         if (result is not PlanResult.Refused { Refusals: var refusals })
             return ExitCode.Done;
-        foreach (var refusal in refusals)
-            place.Say($"{RefusalWords.Of(refusal, Notation.Metric)} {RefusalWords.Mends(refusal, Notation.Metric)}", ExitCode.Refused);
+        foreach (var line in RefusalLines.Of(refusals, notation))
+            place.Say(line, ExitCode.Refused);
         return ExitCode.Refused;
     }
 }

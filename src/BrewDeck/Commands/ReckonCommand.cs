@@ -15,10 +15,12 @@ internal static class ReckonCommand
         return command;
     }
 
+    private static readonly string[] Always = ["--help", "--json", "--logbook", "--units", "--brewer"];
+
     private static Command Of(Sum sum, Func<ParseResult, Workplace> place, Option<UnitSystem> units)
     {
         var command = new Command(sum.Name, $"{sum.Title}. By {sum.Formula}. Source: {sum.Source}. Valid: {sum.Range}.");
-        var options = sum.Inputs.Select(OptionOf).ToList();
+        var options = sum.Inputs.Select(i => OptionOf(i, sum)).ToList();
         options.ForEach(command.Options.Add);
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         command.Options.Add(json);
@@ -30,16 +32,26 @@ internal static class ReckonCommand
         return command;
     }
 
-    private static Option<string?> OptionOf(SumInput input) => new("--" + input.Name)
+    private static Option<string?> OptionOf(SumInput input, Sum sum) => new("--" + input.Name, [.. AsOnTheDeck(input, sum)])
     {
         Description = Names.Sentence(input.Label) + (input switch
         {
             SumInput.Choice choice => $": {string.Join(", ", choice.Options)}",
             SumInput.Quantity quantity => $", {SumReader.Range(quantity)}",
             _ => "",
-        }) + (input.Default is { } preset ? $"; {preset} when not given." : "; must be given."),
-        HelpName = input.Example,
+        }) + (input.Default is { } preset ? $"; {preset} when not given." : $"; must be given, such as {input.Example}."),
+        HelpName = input is SumInput.Choice ? "WORD" : "NUMBER",
     };
+
+    /// <summary>The words that the deck asks with are taken too, where they name one input.</summary>
+    private static IEnumerable<string> AsOnTheDeck(SumInput input, Sum sum)
+    {
+        var said = Said(input);
+        return sum.Inputs.Count(i => Said(i) == said) == 1 && sum.Inputs.All(i => "--" + i.Name != said) && !Always.Contains(said) ? [said] : [];
+    }
+
+    /// <summary>"sample at" as "--sample-at".</summary>
+    private static string Said(SumInput input) => "--" + string.Join('-', string.Concat(input.Label.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static int Run(Workplace place, Sum sum, Dictionary<string, string> texts, UnitSystem units, bool json)
     {
@@ -50,13 +62,25 @@ internal static class ReckonCommand
         if (json)
             place.Output.WriteLine(Json(sum, results));
         else
-            Write(place.Output, sum, results, Notation.Metric with { Units = units });
+            Write(place.Output, sum, results, Taken(sum, texts), Notation.Metric with { Units = units });
         return ExitCode.Done;
     }
 
-    private static void Write(TextWriter output, Sum sum, double[] results, Notation notation)
+    /// <summary>What was not given and therefore taken as usual; a tun that was left out is told, for the liquor must be hotter with it.</summary>
+    private static IEnumerable<(string Label, string Value)> Taken(Sum sum, Dictionary<string, string> texts)
     {
-        var lines = SumLines.Results(sum, results, notation).Concat(SumLines.About(sum)).ToList();
+        var left = sum.Inputs.Where(i => i.Default is not null && !texts.ContainsKey(i.Name)).ToList();
+        var tun = left.Find(i => i.Name == "tun");
+        left.RemoveAll(i => tun is not null && i.Name.StartsWith("tun", StringComparison.Ordinal));
+        if (tun is not null)
+            yield return ("tun", $"not counted: give its heat capacity, such as --tun \"{tun.Example}\"; a plan counts it");
+        if (left.Count > 0)
+            yield return ("taken as usual", string.Join(", ", left.Select(i => $"{i.Label} {i.Default}")));
+    }
+
+    private static void Write(TextWriter output, Sum sum, double[] results, IEnumerable<(string Label, string Value)> taken, Notation notation)
+    {
+        var lines = SumLines.Results(sum, results, notation).Concat(taken).Concat(SumLines.About(sum)).ToList();
         var wide = lines.Max(l => l.Label.Length);
         output.WriteLine(sum.Title);
         foreach (var (label, value) in lines)

@@ -13,6 +13,6 @@ internal static class RehearsalText
         return $"seed {result.Seed}: {result.Ended} after {Durations.Short(result.VirtualS)}, {result.Events} events; "
             + $"gravity {words.Value(truth.OriginalGravitySg, "SG")} (plan {words.Value(totals.OriginalGravitySg, "SG")}), "
             + $"fermenter {words.Value(truth.FermenterL, "L")} (plan {words.Value(totals.FermenterL, "L")}), "
-            + $"bitterness {words.Value(truth.BitternessIbu, "IBU")} (plan {words.Value(totals.BitternessIbu, "IBU")})";
+            + $"bitterness {words.Number(truth.BitternessIbu, "0")} IBU (plan {words.Number(totals.BitternessIbu, "0")} IBU)";
     }
 }

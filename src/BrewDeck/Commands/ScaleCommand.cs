@@ -32,29 +32,31 @@ internal static class ScaleCommand
     private static int Run(Workplace place, Asked asked, Notation notation) => place.Guard(() =>
     {
         var keep = Kept(asked.Keep);
-        var day = new DayOptions { Batch = asked.Batch }.Choices();
+        var day = new DayOptions { Batch = asked.Batch, Units = notation.Units }.Choices();
         var profiles = place.Profiles();
         var (from, to) = (profiles.Brewhouse(profiles.FindBrewhouse(asked.From)), profiles.Brewhouse(profiles.FindBrewhouse(asked.To)));
         var recipe = profiles.Recipe(profiles.FindRecipe(asked.Recipe));
         if (RecipeScaling.Of(from, to, recipe, keep, day with { BatchL = null }, day.BatchL) is not { } scaling)
             return place.Say($"{from.Name} or {to.Name} cannot mash {recipe.Name}: it cannot raise the mash from rest to rest", ExitCode.Refused);
+        var refused = Planner.Draw(to, scaling.New.Recipe, day) as PlanResult.Refused;
         if (asked.Json)
             place.Output.WriteLine(ScalingJson.Of(scaling));
-        else
+        else if (refused is null)
             Print(place.Output, scaling, notation);
         foreach (var missed in ScalingWords.Missed(scaling))
             place.Errors.WriteLine($"brewdeck: {missed}");
-        if (Planner.Draw(to, scaling.New.Recipe, day) is PlanResult.Refused refused)
-            return Refused(place, refused, notation);
+        if (refused is not null)
+            return Refused(place, refused, $"{recipe.Name} cannot be brewed so on {to.Name}", notation);
         if (asked.Output is { } path)
             Write(path, scaling);
         return ExitCode.Done;
     });
 
-    private static int Refused(Workplace place, PlanResult.Refused refused, Notation notation)
+    private static int Refused(Workplace place, PlanResult.Refused refused, string what, Notation notation)
     {
-        foreach (var refusal in refused.Refusals)
-            place.Say($"{RefusalWords.Of(refusal, notation)} {RefusalWords.Mends(refusal, notation)}", ExitCode.Refused);
+        place.Say($"{what}:", ExitCode.Refused);
+        foreach (var line in RefusalLines.Of(refused.Refusals, notation))
+            place.Say(line, ExitCode.Refused);
         return ExitCode.Refused;
     }
 

@@ -29,6 +29,9 @@ internal static class DiskTrouble
         }
     }
 
+    /// <summary>Another program has the logbook open.</summary>
+    public static bool IsInUse(LogbookException e) => e.InnerException is IOException cause && IsLocked(cause);
+
     public static bool IsFull(Exception e) => Code(e) is 28 or 122 or 0x70 or 0x27; // ENOSPC, EDQUOT; ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL
 
     private static string Word(string path, Exception e) => e switch

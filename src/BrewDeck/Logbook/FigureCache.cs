@@ -16,6 +16,9 @@ internal sealed class FigureCache
 {
     public const string Name = "figures.json";
 
+    /// <summary>Goes up when a figure is reckoned otherwise under its old name: what older versions kept is looked at again.</summary>
+    public const int Sums = 2;
+
     private static readonly string[] Names = [.. BatchFigures.All.Select(f => f.Name)];
 
     private readonly LogbookDisk _disk;
@@ -42,7 +45,7 @@ internal sealed class FigureCache
     {
         if (!_changed)
             return;
-        var file = new FigureFile(Names, [.. _known.Values.OrderBy(c => c.Batch)]);
+        var file = new FigureFile(Sums, Names, [.. _known.Values.OrderBy(c => c.Batch)]);
         _disk.Put(Name, JsonSerializer.SerializeToUtf8Bytes(file, FigureJson.Default.FigureFile));
         _changed = false;
     }
@@ -66,7 +69,7 @@ internal sealed class FigureCache
     {
         try
         {
-            return text.Length > 0 && JsonSerializer.Deserialize(text, FigureJson.Default.FigureFile) is { } file && file.Names.SequenceEqual(Names)
+            return text.Length > 0 && JsonSerializer.Deserialize(text, FigureJson.Default.FigureFile) is { Sums: Sums } file && file.Names.SequenceEqual(Names)
                 && file.Batches.All(b => b.Values.Length == Names.Length)
                 ? file.Batches
                 : [];
@@ -78,8 +81,9 @@ internal sealed class FigureCache
     }
 }
 
+/// <param name="Sums">See <see cref="FigureCache.Sums"/>.</param>
 /// <param name="Names">Of the figures, in the order of the values: a version with other figures looks at all batches again.</param>
-internal sealed record FigureFile(string[] Names, CachedFigures[] Batches);
+internal sealed record FigureFile(int Sums, string[] Names, CachedFigures[] Batches);
 
 /// <param name="Events">When it was looked at.</param>
 /// <param name="Values">In the order of <see cref="BatchFigures.All"/>.</param>

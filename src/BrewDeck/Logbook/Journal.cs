@@ -12,7 +12,7 @@ namespace BrewDeck.Logbook;
 /// reason: between two moves of the status the open tape knows it. The two-phase confirm stays under the database, where it costs
 /// little now: without it a power cut damages the file and each such start would have to make it again from all tapes.
 /// </summary>
-internal sealed class Journal : IBatchStore, IDisposable
+internal sealed class Journal : IBatchStore, ILogReader
 {
     private readonly Lock _gate = new();
     private readonly LogbookDisk _disk;

@@ -26,9 +26,14 @@ internal sealed class LogCommands(
 
     /// <param name="rehearsed">Rehearsed batches too.</param>
     /// <param name="search">Words that must stand in it; empty: all.</param>
-    public int List(LogFormat format, bool rehearsed, string search = "") => WithJournal(journal =>
+    public int List(LogFormat format, bool rehearsed, string search = "") => WithReader(journal =>
     {
-        output.Write(Text(LogPages.List([.. BatchSearch.Of([.. journal.List().Where(head => rehearsed || !head.Rehearsed)], search, Notation)], format), format));
+        var all = journal.List();
+        BatchHead[] found = [.. BatchSearch.Of([.. all.Where(head => rehearsed || !head.Rehearsed)], search, Notation)];
+        if (found.Length == 0 && format == LogFormat.Text)
+            output.WriteLine(NoneFound.Of(all, rehearsed, search, Notation));
+        else
+            output.Write(Text(LogPages.List(found, format), format));
         return Done;
     });
 
@@ -37,8 +42,13 @@ internal sealed class LogCommands(
     public int Trends(LogFormat format, bool rehearsed, string search) => _lines.Guarded(() =>
     {
         using var journal = Journal.Open(disk(), statusOf);
-        var heads = journal.List().Where(h => h.Status == RunStatus.Complete && (rehearsed || !h.Rehearsed)).Reverse().ToList();
-        BatchHead[] found = [.. BatchSearch.Of(heads, search, Notation)];
+        var complete = journal.List().Where(h => h.Status == RunStatus.Complete).Reverse().ToList();
+        BatchHead[] found = [.. BatchSearch.Of([.. complete.Where(h => rehearsed || !h.Rehearsed)], search, Notation)];
+        if (found.Length == 0 && format == LogFormat.Text)
+        {
+            output.WriteLine(NoneFound.Of(complete, rehearsed, search, Notation));
+            return Done;
+        }
         var rows = found.Zip(journal.FiguresOf(found)).ToList();
         output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
         return Done;
@@ -92,7 +102,7 @@ internal sealed class LogCommands(
         return left.Count == 0 ? Done : Refused;
     });
 
-    private static IEnumerable<string> TapeOf(Journal journal, int batch) =>
+    private static IEnumerable<string> TapeOf(ILogReader journal, int batch) =>
         journal.Lines(batch).Select(line => Encoding.ASCII.GetString(line.ToUtf8()).TrimEnd('\n'));
 
     private int WithRecord(int batch, Action<RecordSource> act) => WithBatch(batch, (journal, _) =>
@@ -112,18 +122,31 @@ internal sealed class LogCommands(
         }
     });
 
-    private int WithBatch(int batch, Func<Journal, BatchHead, int> act) => WithJournal(journal =>
+    private int WithBatch(int batch, Func<ILogReader, BatchHead, int> act) => WithReader(journal =>
         journal.List().FirstOrDefault(head => head.Number == batch) is { } head ? act(journal, head) : Refuse(journal, batch));
 
-    private int WithJournal(Func<Journal, int> act) => _lines.Guarded(() =>
+    private int WithReader(Func<ILogReader, int> act) => _lines.Guarded(() =>
     {
-        using var journal = Journal.Open(disk(), statusOf);
+        using var journal = Reader();
         foreach (var notice in journal.Notices)
             _lines.Say(notice);
         return act(journal);
     });
 
-    private int Refuse(Journal journal, int batch)
+    /// <summary>Beside a deck that has the logbook open, what is on the tapes by now.</summary>
+    private ILogReader Reader()
+    {
+        try
+        {
+            return Journal.Open(disk(), statusOf);
+        }
+        catch (LogbookException e) when (DiskTrouble.IsInUse(e))
+        {
+            return new TapesAlone(disk(), statusOf);
+        }
+    }
+
+    private int Refuse(ILogReader journal, int batch)
     {
         var all = journal.List();
         _lines.Say(all.Count == 0

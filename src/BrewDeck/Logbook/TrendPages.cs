@@ -23,7 +23,7 @@ internal static class TrendPages
     /// <param name="rows">Oldest first.</param>
     public static IEnumerable<string> Text(IReadOnlyList<(BatchHead Head, double?[] Values)> rows)
     {
-        yield return $"{"figure",-22}{"batches",8}{"centre",9}{"limits",18}{"last",9}  what stands out";
+        yield return $"{"figure",-33}{"batches",8}{"centre",9}{"limits",18}{"last",9}  what stands out";
         for (var i = 0; i < BatchFigures.All.Length; i++)
         {
             yield return Line(BatchFigures.All[i], FigureRows.Points(rows, i));
@@ -33,9 +33,9 @@ internal static class TrendPages
     private static string Line(TrendFigure figure, List<TrendPoint> points)
     {
         string Say(double value) => TrendWords.Say(value, figure, Notation.Metric);
-        var head = $"{figure.Name,-22}{points.Count,8}";
+        var head = $"{TrendWords.Name(figure),-33}{points.Count,8}";
         return ControlChart.Of(points) is { } chart
-            ? $"{head}{Say(chart.Centre),9}{Say(chart.Lower) + " to " + Say(chart.Upper),18}{Say(points[^1].Value),9}  {TrendWords.StandsOut(chart, figure, Notation.Metric)}".TrimEnd()
+            ? $"{head}{Say(chart.Centre),9}{Say(chart.Lower) + " .. " + Say(chart.Upper),18}{Say(points[^1].Value),9}  {TrendWords.StandsOut(chart, figure, Notation.Metric)}".TrimEnd()
             : $"{head}  too few: {ControlChart.Fewest} are needed";
     }
 }

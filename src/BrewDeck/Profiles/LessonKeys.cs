@@ -11,9 +11,12 @@ namespace BrewDeck.Profiles;
 /// <param name="MayBeNew">Written even where the file has no such key or table.</param>
 internal sealed record LessonKey(string Table, string Key, string Vessel, int Nth, string Value, bool MayBeNew = false)
 {
-    /// <summary>Where an accepted lesson goes; several keys for a vessel with several elements.</summary>
-    public static IEnumerable<LessonKey> Of(Lesson lesson, Brewhouse house) =>
-        lesson.ProposedSpread is { } spread ? [.. Numbers(lesson, house), Spread(lesson, spread)] : Numbers(lesson, house);
+    /// <summary>Where an accepted lesson goes; several keys for a vessel with several elements, none for a number that stays.</summary>
+    public static IEnumerable<LessonKey> Of(Lesson lesson, Brewhouse house)
+    {
+        var numbers = lesson.Moves ? Numbers(lesson, house) : [];
+        return lesson.ProposedSpread is { } spread ? [.. numbers, Spread(lesson, spread)] : numbers;
+    }
 
     private static LessonKey Spread(Lesson lesson, double spread) =>
         new("spread", lesson.Parameter.Stem == "chiller" ? "heat_transfer" : lesson.Parameter.Stem, "", 0, Percent(Math.Clamp(spread, 0.001, 0.5)), MayBeNew: true);

@@ -26,5 +26,5 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
 
     private static string Note(Lesson lesson, Core.Brewhouses.Brewhouse house, DateTimeOffset now) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{now:yyyy-MM-dd}: lesson from {lesson.Band.Batches} batches, {LessonWords.Name(lesson.Parameter, house, Notation.Metric)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
+        $"{now:yyyy-MM-dd}: lesson from {lesson.Band.Batches} batches, {LessonWords.Name(lesson.Parameter, house, Notation.Metric)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}{(lesson.Moves ? "" : " and stays, its spread was wider")}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
 }

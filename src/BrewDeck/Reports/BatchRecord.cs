@@ -22,6 +22,7 @@ internal static class BatchRecord
             RecordHead.AfterTheDay(source),
             RecordHead.Limits(source),
             RecordHappenings.Events(source),
+            RecordHead.Seal(source),
         }.Where(table => table.Rows.Length > 0),
     ];
 }

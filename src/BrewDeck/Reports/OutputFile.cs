@@ -16,7 +16,16 @@ internal static class OutputFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            throw new ProfileException($"{path}: cannot be written ({SafeText.OneLine(e.Message)}); give a file in a folder that you may write to");
+            throw new ProfileException($"{path}: cannot be written: {Why(path, e)}");
         }
     }
+
+    private static string Why(string path, Exception e) => e switch
+    {
+        DirectoryNotFoundException => $"there is no folder {Path.GetDirectoryName(path)}; make it, or give another file",
+        _ when Directory.Exists(path) => "it is a folder; give a file in it",
+        UnauthorizedAccessException => "you may not write there; give a file in a folder of your own",
+        _ when DiskTrouble.IsFull(e) => "the disk is full; free some space",
+        _ => $"{SafeText.OneLine(e.Message)}; give a file in a folder that you may write to",
+    };
 }

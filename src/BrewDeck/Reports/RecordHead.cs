@@ -20,19 +20,27 @@ internal static class RecordHead
             ("state", Names.Status(state.Status, source.Notation)),
             ("kind", state.Rehearsed ? "rehearsed on a simulated brewhouse" : "brewed"),
             ("given up because", state.AbortReason),
-            ("day took", Took(state) is { } s ? Durations.Short(s) : ""),
+            ("day took", Took(state) is { } s ? Durations.Short(s) : ""));
+    }
+
+    /// <summary>By what the record can be checked: nothing for the brewer, so it stands at the end.</summary>
+    public static RecordTable Seal(RecordSource source)
+    {
+        var plan = source.Plan;
+        return RecordTable.Pairs(
+            "For checking",
             ("recipe version", Fingerprint.Of(plan.Recipe)),
             ("brewhouse version", Fingerprint.Of(plan.Brewhouse)),
             ("program version", source.Opened.ProgramVersion),
             ("events", source.Notation.Number(source.Events.Count, "0")),
-            ("hash of the last event", Convert.ToHexStringLower(source.Lines[^1].Hash)));
+            ("checksum of the record", Convert.ToHexStringLower(source.Lines[^1].Hash)));
     }
 
     public static RecordTable Figures(RecordSource source)
     {
         var (t, notation, came) = (source.Plan.Totals, source.Notation, source.Came);
         return new(
-            source.State.Status == RunStatus.Complete ? "Planned and come out" : "Planned and expected",
+            source.State.Status == RunStatus.Complete ? "Planned, and what came out" : "Planned and expected",
             ["figure", "planned", "came out", "80 % band"],
             [
                 Row("pre_boil_l", t.PreBoilL, came.PreBoilL, notation),
@@ -61,8 +69,11 @@ internal static class RecordHead
         FigureWords.Name(figure, notation),
         FigureWords.Value(figure, planned, notation),
         FigureWords.Value(figure, came.P50, notation),
-        came is { P10: { } low, P90: { } high } ? $"{FigureWords.Value(figure, low, notation)} to {FigureWords.Value(figure, high, notation)}" : "",
+        came is { P10: { } low, P90: { } high } ? Band(FigureWords.Value(figure, low, notation), FigureWords.Value(figure, high, notation)) : "",
     ];
+
+    /// <summary>A band that reads the same at both ends is one figure.</summary>
+    private static string Band(string low, string high) => low == high ? low : $"{low} to {high}";
 
     private static double? Took(RunState state) =>
         state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? (to - from) / 1000.0 : null;

@@ -1,5 +1,6 @@
 using System.Text;
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Trends;
@@ -55,16 +56,19 @@ public sealed class FigureCacheTests(RehearsedLogbook logbook)
     [InlineData("")]
     [InlineData("{\"names\":[\"efficiency_percent\"")]
     [InlineData("null")]
-    [InlineData("{\"names\":[\"another\"],\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[1],\"next_due_ms\":null}]}")]
-    [InlineData("{\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[1],\"next_due_ms\":null}]}")]
-    [InlineData("{\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":7,\"events\":EVENTS,\"values\":[NONE],\"next_due_ms\":null}]}")]
-    [InlineData("{\"names\":NAMES,\"batches\":null}")]
+    [InlineData("{\"sums\":SUMS,\"names\":[\"another\"],\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[1],\"next_due_ms\":null}]}")]
+    [InlineData("{\"sums\":SUMS,\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[1],\"next_due_ms\":null}]}")]
+    [InlineData("{\"sums\":SUMS,\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":7,\"events\":EVENTS,\"values\":[NONE],\"next_due_ms\":null}]}")]
+    [InlineData("{\"sums\":SUMS,\"names\":NAMES,\"batches\":null}")]
+    [InlineData("{\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[NONE],\"next_due_ms\":null}]}")]
+    [InlineData("{\"sums\":1,\"names\":NAMES,\"batches\":[{\"batch\":1,\"opened_ms\":OPENED,\"events\":EVENTS,\"values\":[NONE],\"next_due_ms\":null}]}")]
     public void A_file_of_another_version_or_of_another_logbook_is_made_again(string text)
     {
         var events = logbook.Events();
         Brew(events);
         _disk.Put(FigureCache.Name, Encoding.UTF8.GetBytes(text
             .Replace("NAMES", $"[{string.Join(',', Names.Select(n => $"\"{n}\""))}]", StringComparison.Ordinal)
+            .Replace("SUMS", FormattableString.Invariant($"{FigureCache.Sums}"), StringComparison.Ordinal)
             .Replace("NONE", string.Join(',', Names.Select(_ => "null")), StringComparison.Ordinal)
             .Replace("OPENED", FormattableString.Invariant($"{events[0].AtMs}"), StringComparison.Ordinal)
             .Replace("EVENTS", FormattableString.Invariant($"{events.Count}"), StringComparison.Ordinal)));
@@ -81,6 +85,17 @@ public sealed class FigureCacheTests(RehearsedLogbook logbook)
         var lauter = plan.Steps.Where(s => s.Spec.Unit == UnitProcedure.Lauter).ToList();
         var took = lauter.Sum(s => events.OfType<StepFinished>().Single(e => e.StepId == s.Spec.Id).AtMs - events.OfType<StepStarted>().Single(e => e.StepId == s.Spec.Id).AtMs);
         Assert.Equal(took / 60_000.0 - lauter.Sum(s => s.DurationS) / 60, Figure(events, "lauter_lost_min")!.Value, 6);
+    }
+
+    /// <summary>Trends and lessons tell of one boil with one figure, and it is what steam this kettle gives, not the noise of two near levels.</summary>
+    [Fact]
+    public void What_evaporated_is_the_same_in_trends_and_lessons()
+    {
+        var events = logbook.Events();
+        var lesson = Lessons.EvidenceOf(BatchTrace.Of(1, events)!).Single(e => e.Parameter == LessonParameters.Evaporation);
+        Assert.Equal(lesson.Value, Figure(events, "evaporation_kg_per_h")!.Value, 9);
+        var profile = ((BatchOpened)events[0]).Plan.Brewhouse.Habits.EvaporationKgPerH;
+        Assert.InRange(lesson.Value, 0.75 * profile, 1.25 * profile);
     }
 
     /// <summary>Not all of the element's power reaches the water, but most of it.</summary>

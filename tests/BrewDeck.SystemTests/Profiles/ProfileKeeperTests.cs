@@ -84,6 +84,20 @@ public sealed class ProfileKeeperTests : IDisposable
         Assert.Null(own.ConversionYield);
     }
 
+    /// <summary>Days that differ less than was thought: their spread is written, the number stays to the letter.</summary>
+    [Fact]
+    public void A_number_that_the_band_holds_is_not_written_again()
+    {
+        var learned = Learned("evaporation");
+        var lesson = learned with { Band = learned.Band with { Mean = learned.Current * 1.001 } };
+        Assert.True(lesson.CanBeAccepted);
+        Keeper().Accept(new ProfileEntry("mine", _path), lesson, Now);
+
+        var after = File.ReadAllText(_path);
+        Assert.StartsWith(_before.TrimEnd(), after, StringComparison.Ordinal);
+        Assert.Equal(lesson.ProposedSpread!.Value, BrewhouseFile.Read(after, _path).Spreads!.Evaporation!.Value, 1e-3);
+    }
+
     [Fact]
     public void A_bundled_profile_becomes_the_brewers_own()
     {
@@ -111,7 +125,7 @@ public sealed class ProfileKeeperTests : IDisposable
     {
         var parameter = LessonParameters.Find(Bundled, id)!;
         var now = parameter.Get(Bundled);
-        return new Lesson(parameter, now, new Estimate(Math.Min(now * 0.97, parameter.Most), 0.2 * parameter.PriorSd, 5), ImmutableArray<Evidence>.Empty);
+        return new Lesson(parameter, now, new Estimate(Math.Min(now * 0.97, parameter.Most), 0.01 * Math.Max(now, 1e-3), 5), ImmutableArray<Evidence>.Empty);
     }
 
     private static string Comment(string line) => line.IndexOf('#', StringComparison.Ordinal) is >= 0 and var at ? line[at..].Trim() : "";

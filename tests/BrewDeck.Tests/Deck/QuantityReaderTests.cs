@@ -108,6 +108,8 @@ public sealed class QuantityReaderTests
     [InlineData("75", Dimension.Fraction, "'75' is past belief; write a share such as 75 % or 0.75")]
     [InlineData("-3 L", Dimension.Volume, "'-3 L' is past belief; write a volume such as 65 L or 6.5 gal")]
     [InlineData("", Dimension.Volume, "'' is empty; write a volume such as 65 L or 6.5 gal")]
+    [InlineData("60 --seed 5", Dimension.Temperature, "'60 --seed 5' cannot be read after 60; write a temperature such as 66 °C or 152 °F")]
+    [InlineData("12,5 L -", Dimension.Volume, "'12,5 L -' cannot be read after 12,5; write a volume such as 65 L or 6.5 gal")]
     [InlineData("hot", Dimension.Temperature, "'hot' does not begin with a number; write a temperature such as 66 °C or 152 °F")]
     [InlineData("NaN L", Dimension.Volume, "'NaN L' does not begin with a number; write a volume such as 65 L or 6.5 gal")]
     [InlineData("∞ L", Dimension.Volume, "'∞ L' does not begin with a number; write a volume such as 65 L or 6.5 gal")]

@@ -92,6 +92,36 @@ public partial class ReckonerTests
         Assert.Equal(5000, SumReader.Read(sum, texts, UnitSystem.Metric).Values!["altitude"], 1e-6);
     }
 
+    [Theory]
+    [InlineData("strike", "target", "66.5", "66.5 °F is outside 86 °F to 176 °F")]
+    [InlineData("boiling-point", "altitude", "17000", "17000 ft is outside -1312 ft to 16404 ft")]
+    [InlineData("pump-flow", "bore", "0.05", "0.05 in is outside 0.12 in to 3.94 in")]
+    public void What_is_out_of_range_is_told_in_the_unit_that_was_typed(string name, string input, string typed, string fault)
+    {
+        var sum = Sums.Find(name)!;
+        Assert.Null(SumReader.One(sum.Inputs.First(i => i.Name == input), typed, UnitSystem.Us, out var said));
+        Assert.Equal(fault, said);
+    }
+
+    /// <summary>A gravity that rises, a dilution that thickens, a boil that thins: nobody can brew that.</summary>
+    [Theory]
+    [InlineData("alcohol", "final", "original")]
+    [InlineData("dilution", "target", "gravity")]
+    [InlineData("boil-down", "gravity", "target")]
+    [InlineData("infusion", "mash", "target")]
+    [InlineData("heating-time", "from", "to")]
+    public void Two_inputs_the_wrong_way_round_are_refused_and_equal_ones_are_not(string name, string lower, string upper)
+    {
+        var sum = Sums.Find(name)!;
+        Assert.Contains((lower, upper), sum.Orders);
+        var texts = Examples(sum);
+        (texts[lower], texts[upper]) = (texts[upper], texts[lower]);
+        Assert.Contains("write that or less", SumReader.Read(sum, texts, UnitSystem.Metric).Fault, StringComparison.Ordinal);
+        texts = Examples(sum);
+        texts[lower] = texts[upper];
+        Assert.DoesNotContain("write that or less", SumReader.Read(sum, texts, UnitSystem.Metric).Fault ?? "", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_pump_gives_less_through_a_longer_hose_and_nothing_beyond_its_head()
     {

@@ -55,7 +55,7 @@ public sealed partial class CatalogueTests
     public void Texts_that_are_said_in_English_only_grow_no_more() => Assert.InRange(
         SourceTexts.Deck.Unsaid.Count(t => NotYet.Any(f => t.File.StartsWith(f, StringComparison.Ordinal))), 0, MostUnsaid);
 
-    private const int MostUnsaid = 1147;
+    private const int MostUnsaid = 1141;
 
     private static IReadOnlyDictionary<string, string> Messages(string language) => Tongue.Of(language)!.Messages;
 

@@ -87,7 +87,7 @@ internal sealed class SourceTexts
     /// <summary>Names of units and of the program's own things are the same everywhere.</summary>
     private static readonly ImmutableHashSet<string> Wordless =
     [
-        "L", "kg", "g", "mg", "C", "F", "K", "W", "kW", "A", "V", "min", "s", "h", "m", "cm", "mm", "ft", "in", "psi", "bar", "IBU", "EBC", "SRM", "lb", "oz", "gal",
+        "L", "kg", "g", "mg", "C", "F", "K", "W", "kW", "A", "V", "min", "s", "h", "m", "cm", "mm", "ft", "in", "psi", "bar", "IBU", "EBC", "SRM", "lb", "oz", "gal", "qt",
         "mL", "pH", "SG", "Bx", "x", "HH", "yyyy", "MM", "dd", "Ca", "Mg", "Na", "Cl", "SO", "BrewDeck", "Tinseth", "Rager",
     ];
 
