@@ -43,7 +43,7 @@ internal static class CastOutEvidence
     {
         var house = batch.Plan.Brewhouse;
         var knockOut = batch.LastDone(s => s.Kind == StepKind.KnockOut);
-        if (knockOut is null || batch.Within(knockOut, ReadingKind.Volume, house.Kettle.Id) is not { } before || Mended(batch, before)
+        if (knockOut is null || batch.Within(knockOut, ReadingKind.Volume, house.Kettle.Id) is not { } before || Changed(batch, before)
             || batch.LastDone(s => s.Kind == StepKind.Whirlpool) is not { } whirlpool || batch.AtStart(whirlpool) is not { } hot)
             return null;
         var kettle = live.Setting.IndexOf(house.Kettle.Id);
@@ -55,8 +55,10 @@ internal static class CastOutEvidence
             new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("steamed_off_l", steam));
     }
 
-    private static bool Mended(BatchTrace batch, TakenReading since) =>
-        batch.Done(s => s.Kind is StepKind.AddWater or StepKind.AddExtract && s.Vessel == batch.Plan.Brewhouse.Kettle.Id).Any(s => s.EndedMs >= since.AtMs);
+    /// <summary>A remedy has put something into the kettle since then, or boiled it once more.</summary>
+    private static bool Changed(BatchTrace batch, TakenReading since) => batch
+        .Done(s => s.Kind is StepKind.AddWater or StepKind.AddExtract or StepKind.Boil && s.Vessel == batch.Plan.Brewhouse.Kettle.Id)
+        .Any(s => s.EndedMs >= since.AtMs);
 
     /// <summary>Heat transfer that throttles a counterflow chiller to the flow that was seen; at full throttle it says nothing.</summary>
     private static Evidence? Chilling(BatchTrace batch, RunStep step, LivePlant live, TakenReading read, double seenL)

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using static BrewDeck.Core.Learning.InstrumentErrors;
@@ -66,7 +67,12 @@ internal static class HeatEvidence
         if (batch.AtStart(step) is not { } live || batch.Within(step, ReadingKind.Temperature, id) is not { } after)
             return null;
         var index = live.Setting.IndexOf(id);
-        var heated = live.Setting.Habits.MashHeating == Brewhouses.MashHeating.Direct && live.Setting.Brewhouse.Vessels[index].RatedW > 0;
+        var heated = live.Setting.Habits.MashHeating switch
+        {
+            MashHeating.HotWater => false,
+            MashHeating.Coil => true,
+            _ => live.Setting.Brewhouse.Vessels[index].RatedW > 0,
+        };
         var before = batch.Final.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == id && r.AtMs <= step.StartedMs);
         if (heated || before is null)
             return null;

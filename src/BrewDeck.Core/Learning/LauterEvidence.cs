@@ -32,8 +32,10 @@ internal static class LauterEvidence
         var target = steps[^1].Spec.VolumeL ?? double.PositiveInfinity;
         var noise = VolumeNoiseL / grain;
         var shared = Root(VolumeBias(seen), 0.1 * batch.Plan.Brewhouse.MashTun.DeadSpaceL) / grain;
-        var full = seen > target - 2 * VolumeNoiseL;
-        var value = live.Setting.Habits.AbsorptionLPerKg + (Contents.CoolL(drained) - (full ? target : seen)) / grain;
+        // a kettle that is a little short may have been filled to the mark or run dry: that it holds at least this much is all that such a reading says
+        var mark = target - 2 * VolumeNoiseL;
+        var full = seen > mark;
+        var value = live.Setting.Habits.AbsorptionLPerKg + (Contents.CoolL(drained) - (full ? mark : seen)) / grain;
         yield return batch.Says(
             LessonParameters.Absorption, value, noise, shared,
             new DrivingReading("kettle_volume_l", read.Reading.Value), new DrivingReading("drained_would_be_l", Contents.CoolL(drained)), new DrivingReading("grist_kg", grain))

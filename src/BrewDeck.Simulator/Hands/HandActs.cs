@@ -291,9 +291,11 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 plant.Lid(vessel, LidAjar);
                 break;
             case StepKind.Whirlpool:
+                StopBoil(vessel);
                 plant.PumpRound(vessel);
                 break;
             case StepKind.Stand:
+                StopBoil(vessel);
                 plant.PumpRound(null);
                 break;
             case StepKind.ChillInKettle:
@@ -309,10 +311,18 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         }
     }
 
+    /// <summary>A remedy may have had the wort boiled once more after the knock-out: nobody stirs it or lets it stand with the heat on.</summary>
+    private void StopBoil(string vesselId)
+    {
+        plant.HeatOff(vesselId);
+        plant.Lid(vesselId, Math.Min(plant[vesselId].OpenShare, LidAjar));
+    }
+
     /// <summary>The valve is set by the thermometer behind the chiller, here the fermenter's.</summary>
     private void CastOut(Job job)
     {
         plant.PumpRound(null);
+        plant.HeatOff(job.Order.Spec.Vessel);
         plant.Lid(job.Order.Spec.Vessel, 0);
         var probeBiasK = plant.Fermenter.Truth.ThermometerBiasK;
         plant.OpenCastOut((job.Order.TargetC ?? plant.Truth.SourceWaterC + 5) - probeBiasK + pace.ValveErrorK());

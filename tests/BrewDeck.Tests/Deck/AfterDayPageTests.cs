@@ -1,3 +1,4 @@
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
@@ -77,9 +78,7 @@ public sealed class AfterDayPageTests
     public void A_keg_is_asked_for_piece_by_piece()
     {
         Strike(KeyName.Enter);
-        while (!Rows()[Selected].StartsWith("Keg", StringComparison.Ordinal))
-            Strike(KeyName.Down);
-        Strike(KeyName.Enter);
+        Choose("Keg");
         Submit("38");
         Submit("2.4");
         Submit("4");
@@ -87,6 +86,111 @@ public sealed class AfterDayPageTests
         var packaged = Assert.IsType<BeerPackaged>(_store.Read(1)[^1]).Packaging;
         Assert.Equal((38, 2.4, 4), (packaged.VolumeL, packaged.Co2Volumes, packaged.TempC));
         Assert.NotNull(packaged.PressurePa);
+    }
+
+    [Fact]
+    public void Bottles_wait_until_the_gravity_is_steady_unless_the_brewer_insists()
+    {
+        Strike(KeyName.Enter);
+        Choose("Bottles");
+        var warned = Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay);
+        Assert.Equal((0, 2), (warned.Selected, warned.Options.Length));
+        Assert.Contains(warned.Lines, l => l.ToString().Contains("burst", StringComparison.Ordinal));
+        Strike(KeyName.Enter);
+        Assert.Null(_session.Screen.Overlay);
+        Assert.Empty(_store.Read(1).OfType<BeerPackaged>());
+    }
+
+    [Theory]
+    [InlineData(PrimingSugar.TableSugar)]
+    [InlineData(PrimingSugar.Dextrose)]
+    [InlineData(PrimingSugar.Glucose)]
+    public void Bottles_are_primed_with_the_sugar_chosen(PrimingSugar sugar)
+    {
+        Strike(KeyName.Enter);
+        Choose("Bottles");
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Submit("38 L");
+        foreach (var nonsense in (string[])["much", "0.4", "5.1", "NaN", "-2"])
+        {
+            Submit(nonsense);
+            Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        }
+        Submit("2,4");
+        Submit("hot");
+        Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        Submit("21");
+        Assert.Equal(3, Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay).Options.Length);
+        for (var i = 0; i < (int)sugar; i++)
+            Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+
+        Assert.Equal(Packaging.InBottles(38, 2.4, 21, sugar), Assert.IsType<BeerPackaged>(_store.Read(1)[^1]).Packaging);
+    }
+
+    /// <summary>Noon of the day meant, in the zone of the deck, which is UTC here.</summary>
+    [Theory]
+    [InlineData("today", 0)]
+    [InlineData("Tomorrow", 1)]
+    [InlineData("3 d", 3)]
+    [InlineData("+10 d", 10)]
+    [InlineData("2 weeks", 14)]
+    public void A_date_may_be_typed_as_days_from_now(string text, int days)
+    {
+        Strike(KeyName.Enter);
+        Choose("Date for another addition");
+        Submit("oak chips");
+        Submit(text);
+        var due = Assert.IsType<DateSet>(_store.Read(1)[^1]).Item;
+        Assert.Equal("oak chips", due.Name);
+        Assert.Equal(_now.UtcDateTime.Date.AddDays(days).AddHours(12), DateTimeOffset.FromUnixTimeMilliseconds(due.DueMs).UtcDateTime);
+    }
+
+    [Theory]
+    [InlineData("soon")]
+    [InlineData("2026-02-30")]
+    [InlineData("1999-01-01")]
+    [InlineData("500 d")]
+    public void A_date_that_cannot_be_meant_is_asked_again(string text)
+    {
+        Strike(KeyName.Enter);
+        Choose("Date for another addition");
+        Submit(" ");
+        Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        Submit("oak chips");
+        Submit(text);
+        Assert.Contains("date", Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        Assert.Empty(_store.Read(1).OfType<DateSet>());
+    }
+
+    [Theory]
+    [InlineData("4 clean, dry", 4, "clean, dry")]
+    [InlineData("5: hops", 5, "hops")]
+    [InlineData("6 pints gone", null, "6 pints gone")]
+    [InlineData("still young", null, "still young")]
+    [InlineData("3", null, "3")]
+    public void A_tasting_is_rated_by_a_leading_figure(string text, int? rating, string note)
+    {
+        Strike(KeyName.Enter);
+        Choose("Tasting");
+        Submit(text);
+        var tasted = Assert.IsType<BeerTasted>(_store.Read(1)[^1]);
+        Assert.Equal((rating, note), (tasted.Rating, tasted.Text));
+    }
+
+    [Theory]
+    [InlineData("33bx")]
+    [InlineData("bx")]
+    [InlineData("1.010@warm")]
+    [InlineData("1.010@20@20")]
+    public void A_gravity_that_no_instrument_shows_is_asked_again(string text)
+    {
+        Strike(KeyName.Enter);
+        Strike(KeyName.Enter);
+        Submit(text);
+        Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        Assert.Empty(_store.Read(1).OfType<FermenterRead>());
     }
 
     [Fact]
@@ -106,6 +210,13 @@ public sealed class AfterDayPageTests
         Strike(KeyName.Escape);
         Strike(KeyName.Escape);
         Assert.Equal(before, _session.Screen.Title);
+    }
+
+    private void Choose(string row)
+    {
+        while (!Rows()[Selected].StartsWith(row, StringComparison.Ordinal))
+            Strike(KeyName.Down);
+        Strike(KeyName.Enter);
     }
 
     private int Selected => ((ListScreen)_session.Screen).Selected;

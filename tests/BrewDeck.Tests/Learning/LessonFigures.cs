@@ -43,6 +43,37 @@ public sealed class LessonFigures
         }
     }
 
+    /// <summary>
+    /// Each batch's evidence less the hidden number, in standard deviations of the prior: its mean over all brewhouses, how far the means of the
+    /// brewhouses lie apart and how far the days of one, each beside what is stated. Shows where a band goes wrong.
+    /// </summary>
+    [Fact(Explicit = true)]
+    public void Evidence_against_the_truth()
+    {
+        var off = Enumerable.Range(1, Houses).AsParallel().SelectMany(OffTruth).ToList();
+        foreach (var parameter in off.GroupBy(o => o.Id).OrderBy(g => g.Key))
+        {
+            var houses = parameter.GroupBy(o => o.House).Where(g => g.Count() > 1).Select(g => (Mean: g.Average(o => o.Off), Var: Variance([.. g.Select(o => o.Off)]), g.Key)).ToList();
+            var days = Math.Sqrt(houses.Average(h => h.Var));
+            var apart = Math.Sqrt(Math.Max(0, Variance([.. houses.Select(h => h.Mean)]) - houses.Average(h => h.Var / parameter.Count(o => o.House == h.Key))));
+            TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant(
+                $"{parameter.Key,-18} n={parameter.Count()} mean {parameter.Average(o => o.Off):0.00}; between houses {apart:0.00}, stated {parameter.Average(o => o.Shared):0.00}; days {days:0.00}, stated {parameter.Average(o => o.Days):0.00}"));
+        }
+    }
+
+    private static double Variance(double[] values) => values.Sum(v => InstrumentErrors.Squared(v - values.Average())) / (values.Length - 1);
+
+    private static IEnumerable<(string Id, int House, double Off, double Shared, double Days)> OffTruth(int house)
+    {
+        const int Batches = 6;
+        var simulated = new SimulatedHouse(house, calibrated: false);
+        return Enumerable.Range(1, Batches).Select(simulated.Brew).SelectMany(Lessons.EvidenceOf)
+            .Where(e => simulated.Of(e.Parameter) is not null && !e.IsUpperLimit)
+            .Select(e => (e, Parameter: LessonParameters.Find(SimulatedHouse.Profile, e.Parameter)!))
+            .Select(x => (x.e.Parameter, house, (x.e.Value - simulated.Of(x.e.Parameter)!.Value) / x.Parameter.PriorSd,
+                x.e.SharedSd / x.Parameter.PriorSd, InstrumentErrors.Root(x.e.Sd, x.Parameter.DaySd) / x.Parameter.PriorSd));
+    }
+
     [Fact(Explicit = true)]
     public void Planning_with_ten_batches_lessons()
     {

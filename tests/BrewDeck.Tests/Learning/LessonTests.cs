@@ -1,4 +1,6 @@
 using BrewDeck.Core.Learning;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Tests.Learning;
 
@@ -45,6 +47,41 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
             .Select(l => b.House.Of(l.Parameter.Id) >= l.Band.P10 && b.House.Of(l.Parameter.Id) <= l.Band.P90)).ToList();
         Assert.True(held.Count >= 40);
         Assert.InRange(held.Average(h => h ? 1.0 : 0), 0.62, 0.98);
+    }
+
+    /// <summary>
+    /// Full to the mark or run dry just short of it: the reading's noise hides which, so one more tenth of a litre may not make another figure of it.
+    /// </summary>
+    [Fact]
+    public void Absorption_has_no_jump_where_the_kettle_is_just_short_of_its_mark()
+    {
+        var events = brewed.All[0].House.Events(1);
+        const double Tenth = 0.1;
+        var grist = Absorption(52).Readings.First(r => r.What == "grist_kg").Value;
+        var found = Enumerable.Range(515, 12).Select(tenths => Absorption(Tenth * tenths)).ToList();
+
+        Assert.Contains(found, e => e.IsUpperLimit);
+        Assert.Contains(found, e => !e.IsUpperLimit);
+        Assert.All(found.Zip(found.Skip(1)), p => Assert.InRange(p.First.Value - p.Second.Value, -1e-9, Tenth / grist));
+
+        Evidence Absorption(double kettleL)
+        {
+            var changed = events.Select(e => e is ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: "kettle" } read } taken && read.Value > 50
+                ? taken with { Reading = read with { Value = kettleL } }
+                : e).ToList();
+            return Lessons.EvidenceOf(BatchTrace.Of(1, changed)!).Single(e => e.Parameter == LessonParameters.Absorption);
+        }
+    }
+
+    [Fact]
+    public void What_a_boil_after_the_knock_out_steamed_off_is_not_taken_for_a_loss()
+    {
+        var boiledAgain = brewed.All.SelectMany(b => b.Batches).Where(BoiledAgain).ToList();
+        Assert.NotEmpty(boiledAgain);
+        Assert.DoesNotContain(boiledAgain.SelectMany(Lessons.EvidenceOf), e => e.Parameter == LessonParameters.CastOutLoss);
+
+        static bool BoiledAgain(BatchTrace batch) =>
+            batch.LastDone(s => s.Kind == StepKind.Boil)?.StartedMs > batch.LastDone(s => s.Kind == StepKind.KnockOut)?.StartedMs;
     }
 
     [Fact]

@@ -36,11 +36,13 @@ internal sealed class SimulatedHouse(int house, bool calibrated)
         return book.Events;
     }
 
-    public static BatchTrace LikeProfile(int day)
+    public static BatchTrace LikeProfile(int day) => LikeProfile(day, Profile);
+
+    public static BatchTrace LikeProfile(int day, Brewhouse profile)
     {
         var choices = new DayChoices { Sparge = day % 3 == 0 ? SpargeMethod.Batch : SpargeMethod.Fly };
-        var book = new PaperBook(new BatchOpened(StartMs, Demo.Plan(choices: choices), "", Rehearsed: true));
-        RehearsalRun.Of(HiddenTruth.AsProfile(Profile, choices), book, StartMs, new Manner(Mends: false));
+        var book = new PaperBook(new BatchOpened(StartMs, Demo.Plan(house: profile, choices: choices), "", Rehearsed: true));
+        RehearsalRun.Of(HiddenTruth.AsProfile(profile, choices), book, StartMs, new Manner(Mends: false));
         return BatchTrace.Of(day, book.Events)!;
     }
 

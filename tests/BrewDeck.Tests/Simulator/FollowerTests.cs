@@ -38,6 +38,28 @@ public sealed class FollowerTests
         Assert.InRange(day.Plant[Quayside.Liquor].ColdL, 4, 8);
     }
 
+    [Theory]
+    [InlineData("whirlpool")]
+    [InlineData("stand")]
+    [InlineData("cast-out")]
+    public void WortThatIsBoiledOnceMoreAfterTheKnockOutDoesNotBoilOn(string next)
+    {
+        var day = new HandMadeDay(Quayside.Exact());
+        day.DoAll(UntilRunOff());
+        day.Do(FlySparge());
+        var rest = FromBoil();
+        day.DoAll(rest.TakeWhile(s => s.Id != "whirlpool"));
+        day.Do(Step("once-more", StepKind.Boil, Quayside.Boil) with { Minutes = 9 });
+        Assert.False(double.IsNaN(day.Plant.Kettle.SetC));
+        day.Begin(rest.First(s => s.Id == next));
+        Assert.True(double.IsNaN(day.Plant.Kettle.SetC));
+        day.Hands.Advance(60);
+        var vapourKg = day.Plant.Ledger.VapourKg;
+        day.Hands.Advance(240);
+        // a boil would give off some 0.4 kg in four minutes
+        Assert.InRange(day.Plant.Ledger.VapourKg - vapourKg, 0, 0.2);
+    }
+
     [Fact]
     public void AHeldRunOffRestsAndGoesOnWithTheLiquorLeft()
     {
