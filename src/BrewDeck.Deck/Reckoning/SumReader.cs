@@ -12,13 +12,13 @@ public sealed record SumRead(SumValues? Values, string? Fault, string Input = ""
 public static class SumReader
 {
     /// <param name="texts">By input name; missing or blank: the default.</param>
-    public static SumRead Read(Sum sum, IReadOnlyDictionary<string, string> texts, UnitSystem units)
+    public static SumRead Read(Sum sum, IReadOnlyDictionary<string, string> texts, Notation notation)
     {
         var values = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (var input in sum.Inputs)
         {
             var given = texts.GetValueOrDefault(input.Name);
-            if (One(input, given, units, out var fault) is not { } value)
+            if (One(input, given, notation, out var fault) is not { } value)
                 return new(null, fault, input.Name);
             values[input.Name] = value;
         }
@@ -26,24 +26,32 @@ public static class SumReader
     }
 
     /// <summary>One input; null when it cannot be taken, with the reason.</summary>
-    public static double? One(SumInput input, string? given, UnitSystem units, out string fault)
+    public static double? One(SumInput input, string? given, Notation notation, out string fault)
     {
         fault = "";
         var fromDefault = string.IsNullOrWhiteSpace(given);
         if ((fromDefault ? input.Default : given) is not { } text)
         {
-            fault = $"is missing; write such as {input.Example}";
+            fault = Missing(input, notation);
             return null;
         }
         return input switch
         {
-            SumInput.Choice choice => Chosen(choice, text, out fault),
-            SumInput.Quantity quantity => Measured(quantity, text, fromDefault ? UnitSystem.Metric : units, out fault),
+            SumInput.Choice choice => Chosen(choice, text, notation, out fault),
+            SumInput.Quantity quantity => Measured(quantity, text, fromDefault ? Notation.Metric : notation, out fault),
             _ => null,
         };
     }
 
-    private static double? Chosen(SumInput.Choice choice, string text, out string fault)
+    /// <summary>What is missing, and what would be right.</summary>
+    public static string Missing(SumInput input, Notation notation)
+    {
+        var example = notation.Decimals(input.Example);
+        var right = input is SumInput.Quantity quantity ? notation.Text($"{Range(quantity, notation)}, such as {example}") : example;
+        return input.Label.IsEmpty ? notation.Text($"nothing is typed; write {right}") : notation.Text($"{notation.Text(input.Label)} is missing; write {right}");
+    }
+
+    private static double? Chosen(SumInput.Choice choice, string text, Notation notation, out string fault)
     {
         var word = text.Trim();
         for (var i = 0; i < choice.Options.Length; i++)
@@ -52,16 +60,16 @@ public static class SumReader
             if (choice.Options[i].Equals(word, StringComparison.OrdinalIgnoreCase))
                 return i;
         }
-        fault = $"'{OneLine(word)}' is not known; write {string.Join(", ", choice.Options)}";
+        fault = notation.Text($"'{OneLine(word)}' is not known; write {string.Join(", ", choice.Options)}");
         return null;
     }
 
-    private static double? Measured(SumInput.Quantity input, string text, UnitSystem units, out string fault)
+    private static double? Measured(SumInput.Quantity input, string text, Notation notation, out string fault)
     {
         var read = input.Dimension == Dimension.Number
-            ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number)
-            : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, units));
-        fault = read.Why ?? $"{Written(read.Value, input.Unit)} is outside {Range(input)}";
+            ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number, null, notation)
+            : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, notation.Units), notation);
+        fault = read.Why ?? notation.Text($"{Written(read.Value, input.Unit, notation)} is outside {Range(input, notation)}");
         return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
     }
 
@@ -91,11 +99,11 @@ public static class SumReader
     };
 
     /// <summary>What may be given, in words.</summary>
-    public static string Range(SumInput.Quantity input) => $"{Written(input.Least, input.Unit)} to {Written(input.Most, input.Unit)}";
+    public static string Range(SumInput.Quantity input, Notation notation) => notation.Text($"{Written(input.Least, input.Unit, notation)} to {Written(input.Most, input.Unit, notation)}");
 
-    private static string Written(double value, string unit)
+    private static string Written(double value, string unit, Notation notation)
     {
-        var number = value.ToString("0.#####", CultureInfo.InvariantCulture);
+        var number = notation.Number(value, "0.#####");
         return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";
     }
 

@@ -31,7 +31,7 @@ internal static class LessonsCommand
         foreach (var lesson in lessons)
         {
             output.WriteLine();
-            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, Notation.Metric))}: {LessonWords.Verdict(lesson)}");
+            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, Notation.Metric))}: {LessonWords.Verdict(lesson, Notation.Metric)}");
             foreach (var line in LessonWords.Details(lesson, Effect(house, batches, lesson), Notation.Metric))
                 output.WriteLine("  " + line);
         }

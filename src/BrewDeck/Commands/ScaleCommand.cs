@@ -42,7 +42,7 @@ internal static class ScaleCommand
             place.Output.WriteLine(ScalingJson.Of(scaling));
         else
             Print(place.Output, scaling, notation);
-        foreach (var missed in ScalingWords.Missed(scaling))
+        foreach (var missed in ScalingWords.Missed(scaling, notation))
             place.Errors.WriteLine($"brewdeck: {missed}");
         if (Planner.Draw(to, scaling.New.Recipe, day) is PlanResult.Refused refused)
             return Refused(place, refused, notation);
@@ -60,7 +60,7 @@ internal static class ScaleCommand
 
     private static KeptFigures Kept(string list) => list
         .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-        .Select(word => ScalingWords.Choices.FirstOrDefault(c => ScalingWords.Name(c).Equals(word, StringComparison.OrdinalIgnoreCase)) is var found and not KeptFigures.None
+        .Select(word => ScalingWords.Choices.FirstOrDefault(c => ScalingJson.Name(c).Equals(word, StringComparison.OrdinalIgnoreCase)) is var found and not KeptFigures.None
             ? found
             : throw new UsageException($"--keep: '{word}' is not known; write some of gravity,bitterness,colour,ratio"))
         .Aggregate(KeptFigures.None, (a, b) => a | b);

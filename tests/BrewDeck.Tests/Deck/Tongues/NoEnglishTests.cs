@@ -16,7 +16,7 @@ namespace BrewDeck.Tests.Deck.Tongues;
 /// </summary>
 public sealed class NoEnglishTests
 {
-    private static readonly Tongue Marked = MarkedTongue.Of(SourceTexts.Deck.Said.Select(t => t.Text));
+    private static readonly Tongue Marked = MarkedTongue.Of(SourceTexts.Deck.Said.Select(t => t.Text), UsualNames());
 
     /// <summary>Units, keys and names that are the same in each language, and what this test types.</summary>
     private static readonly ImmutableHashSet<string> Anywhere =
@@ -25,7 +25,8 @@ public sealed class NoEnglishTests
         "space", "enter", "esc", "tab", "up", "down", "left", "right", "page", "home", "end", "backspace", "go", "on",
     ];
 
-    private readonly SortedSet<string> _left = new(StringComparer.Ordinal);
+    /// <summary>Words that came from elsewhere, each with the line where it was first seen.</summary>
+    private readonly SortedDictionary<string, string> _left = new(StringComparer.Ordinal);
     private readonly HashSet<string> _named = new(Anywhere.Concat(Words(string.Join(' ', Names()))), StringComparer.OrdinalIgnoreCase);
     private Screen? _last;
 
@@ -47,7 +48,7 @@ public sealed class NoEnglishTests
         player.RunUntil(s => s.Status == RunStatus.Complete);
         EachKey(player);
 
-        Assert.Empty(_left);
+        Assert.True(_left.Count == 0, string.Join("\n", _left.Select(w => $"{w.Key}: {w.Value}")));
     }
 
     [Fact(Explicit = true)]
@@ -62,7 +63,7 @@ public sealed class NoEnglishTests
                 player.Keys(key.ToString());
         }
 
-        Assert.Empty(_left);
+        Assert.True(_left.Count == 0, string.Join("\n", _left.Select(w => $"{w.Key}: {w.Value}")));
     }
 
     /// <summary>Each choice of the day is asked for and refuses nonsense.</summary>
@@ -123,11 +124,19 @@ public sealed class NoEnglishTests
         ];
         if (screen is ListScreen list)
             all = all.Concat(list.Columns.Select(c => c.Header));
-        _left.UnionWith(Words(string.Join(' ', all)).Where(w => !_named.Contains(w)));
+        foreach (var line in all)
+        {
+            foreach (var word in Words(line).Where(w => !_named.Contains(w)))
+                _left.TryAdd(word, line);
+        }
     }
 
     private static IEnumerable<string> Words(string text) =>
         string.Concat(text.Select(c => char.IsAsciiLetter(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 1);
+
+    /// <summary>Usual things have a name in each language: those of the first one.</summary>
+    private static IEnumerable<string> UsualNames() =>
+        Tongue.Of("de")!.Messages.Keys.Where(k => k.StartsWith("name" + Catalogue.ContextMark, StringComparison.Ordinal)).Select(k => k[("name" + Catalogue.ContextMark).Length..]);
 
     /// <summary>What the brewer named.</summary>
     private static IEnumerable<string> Names() =>
