@@ -32,6 +32,6 @@ internal static class TrendsPages
     private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points, Notation notation)
     {
         var chart = ControlChart.Of(points);
-        return new(TrendWords.Name(figure, notation), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart);
+        return new(TrendWords.Name(figure, notation), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart) { Notation = notation };
     }
 }

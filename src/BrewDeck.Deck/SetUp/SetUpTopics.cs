@@ -7,6 +7,14 @@ internal static class SetUpTopics
 {
     private static readonly Dictionary<string, Phrase> Words = new(StringComparer.Ordinal)
     {
+        ["name"] = "name",
+        ["vessels"] = "vessels",
+        ["rings"] = "rings",
+        ["insulated"] = "insulated",
+        ["circuits"] = "circuits",
+        ["pumps"] = "pumps",
+        ["chiller"] = "chiller",
+        ["fermenter"] = "fermenter",
         ["diameter"] = "width",
         ["height"] = "height",
         ["heat"] = "heat",
@@ -27,6 +35,6 @@ internal static class SetUpTopics
     {
         ["amps", var circuit] => notation.Text($"breaker of circuit {circuit}"),
         [var vessel, var what] => $"{notation.Name(vessels.First(v => v.Id == vessel).Name)}: {notation.Text(Words[what])}",
-        _ => Words.TryGetValue(id, out var word) ? notation.Text(word) : notation.Name(id),
+        _ => notation.Text(Words[id]),
     };
 }
