@@ -15,7 +15,7 @@ public static class BatchSearch
 
     private static bool Has(BatchHead head, string word, Notation notation) =>
         In(head.Recipe, word) || In(head.Brewhouse, word) || In(Names.Status(head.Status, notation), word) || In(Day(head.OpenedMs), word)
-        || (head.Rehearsed && In("rehearsed", word)) || head.Number.ToString(CultureInfo.InvariantCulture) == word;
+        || (head.Rehearsed && In(notation.Text("rehearsed"), word)) || head.Number.ToString(CultureInfo.InvariantCulture) == word;
 
     private static bool In(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
 

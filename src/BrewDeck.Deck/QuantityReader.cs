@@ -27,7 +27,7 @@ public static class QuantityReader
     public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit = null) =>
         ReadIn(text, dimension, unit, bareUnit, Notation.Metric);
 
-    private static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit, Notation notation)
+    public static QuantityRead ReadIn(string text, Dimension dimension, string unit, string? bareUnit, Notation notation)
     {
         var wanted = QuantityUnits.Known(dimension, unit);
         var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit), notation);

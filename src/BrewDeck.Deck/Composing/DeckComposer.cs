@@ -66,7 +66,7 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
-        ? [.. HandsWords.Of(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
+        ? [.. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
         : moment.State.Status == RunStatus.Aborted ? [.. HandsWords.GivenUp(moment.Notation).Select(s => Line.Of(s))] : [];
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty

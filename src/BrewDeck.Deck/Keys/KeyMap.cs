@@ -126,7 +126,7 @@ public static class KeyMap
 
     /// <summary>The bottom line of a place.</summary>
     public static ImmutableArray<KeyHint> Hints(KeyContext where, Notation notation) =>
-        [.. Table.Where(b => (b.Where & where) != 0 && b.Hint.English.Length > 0).Select(b => new KeyHint(notation.Name(b.Shown), notation.Text(b.Hint)))];
+        [.. Table.Where(b => (b.Where & where) != 0 && !b.Hint.IsEmpty).Select(b => new KeyHint(notation.Name(b.Shown), notation.Text(b.Hint)))];
 
     private static ImmutableArray<KeyStroke> Key(char character) => [KeyStroke.Of(character)];
 

@@ -39,7 +39,7 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
         if (command == Command.Undo && day.State.UndoSeq is { } seq && FermentFold.Belongs(day.Events[seq]))
             Do(new RunCommand.Undo(), now);
         else if (command == Command.Undo)
-            Shell.Say("Nothing written after the day is left to take back.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text("Nothing written after the day is left to take back."), Tone.Warning);
         else
             base.Handle(command, stroke, now);
     }
@@ -48,70 +48,71 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
     {
         Select(Selected);
         return new ListScreen(
-            $"Batch {day.Number} after the day: {day.Plan.Recipe.Name}",
+            Shell.Notation.Text($"Batch {day.Number} after the day: {day.Plan.Recipe.Name}"),
             Corners.Of(Shell, now),
-            [new Column("write down", 0), new Column("", 24, Right: true)],
+            [new Column(Shell.Notation.Text("write down"), 0), new Column("", 24, Right: true)],
             [.. Entries().Select(e => new Row([e.Label, e.Value]))],
             Selected,
-            [.. FermentWords.Lines(State, Shell.Notation).Skip(1)],
+            [.. FermentWords.Brief(State, Shell.Notation)],
             KeyMap.Hints(Context, Shell.Notation));
     }
 
     private static void Enter(Shell shell, BrewDay? day)
     {
         if (day?.State.Ferment.PitchedMs is null && day?.State.Status != RunStatus.Complete)
-            shell.Say("This batch has not been pitched.", Tone.Warning);
+            shell.Say(shell.Notation.Text("This batch has not been pitched."), Tone.Warning);
         else
             shell.Push(new AfterDayPage(shell, day));
     }
 
     private ImmutableArray<Entry> Entries() =>
     [
-        new("Gravity", "", Reading(FermenterFigure.Gravity, "Gravity?", "1.012, 1.012@22 (sample at 22 °C), 6.5bx (refractometer)")),
-        new("Temperature", "", Reading(FermenterFigure.Temperature, "Fermenter temperature?", ReadingWords.HowToType(ReadingKind.Temperature, false, Shell.Notation))),
-        new("pH", "", Reading(FermenterFigure.Ph, "pH?", "4.35, sample at room temperature")),
+        new(Shell.Notation.Text("Gravity"), "", Reading(FermenterFigure.Gravity, Shell.Notation.Text("Gravity?"), Shell.Notation.Text("1.012, 1.012@22 (sample at 22 °C), 6.5bx (refractometer)"))),
+        new(Shell.Notation.Text("Temperature"), "", Reading(FermenterFigure.Temperature, Shell.Notation.Text("Fermenter temperature?"), ReadingWords.HowToType(ReadingKind.Temperature, false, Shell.Notation))),
+        new("pH", "", Reading(FermenterFigure.Ph, "pH?", Shell.Notation.Text("4.35, sample at room temperature"))),
         .. DueDates.Of(State).Where(d => d.Kind == DueKind.Addition).Select(Made),
-        new("Another addition", "", _ => Typed("How much of what?", "80 g Cascade", (text, at) =>
-            FermenterTyping.Addition(text, out var reason) is { } addition ? Do(new RunCommand.After.Add(addition), at) : reason)),
-        new("Bottles", "", _ => new PackagingAsks(Shell, this, State, Do).Bottles()),
-        new("Keg", "", _ => new PackagingAsks(Shell, this, State, Do).Keg()),
-        new("Tasting", "", _ => Typed("How does it taste?", "4 clean, dry (1 to 5 first, if you rate it)", (text, at) =>
+        new(Shell.Notation.Text("Another addition"), "", _ => Typed(Shell.Notation.Text("How much of what?"), Shell.Notation.Text("80 g Cascade"), (text, at) =>
+            FermenterTyping.Addition(text, Shell.Notation, out var reason) is { } addition ? Do(new RunCommand.After.Add(addition), at) : reason)),
+        new(Shell.Notation.Text("Bottles"), "", _ => new PackagingAsks(Shell, this, State, Do).Bottles()),
+        new(Shell.Notation.Text("Keg"), "", _ => new PackagingAsks(Shell, this, State, Do).Keg()),
+        new(Shell.Notation.Text("Tasting"), "", _ => Typed(Shell.Notation.Text("How does it taste?"), Shell.Notation.Text("4 clean, dry (1 to 5 first, if you rate it)"), (text, at) =>
         {
             var (note, rating) = FermenterTyping.Tasting(text);
             return Do(new RunCommand.After.Taste(note, rating), at);
         })),
         .. DueDates.Of(State).Select(Dated),
-        new("Date for another addition", "", _ => Typed("What is to be added?", "oak chips", (text, _) =>
+        new(Shell.Notation.Text("Date for another addition"), "", _ => Typed(Shell.Notation.Text("What is to be added?"), Shell.Notation.Text("oak chips"), (text, _) =>
         {
             if (text.Trim().Length == 0)
-                return "Write what is to be added, or Esc.";
+                return Shell.Notation.Text("Write what is to be added, or Esc.");
             AskDate(new DueItem(DueKind.Addition, text.Trim(), 0));
             return null;
         })),
+        new(Shell.Notation.Text("All that is written down"), "", _ => Shell.Push(new AfterDayRecordPage(Shell, day))),
     ];
 
     private Action<DateTimeOffset> Reading(FermenterFigure figure, string question, string example) => _ => Typed(question, example, (text, at) =>
-        new FermenterTyping(Shell.Typed, State.OriginalSg).Read(figure, text, out var reason) is { } reading
+        new FermenterTyping(Shell.Typed, State.OriginalSg, Shell.Notation).Read(figure, text, out var reason) is { } reading
             ? Do(new RunCommand.After.ReadFermenter(reading), at)
             : reason);
 
     private Entry Made(DueItem item)
     {
         var grams = State.Recipe?.Hops.FirstOrDefault(h => h.Name == item.Name && h.Use == Core.Recipes.HopUse.DryHop)?.MassG;
-        return new(Names.Sentence(FermentWords.Due(item, State, Shell.Notation)), "done", at =>
+        return new(Names.Sentence(FermentWords.Due(item, State, Shell.Notation)), Shell.Notation.Text("done"), at =>
             Do(new RunCommand.After.Add(new DatedAddition(item.Name, grams ?? 1, grams is null ? "lot" : "g")), at));
     }
 
     private Entry Dated(DueItem item) => new(
-        $"Date: {FermentWords.Due(item, State, Shell.Notation)}", FermentWords.Day(item.DueMs, Shell.Notation), _ => AskDate(item));
+        Shell.Notation.Text($"Date: {FermentWords.Due(item, State, Shell.Notation)}"), FermentWords.Day(item.DueMs, Shell.Notation), _ => AskDate(item));
 
-    private void AskDate(DueItem item) => Typed($"When: {FermentWords.Due(item, State, Shell.Notation)}?", DateTyping.HowTo, (text, at) =>
-        DateTyping.Read(text, at, Shell.Notation.Zone) is { } ms
+    private void AskDate(DueItem item) => Typed(Shell.Notation.Text($"When: {FermentWords.Due(item, State, Shell.Notation)}?"), Shell.Notation.Text(DateTyping.HowTo), (text, at) =>
+        DateTyping.Read(text, at, Shell.Notation) is { } ms
             ? Do(new RunCommand.After.SetDate(item with { DueMs = ms }), at)
-            : $"Write a date within a year such as {DateTyping.HowTo}.");
+            : Shell.Notation.Text($"Write a date within a year such as {Shell.Notation.Text(DateTyping.HowTo)}."));
 
     private void Typed(string question, string example, Func<string, DateTimeOffset, string?> take) =>
-        Ask(new EntryAsk(this, question, "", _ => Line.Of("such as " + example, Tone.Muted), take));
+        Ask(new EntryAsk(this, question, "", _ => Line.Of(Shell.Notation.Text($"such as {example}"), Tone.Muted), take));
 
     /// <returns>Null: the question is answered; what became of it stands in the notice.</returns>
     private string? Do(RunCommand command, DateTimeOffset now) =>

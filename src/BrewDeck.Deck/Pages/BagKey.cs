@@ -35,9 +35,9 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
     }
 
     private void AskNumber(PlannedBag bag, Figure figure) => page.Ask(new EntryAsk(
-        page, $"{bag.Name}: {figure.Label}?", "", _ => Line.Of(shell.Notation.Text($"planned {figure.Planned}; such as {figure.Example}"), Tone.Muted), (text, now) =>
+        page, $"{bag.Name}: {figure.Label}?", "", _ => Line.Of(shell.Notation.Text($"planned {figure.Planned}; such as {shell.Notation.Decimals(figure.Example)}"), Tone.Muted), (text, now) =>
         {
-            if (RecipeReaders.One(figure.Dimension, figure.Unit, figure.Least, figure.Most, figure.Example, text, shell.Notation.Units, out var fault) is not { } value)
+            if (RecipeReaders.One(figure.Dimension, figure.Unit, figure.Least, figure.Most, figure.Example, text, shell.Notation, out var fault) is not { } value)
                 return fault;
             return acts.Do(new RunCommand.Weigh(figure.Of(value)), now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code, shell.Notation) : null;
         }));

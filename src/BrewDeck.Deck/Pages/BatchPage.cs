@@ -23,7 +23,7 @@ internal sealed class BatchPage : TextPage
 
     public override KeyContext Context => _open ? KeyContext.Batch : KeyContext.Closed;
 
-    protected override string Title => $"Batch {_number}";
+    protected override string Title => Shell.Notation.Text($"Batch {_number}");
 
     protected override IEnumerable<Line> Lines(DateTimeOffset now)
     {

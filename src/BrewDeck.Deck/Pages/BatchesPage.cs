@@ -3,7 +3,6 @@ using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
-using Humanizer;
 
 namespace BrewDeck.Deck.Pages;
 
@@ -38,7 +37,7 @@ internal sealed class BatchesPage : ListPage
         switch (command)
         {
             case Command.Search:
-                Ask(new SearchAsk(this, _query.Search, text => Find(_query with { Search = text }), () => $"{"batch".ToQuantity(Count)} of {_batches.Count}"));
+                Ask(new SearchAsk(this, Shell.Notation.Text("Search: number, day, recipe, brewhouse, state"), _query.Search, text => Find(_query with { Search = text }), () => Shell.Notation.Text($"{Count} of {_batches.Count} batches")));
                 break;
             case Command.Rehearsed:
                 Find(_query with { Share = Next(_query.Share) });
@@ -68,9 +67,9 @@ internal sealed class BatchesPage : ListPage
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        "Batches",
-        Count == _batches.Count ? "batch".ToQuantity(Count) : $"{Count} of {_batches.Count} batches",
-        [new Column("no.", 6, Right: true), new Column("opened", 16), new Column("recipe", 0), new Column("state", 8)],
+        Shell.Notation.Text("Batches"),
+        Count == _batches.Count ? Counts.Batches(Count, Shell.Notation) : Shell.Notation.Text($"{Count} of {_batches.Count} batches"),
+        [new Column(Shell.Notation.Text("no."), 6, Right: true), new Column(Shell.Notation.Text("opened"), 16), new Column(Shell.Notation.Text("recipe"), 0), new Column(Shell.Notation.Text("state"), 8)],
         _rows,
         Count == 0 ? -1 : Selected,
         [.. Details()],
@@ -79,15 +78,15 @@ internal sealed class BatchesPage : ListPage
     private IEnumerable<Line> Details()
     {
         if (_batches.Count == 0)
-            yield return Line.Of("No batch has been brewed yet.");
+            yield return Line.Of(Shell.Notation.Text("No batch has been brewed yet."));
         else if (Chosen is { } head)
-            yield return Line.Of($"On {head.Brewhouse}, {"act".ToQuantity(head.Events)} in its log.");
+            yield return Line.Of(head.Events == 1 ? Shell.Notation.Text($"On {head.Brewhouse}, 1 act in its log.") : Shell.Notation.Text($"On {head.Brewhouse}, {head.Events} acts in its log."));
         else
-            yield return Line.Of("No batch is like that.");
+            yield return Line.Of(Shell.Notation.Text("No batch is like that."));
         if (_batches.Count > 0)
-            yield return Line.Of(BatchWords.Of(_query), Tone.Muted);
+            yield return Line.Of(BatchWords.Of(_query, Shell.Notation), Tone.Muted);
         if (_marked.Count > 0)
-            yield return Line.Of($"Marked: {string.Join(", ", _marked.Order())}.");
+            yield return Line.Of(Shell.Notation.Text($"Marked: {string.Join(", ", _marked.Order())}."));
     }
 
     private void Mark(BatchHead head)
@@ -95,7 +94,7 @@ internal sealed class BatchesPage : ListPage
         if (!_marked.Remove(head.Number) && _marked.Count < SideBySidePage.Most)
             _marked.Add(head.Number);
         else if (_marked.Count == SideBySidePage.Most)
-            Shell.Say($"{SideBySidePage.Most} batches side by side are the most; m on a marked one lets it go.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text($"{SideBySidePage.Most} batches side by side are the most; m on a marked one lets it go."), Tone.Warning);
         Compose();
     }
 
@@ -111,7 +110,7 @@ internal sealed class BatchesPage : ListPage
     private void Compose() => _rows = [.. _found.Select(b => new Row([
         (_marked.Contains(b.Number) ? "* " : "") + Shell.Notation.Number(b.Number, "0"),
         Shell.Notation.Date(b.OpenedMs),
-        b.Recipe + (b.Rehearsed ? " (rehearsal)" : ""),
+        b.Recipe + (b.Rehearsed ? Shell.Notation.Text(" (rehearsal)") : ""),
         Names.Status(b.Status, Shell.Notation)]))];
 
     private static T Next<T>(T value)

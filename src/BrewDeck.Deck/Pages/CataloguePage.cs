@@ -29,16 +29,16 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
         title,
         Corners.Of(Shell, now),
         [new Column("", 0), new Column("", 34)],
-        [new Row(["Find it by name", ""], Tone.Strong), .. items.Select(i => new Row([i.Name, i.Typical]))],
+        [new Row([Shell.Notation.Text("Find it by name"), ""], Tone.Strong), .. items.Select(i => new Row([i.Name, i.Typical]))],
         Selected,
-        [Line.Of("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards.", Tone.Muted)],
+        [Line.Of(Shell.Notation.Text("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards."), Tone.Muted)],
         KeyMap.Hints(Context, Shell.Notation));
 
-    private void AskName() => Ask(new EntryAsk(this, "Which one?", "", _ => Line.Of("the first letters of its name", Tone.Muted), (text, _) =>
+    private void AskName() => Ask(new EntryAsk(this, Shell.Notation.Text("Which one?"), "", _ => Line.Of(Shell.Notation.Text("the first letters of its name"), Tone.Muted), (text, _) =>
     {
         var found = Found(text.Trim());
         if (found < 0)
-            return $"Nothing in the catalogue is called {text.Trim()}.";
+            return Shell.Notation.Text($"Nothing in the catalogue is called {text.Trim()}.");
         Select(found + 1);
         return null;
     }));

@@ -14,7 +14,7 @@ internal sealed class ExercisesPage(Shell shell, IExerciseBook book) : ListPage(
     {
         if (Shell.Day is { Over: false } open)
         {
-            Shell.Say($"Batch {open.Number} still runs: finish it or give it up first.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text($"Batch {open.Number} still runs: finish it or give it up first."), Tone.Warning);
             return;
         }
         Shell.Exercise = Exercises.All[row].Number;
@@ -22,10 +22,10 @@ internal sealed class ExercisesPage(Shell shell, IExerciseBook book) : ListPage(
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        "Exercises",
-        $"{Exercises.All.Count(e => book.HasPassed(e.Number))} of {Count} passed",
-        [new Column("no.", 4, Right: true), new Column("exercise", 0), new Column("", 8)],
-        [.. Exercises.All.Select(e => new Row([Shell.Notation.Number(e.Number, "0"), e.Name, book.HasPassed(e.Number) ? "passed" : ""]))],
+        Shell.Notation.Text("Exercises"),
+        Shell.Notation.Text($"{Exercises.All.Count(e => book.HasPassed(e.Number))} of {Count} passed"),
+        [new Column(Shell.Notation.Text("no."), 4, Right: true), new Column(Shell.Notation.Text("exercise"), 0), new Column("", 8)],
+        [.. Exercises.All.Select(e => new Row([Shell.Notation.Number(e.Number, "0"), Shell.Notation.Text(e.Name), book.HasPassed(e.Number) ? Shell.Notation.Text("passed") : ""]))],
         Selected,
         ExerciseWords.Brief(Exercises.All[Selected], Shell.Notation),
         KeyMap.Hints(Context, Shell.Notation));

@@ -38,7 +38,7 @@ internal sealed class LessonsPage : ListPage
         if (entries.Count == 1)
             Enter(shell, entries[0]);
         else if (entries.Count == 0)
-            shell.Say("There is no brewhouse file in the profiles folder.", Tone.Warning);
+            shell.Say(shell.Notation.Text("There is no brewhouse file in the profiles folder."), Tone.Warning);
         else
             shell.Push(new LessonHousePage(shell, entries));
     });
@@ -66,9 +66,9 @@ internal sealed class LessonsPage : ListPage
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"Lessons: {_house.Name}",
-        $"{(_batches.Length == 1 ? "1 batch" : $"{_batches.Length} batches")}{(_rehearsed ? ", rehearsed ones too" : "")}",
-        [new Column("", 0), new Column("profile", 12, Right: true), new Column("really", 12, Right: true), new Column("", 13)],
+        Shell.Notation.Text($"Lessons: {_house.Name}"),
+        Counts.Batches(_batches.Length, Shell.Notation) + (_rehearsed ? Shell.Notation.Text(", rehearsed ones too") : ""),
+        [new Column("", 0), new Column(Shell.Notation.Text("profile"), 12, Right: true), new Column(Shell.Notation.Text("really"), 12, Right: true), new Column("", 13)],
         [.. _lessons.Select(Row)],
         _lessons.IsEmpty ? -1 : Selected,
         _lessons.IsEmpty ? [] : LessonWords.Details(_lessons[Selected], Effect(_lessons[Selected]), Shell.Notation),
@@ -79,7 +79,7 @@ internal sealed class LessonsPage : ListPage
         Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation)),
         lesson.Parameter.With is null ? "" : LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation),
         lesson.EnoughData ? LessonWords.Value(lesson.Parameter, lesson.Band.Mean, Shell.Notation) : "",
-        LessonWords.Verdict(lesson),
+        LessonWords.Verdict(lesson, Shell.Notation),
     ]);
 
     private void Read() => Shell.Try(() =>
@@ -108,14 +108,14 @@ internal sealed class LessonsPage : ListPage
     {
         if (!lesson.CanBeAccepted || Shell.Ports.Keeper is null)
         {
-            Shell.Say(lesson.CanBeAccepted ? "The profile cannot be written from here." : $"Nothing to accept here: {LessonWords.Verdict(lesson)}.", Tone.Warning);
+            Shell.Say(lesson.CanBeAccepted ? Shell.Notation.Text("The profile cannot be written from here.") : Shell.Notation.Text($"Nothing to accept here: {LessonWords.Verdict(lesson, Shell.Notation)}."), Tone.Warning);
             return;
         }
         Ask(new ChoiceAsk(
             this,
             $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation))}: {LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation)} -> {LessonWords.Value(lesson.Parameter, lesson.Proposed, Shell.Notation)}?",
-            [Line.Of("The profile keeps its comments and gets a dated note; the old version stays beside it.", Tone.Muted)],
-            [new Row(["Leave it as it is"]), new Row(["Accept it into the profile"])],
+            [Line.Of(Shell.Notation.Text("The profile keeps its comments and gets a dated note; the old version stays beside it."), Tone.Muted)],
+            [new Row([Shell.Notation.Text("Leave it as it is")]), new Row([Shell.Notation.Text("Accept it into the profile")])],
             (row, at) =>
             {
                 if (row == 1)
@@ -128,7 +128,7 @@ internal sealed class LessonsPage : ListPage
         _entry = Shell.Ports.Keeper!.Accept(_entry, lesson, TimeZoneInfo.ConvertTime(now, Shell.Notation.Zone));
         _house = Shell.Ports.Profiles.Brewhouse(_entry);
         Learn();
-        Shell.Say($"Written to {_entry.Path}.");
+        Shell.Say(Shell.Notation.Text($"Written to {_entry.Path}."));
     });
 }
 
@@ -140,7 +140,7 @@ internal sealed class LessonHousePage(Shell shell, IReadOnlyList<ProfileEntry> e
     protected override void Choose(int row, DateTimeOffset now) => LessonsPage.Enter(Shell, entries[row]);
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        "Lessons: which brewhouse?",
+        Shell.Notation.Text("Lessons: which brewhouse?"),
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
         [new Column("", 0)],
         [.. entries.Select(e => new Row([e.Name]))],

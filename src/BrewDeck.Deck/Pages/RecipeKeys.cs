@@ -15,24 +15,24 @@ internal sealed class RecipeKeys(Shell shell, Brewhouse house)
         if (command is not (Command.New or Command.Change or Command.Copy or Command.Scale))
             return false;
         if (shell.Ports.Writer is not { } writer)
-            shell.Say("No recipe can be written here.", Tone.Warning);
+            shell.Say(shell.Notation.Text("No recipe can be written here."), Tone.Warning);
         else if (command == Command.New)
             shell.Try(() => shell.Push(new RecipePage(shell, writer, house, Blank(), null)));
         else if (chosen is null)
-            shell.Say("This file cannot be read: mend it first.", Tone.Warning);
+            shell.Say(shell.Notation.Text("This file cannot be read: mend it first."), Tone.Warning);
         else if (command == Command.Scale)
             ScalePage.Enter(shell, writer, house, chosen);
         else
             shell.Push(command == Command.Change
                 ? new RecipePage(shell, writer, house, chosen, entry)
-                : new RecipePage(shell, writer, house, chosen with { Name = chosen.Name + ", copy" }, null));
+                : new RecipePage(shell, writer, house, chosen with { Name = chosen.Name + shell.Notation.Text(", copy") }, null));
         return true;
     }
 
     /// <summary>One rest of an hour and an hour's boil: what most brews begin with.</summary>
     private Recipe Blank() => new()
     {
-        Name = "New recipe",
+        Name = shell.Notation.Text("New recipe"),
         BatchL = house.UsualBatchL ?? 20,
         Grist = [],
         Rests = [new("conversion", 66, 60)],

@@ -37,7 +37,7 @@ internal sealed class RecipePage : ListPage
     protected override void Choose(int row, DateTimeOffset now) => Change(Rows[row]);
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"{_recipe.Name} on {_house.Name}{(_recipe == _saved ? "" : ", not saved")}",
+        Shell.Notation.Text($"{_recipe.Name} on {_house.Name}{(_recipe == _saved ? "" : Shell.Notation.Text(", not saved"))}"),
         Corners.Of(Shell, now),
         [new Column("", 0), new Column("", 18, Right: true), new Column("", 18)],
         [.. Rows.Select(r => new Row([r.Name, r.Amount, r.More], r.Adds is not null && r.Fields.Length == 0 ? Tone.Muted : Tone.Normal))],
@@ -55,7 +55,7 @@ internal sealed class RecipePage : ListPage
             case Command.PickRow when Rows[Selected].Fields is [RecipeField.Line line, ..]:
                 Type(line, stroke.Character.ToString());
                 break;
-            case Command.Remove when Rows[Selected].Fields.OfType<RecipeField.Turn>().LastOrDefault() is { Label: RecipeRows.TakeOut } takeOut:
+            case Command.Remove when Rows[Selected].Fields.OfType<RecipeField.Turn>().LastOrDefault() is { TakesOut: true } takeOut:
                 Set(takeOut.Next(_recipe));
                 break;
             case Command.Undo when _before.TryPop(out var before):
@@ -90,8 +90,8 @@ internal sealed class RecipePage : ListPage
             Ask(new ChoiceAsk(this, Names.Sentence(row.Name), [], [.. Options(row).Select(o => new Row([Names.Sentence(o)]))], (at, _) => Do(row, at)));
     }
 
-    private static IEnumerable<string> Options(RecipeRow row) =>
-        row.Fields.Select(f => f.Label).Concat(row.Adds is null ? [] : ["another one of the catalogue"]);
+    private IEnumerable<string> Options(RecipeRow row) =>
+        row.Fields.Select(f => f.Label).Concat(row.Adds is null ? [] : [Shell.Notation.Text("another one of the catalogue")]);
 
     private void Do(RecipeRow row, int at)
     {
@@ -107,7 +107,7 @@ internal sealed class RecipePage : ListPage
         this, line.Question, typed, _ => Line.Of(line.Hint, Tone.Muted), (text, _) =>
         {
             var from = first is null ? _recipe : first(_recipe);
-            if (line.Read(from, text, Shell.Notation.Units, out var fault) is not { } changed)
+            if (line.Read(from, text, Shell.Notation, out var fault) is not { } changed)
                 return fault;
             Set(changed);
             then?.Invoke();
@@ -120,13 +120,13 @@ internal sealed class RecipePage : ListPage
         switch (what)
         {
             case RecipeAdds.Grist:
-                Shell.Push(new CataloguePage(Shell, "Which malt or sugar?", pick.Grist, i => Amount(r => r with { Grist = r.Grist.Add(pick.GristAt(i)) }, r => r.Grist.Length - 1)));
+                Shell.Push(new CataloguePage(Shell, Shell.Notation.Text("Which malt or sugar?"), pick.Grist, i => Amount(r => r with { Grist = r.Grist.Add(pick.GristAt(i)) }, r => r.Grist.Length - 1)));
                 break;
             case RecipeAdds.Hop:
-                Shell.Push(new CataloguePage(Shell, "Which hop?", pick.Hops, i => Amount(r => r with { Hops = r.Hops.Add(pick.HopAt(i, r.BoilMin)) }, r => r.Hops.Length - 1)));
+                Shell.Push(new CataloguePage(Shell, Shell.Notation.Text("Which hop?"), pick.Hops, i => Amount(r => r with { Hops = r.Hops.Add(pick.HopAt(i, r.BoilMin)) }, r => r.Hops.Length - 1)));
                 break;
             case RecipeAdds.Yeast:
-                Shell.Push(new CataloguePage(Shell, "Which yeast?", pick.Yeasts, i => Set(_recipe with { Yeast = pick.YeastAt(i) })));
+                Shell.Push(new CataloguePage(Shell, Shell.Notation.Text("Which yeast?"), pick.Yeasts, i => Set(_recipe with { Yeast = pick.YeastAt(i) })));
                 break;
             case RecipeAdds.Rest:
                 AddRest();
@@ -159,10 +159,10 @@ internal sealed class RecipePage : ListPage
     private static int Place(Recipe recipe, bool isHop, int at) => RecipeRows.HeadRows + at + (isHop ? recipe.Grist.Length + 1 + recipe.Rests.Length + 1 : 0);
 
     private void AddRest() => Type(
-        new("rest", "Which rest?", "its temperature, minutes and name, such as 72 20 dextrins", RestReader.Read), "");
+        new(Shell.Notation.Text("rest"), Shell.Notation.Text("Which rest?"), Shell.Notation.Text("its temperature, minutes and name, such as 72 20 dextrins"), RestReader.Read), "");
 
     private void AddOther() => Type(
-        new("addition", "What, how much and when?", "such as 5 g carrageen finings 15 min", OtherReader.Read), "");
+        new(Shell.Notation.Text("addition"), Shell.Notation.Text("What, how much and when?"), Shell.Notation.Text("such as 5 g carrageen finings 15 min"), OtherReader.Read), "");
 
     private void Set(Recipe recipe)
     {
@@ -178,7 +178,7 @@ internal sealed class RecipePage : ListPage
         return _figures.Lines;
     }
 
-    private string? RecipeFault() => _recipe.MashKg <= 0 ? "Add malt first: there is nothing to mash." : _recipe.Rests.IsEmpty ? "Add a rest first." : null;
+    private string? RecipeFault() => _recipe.MashKg <= 0 ? Shell.Notation.Text("Add malt first: there is nothing to mash.") : _recipe.Rests.IsEmpty ? Shell.Notation.Text("Add a rest first.") : null;
 
     private bool Save(DateTimeOffset now)
     {
@@ -192,12 +192,12 @@ internal sealed class RecipePage : ListPage
             _entry = _writer.Write(_recipe, _entry, now);
             _saved = _recipe;
             Shell.ProfilesWritten++;
-            Shell.Say($"Saved to {_entry.Path}.");
+            Shell.Say(Shell.Notation.Text($"Saved to {_entry.Path}."));
         });
     }
 
     private void AskLeave(DateTimeOffset now) => Ask(new ChoiceAsk(
-        this, "Leave this recipe?", [Line.Of("It is not saved yet.")], [new Row(["Save it and leave"]), new Row(["Stay"]), new Row(["Leave it as it was"])],
+        this, Shell.Notation.Text("Leave this recipe?"), [Line.Of(Shell.Notation.Text("It is not saved yet."))], [new Row([Shell.Notation.Text("Save it and leave")]), new Row([Shell.Notation.Text("Stay")]), new Row([Shell.Notation.Text("Leave it as it was")])],
         (row, at) =>
         {
             if (row == 2 || (row == 0 && Save(at)))

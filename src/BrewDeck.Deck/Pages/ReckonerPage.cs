@@ -31,15 +31,15 @@ internal sealed class ReckonerPage : ListPage
     {
         var sum = Sums.All[Selected];
         return new ListScreen(
-            "Reckoner",
+            Shell.Notation.Text("Reckoner"),
             Corners.Of(Shell, now),
             [new Column("", 0)],
-            [.. Sums.All.Select(s => new Row([s.Title]))],
+            [.. Sums.All.Select(s => new Row([Shell.Notation.Text(s.Title)]))],
             Selected,
             [
-                Line.Of("asks: " + string.Join(", ", sum.Inputs.Select(i => i.Label))),
-                Line.Of("gives: " + string.Join(", ", sum.Outputs.Select(o => o.Label))),
-                .. SumLines.About(sum).Select(a => new Line([new Span(a.Label + ": ", Tone.Muted), new Span(a.Value)])),
+                Line.Of(Shell.Notation.Text($"asks: {string.Join(", ", sum.Inputs.Select(i => Shell.Notation.Text(i.Label)))}")),
+                Line.Of(Shell.Notation.Text($"gives: {string.Join(", ", sum.Outputs.Select(o => Shell.Notation.Text(o.Label)))}")),
+                .. SumLines.About(sum, Shell.Notation).Select(a => new Line([new Span(a.Label + ": ", Tone.Muted), new Span(a.Value)])),
             ],
             KeyMap.Hints(Context, Shell.Notation));
     }

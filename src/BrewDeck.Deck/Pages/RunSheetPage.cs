@@ -23,7 +23,7 @@ internal sealed class RunSheetPage(Shell shell, BrewDay day) : TextPage(shell)
         ?
         [
             Line.Of(moment.Title(step), Tone.Strong),
-            .. HandsWords.Of(step, moment.Plan, moment.Notation).Select(s => Line.Of("  " + s)),
+            .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of("  " + s)),
             Line.Of(""),
         ]
         : [];

@@ -30,7 +30,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
     {
         var others = shell.Ports.Profiles.Brewhouses().Select(e => Readable(shell, e)).OfType<Brewhouse>().Where(h => h.Name != from.Name).ToImmutableArray();
         if (others.IsEmpty)
-            shell.Say($"There is no brewhouse beside {from.Name}: make one first.", Tone.Warning);
+            shell.Say(shell.Notation.Text($"There is no brewhouse beside {from.Name}: make one first."), Tone.Warning);
         else
             shell.Push(new ScalePage(shell, writer, from, recipe, others));
     });
@@ -60,7 +60,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"Rescale {recipe.Name}",
+        Shell.Notation.Text($"Rescale {recipe.Name}"),
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
         [new Column("", 0), new Column("", 42, Right: true)],
         [.. Rows()],
@@ -70,9 +70,9 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
 
     private IEnumerable<Row> Rows() =>
     [
-        new(["To", others[_to].Name]),
-        new(["Into the fermenter", Scaled() is { } s ? Shell.Notation.Volume(s.New.Recipe.BatchL) : "?"]),
-        .. ScalingWords.Choices.Select(c => new Row([$"Keep the {ScalingWords.Long(c)}", _keep.HasFlag(c) ? "yes" : "no"])),
+        new([Shell.Notation.Text("To"), others[_to].Name]),
+        new([Shell.Notation.Text("Into the fermenter"), Scaled() is { } s ? Shell.Notation.Volume(s.New.Recipe.BatchL) : "?"]),
+        .. ScalingWords.Choices.Select(c => new Row([Shell.Notation.Text($"Keep the {ScalingWords.Name(c, Shell.Notation)}"), _keep.HasFlag(c) ? Shell.Notation.Text("yes") : Shell.Notation.Text("no")])),
     ];
 
     private void Change(int row, string typed)
@@ -80,7 +80,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
         if (row == To)
             (_to, _batchL) = ((_to + 1) % others.Length, null);
         else if (row == Litres)
-            Ask(new EntryAsk(this, "Into the fermenter?", typed, _ => Line.Of("cold wort on the new brewhouse, such as 20 L", Tone.Muted), (text, _) => Take(text)));
+            Ask(new EntryAsk(this, Shell.Notation.Text("Into the fermenter?"), typed, _ => Line.Of(Shell.Notation.Text("cold wort on the new brewhouse, such as 20 L"), Tone.Muted), (text, _) => Take(text)));
         else
             _keep ^= ScalingWords.Choices[row - FirstKept];
         _scaled = default;
@@ -91,7 +91,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
         if (!Shell.Typed.TryRead(ReadingKind.Volume, text, out var litres, out var reason))
             return reason;
         if (litres is < LeastL or > MostL)
-            return $"{Shell.Notation.Volume(litres)} is outside {Shell.Notation.Volume(LeastL)} to {Shell.Notation.Volume(MostL)}.";
+            return Shell.Notation.Text($"{Shell.Notation.Volume(litres)} is outside {Shell.Notation.Volume(LeastL)} to {Shell.Notation.Volume(MostL)}.");
         (_batchL, _scaled) = (litres, default);
         return null;
     }
@@ -105,21 +105,21 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
 
     private ImmutableArray<Line> Details() => Scaled() is { } scaling
         ? ScalingWords.Lines(scaling, Shell.Notation)
-        : [Line.Of($"{from.Name} or {others[_to].Name} cannot mash this: it cannot raise the mash from rest to rest.", Tone.Warning)];
+        : [Line.Of(Shell.Notation.Text($"{from.Name} or {others[_to].Name} cannot mash this: it cannot raise the mash from rest to rest."), Tone.Warning)];
 
     private void Save(DateTimeOffset now)
     {
         if (Scaled() is not { } scaling)
-            Shell.Say("There is nothing to save: choose another brewhouse.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text("There is nothing to save: choose another brewhouse."), Tone.Warning);
         else if (!scaling.New.Failed.IsEmpty)
-            Shell.Say("This cannot be brewed there, so it is not saved: take another batch.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text("This cannot be brewed there, so it is not saved: take another batch."), Tone.Warning);
         else
         {
             Shell.Try(() =>
             {
-                var entry = writer.Write(scaling.Written with { Name = $"{recipe.Name} on {scaling.New.House.Name}" }, null, now);
+                var entry = writer.Write(scaling.Written with { Name = Shell.Notation.Text($"{recipe.Name} on {scaling.New.House.Name}") }, null, now);
                 Shell.ProfilesWritten++;
-                Shell.Say($"Saved to {entry.Path}.");
+                Shell.Say(Shell.Notation.Text($"Saved to {entry.Path}."));
             });
         }
     }

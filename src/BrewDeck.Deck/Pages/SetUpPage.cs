@@ -24,7 +24,7 @@ internal sealed class SetUpPage : ListPage
         _writer = writer;
         _names = [.. shell.Ports.Profiles.Brewhouses().Select(b => b.Name)];
         _answers = SetUpAnswers.Of(writer.Draft(DraftName));
-        _sheet = SetUpSheet.Of(_answers, _names);
+        _sheet = SetUpSheet.Of(_answers, _names, Shell.Notation);
         Open(FirstOpen());
     }
 
@@ -34,13 +34,13 @@ internal sealed class SetUpPage : ListPage
     {
         if (shell.Ports.Writer is not { } writer)
         {
-            shell.Say("No profile can be written here.", Tone.Warning);
+            shell.Say(shell.Notation.Text("No profile can be written here."), Tone.Warning);
             return;
         }
         var page = new SetUpPage(shell, writer);
         shell.Push(page);
         if (page._at > 0)
-            shell.Say("Your answers were kept; this is the next question.");
+            shell.Say(shell.Notation.Text("Your answers were kept; this is the next question."));
         if (page._at == page._sheet.Questions.Count)
             page.Review();
     });
@@ -50,8 +50,8 @@ internal sealed class SetUpPage : ListPage
     private SetUpQuestion Question => _sheet.Questions[Math.Min(_at, _sheet.Questions.Count - 1)];
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        Question.Sentence,
-        $"{Math.Min(_at + 1, _sheet.Questions.Count)} of {_sheet.Questions.Count} · {Corners.Of(Shell, now)}",
+        Shell.Notation.Text(Question.Sentence),
+        Shell.Notation.Text($"{Math.Min(_at + 1, _sheet.Questions.Count)} of {_sheet.Questions.Count} · {Corners.Of(Shell, now)}"),
         [new Column("", 0)],
         Rows(),
         Selected,
@@ -95,50 +95,54 @@ internal sealed class SetUpPage : ListPage
 
     private ImmutableArray<Row> Rows() => Question switch
     {
-        SetUpQuestion.Pick pick => [.. pick.Options.Select(o => new Row([o.Says]))],
+        SetUpQuestion.Pick pick => [.. pick.Options.Select(o => new Row([Shell.Notation.Text(o.Says)]))],
         SetUpQuestion.Line line =>
         [
             new Row([Offer(line)]),
-            new Row(["Type another"]),
-            .. line.Trial is { } trial ? [new Row(["Measure it: " + trial.Sum.Title])] : ImmutableArray<Row>.Empty,
+            new Row([Shell.Notation.Text("Type another")]),
+            .. line.Trial is { } trial ? [new Row([Shell.Notation.Text($"Measure it: {Shell.Notation.Text(trial.Sum.Title)}")])] : ImmutableArray<Row>.Empty,
         ],
         _ => [],
     };
 
     private string Offer(SetUpQuestion.Line line) => _sheet.Answered(line) switch
     {
-        null => line.UsualIs.Length == 0 ? line.Usual : $"{line.Usual}, {line.UsualIs}",
-        { Source: AnswerSource.Usual } usual => line.UsualIs.Length == 0 ? usual.Text : $"{usual.Text}, {line.UsualIs}",
-        { Source: AnswerSource.Measured } measured => $"{measured.Text}, measured",
-        var typed => $"{typed.Text}, as you said",
+        null => AsUsual(line, line.Usual),
+        { Source: AnswerSource.Usual } usual => AsUsual(line, usual.Text),
+        { Source: AnswerSource.Measured } measured => Shell.Notation.Text($"{Said(measured.Text)}, measured"),
+        var typed => Shell.Notation.Text($"{Said(typed.Text)}, as you said"),
     };
+
+    private string AsUsual(SetUpQuestion.Line line, string text) => line.Usually.IsEmpty ? text : $"{Said(text)}, {Shell.Notation.Text(line.Usually)}";
+
+    private string Said(string kept) => HeatText.Said(kept, Shell.Notation);
 
     private ImmutableArray<Line> Details()
     {
-        var spread = Question is SetUpQuestion.Line { Spread.Length: > 0 } line ? line.Spread : "";
+        var spread = Question is SetUpQuestion.Line { Spread.IsEmpty: false } line ? Shell.Notation.Text(line.Spread) : "";
         var findings = SetUpFindings.Of(_sheet, _at, Shell.Notation);
         return
         [
-            .. Question.Help.Length == 0 ? [] : new[] { Line.Of(Question.Help) },
-            .. spread.Length == 0 ? [] : new[] { Line.Of($"Common practice: {spread}.", Tone.Muted) },
-            .. findings.IsEmpty ? [] : new[] { Line.Of(""), Line.Of("So far", Tone.Muted) },
+            .. Question.Help.IsEmpty ? [] : new[] { Line.Of(Shell.Notation.Text(Question.Help)) },
+            .. spread.Length == 0 ? [] : new[] { Line.Of(Shell.Notation.Text($"Common practice: {spread}."), Tone.Muted) },
+            .. findings.IsEmpty ? [] : new[] { Line.Of(""), Line.Of(Shell.Notation.Text("So far"), Tone.Muted) },
             .. findings,
         ];
     }
 
     private void Type(SetUpQuestion.Line line, string typed) => Ask(new EntryAsk(
-        this, line.Sentence, typed, text => Understood(line, text), (text, _) =>
+        this, Shell.Notation.Text(line.Sentence), typed, text => Understood(line, text), (text, _) =>
         {
-            if (line.Read(text, Shell.Notation.Units, out var fault) is not { } kept)
+            if (line.Read(text, Shell.Notation, out var fault) is not { } kept)
                 return Names.Sentence(fault) + ".";
             Take(new(kept, AnswerSource.Typed));
             return null;
         }));
 
     private Line Understood(SetUpQuestion.Line line, string text) =>
-        text.Trim().Length > 0 && line.Read(text, Shell.Notation.Units, out _) is { } kept
-            ? Line.Of($"understood as {kept}")
-            : Line.Of($"such as {line.Example}", Tone.Muted);
+        text.Trim().Length > 0 && line.Read(text, Shell.Notation, out _) is { } kept
+            ? Line.Of(Shell.Notation.Text($"understood as {Said(kept)}"))
+            : Line.Of(Shell.Notation.Text($"such as {Shell.Notation.Decimals(line.Example)}"), Tone.Muted);
 
     /// <summary>Readings of a trial are kept like answers: a heat-up takes an hour, and laptops fall asleep.</summary>
     private void Try(SetUpTrial trial)
@@ -161,7 +165,7 @@ internal sealed class SetUpPage : ListPage
             _answers = _answers.SetItem(id, new(text, AnswerSource.Measured));
         Keep();
         Open(_at);
-        Shell.Say("Measured: " + string.Join(", ", result.Answers.Select(a => a.Text)) + ". Enter takes it.");
+        Shell.Say(Shell.Notation.Text($"Measured: {string.Join(", ", result.Answers.Select(a => Said(a.Text)))}. Enter takes it."));
     }
 
     private void Take(SetUpAnswer answer)
@@ -185,7 +189,7 @@ internal sealed class SetUpPage : ListPage
 
     private bool Keep()
     {
-        _sheet = SetUpSheet.Of(_answers, _names);
+        _sheet = SetUpSheet.Of(_answers, _names, Shell.Notation);
         return Shell.Try(() => _writer.KeepDraft(DraftName, SetUpAnswers.Lines(_answers)));
     }
 

@@ -14,10 +14,10 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
     protected override int Count => sheet.Questions.Count + 1;
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        $"{sheet["name"]}: write it?",
+        Shell.Notation.Text($"{sheet["name"]}: write it?"),
         Corners.Of(Shell, now),
         [new Column("", 0), new Column("", 14, Right: true), new Column("", 15)],
-        [new Row(["Write the file", "", ""], Tone.Strong), .. sheet.Questions.Select(Answer)],
+        [new Row([Shell.Notation.Text("Write the file"), "", ""], Tone.Strong), .. sheet.Questions.Select(Answer)],
         Selected,
         SetUpFindings.Of(sheet, sheet.Questions.Count, Shell.Notation),
         KeyMap.Hints(Context, Shell.Notation));
@@ -45,19 +45,19 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
         writer.KeepDraft(SetUpPage.DraftName, []);
         Shell.ProfilesWritten++;
         Shell.Home();
-        Shell.Say($"{entry.Name} is written to {entry.Path}. New brew day offers it.");
+        Shell.Say(Shell.Notation.Text($"{entry.Name} is written to {entry.Path}. New brew day offers it."));
     });
 
     private Row Answer(SetUpQuestion question)
     {
-        var says = question is SetUpQuestion.Pick pick ? pick.Options.First(o => o.Word == sheet[pick.Id]).Word : sheet[question.Id];
-        return new Row([Names.Sentence(SetUpTopics.Of(question.Id, sheet.Vessels)), says, question is SetUpQuestion.Line line ? Source(line) : ""]);
+        var says = question is SetUpQuestion.Pick pick ? Shell.Notation.Name(pick.Options.First(o => o.Word == sheet[pick.Id]).Word) : question.Id == "name" ? sheet[question.Id] : HeatText.Said(sheet[question.Id], Shell.Notation);
+        return new Row([Names.Sentence(SetUpTopics.Of(question.Id, sheet.Vessels, Shell.Notation)), says, question is SetUpQuestion.Line line ? Source(line) : ""]);
     }
 
     private string Source(SetUpQuestion.Line line) => sheet.SourceOf(line.Id) switch
     {
-        AnswerSource.Measured => "measured",
-        AnswerSource.Typed => "as you said",
-        _ => line.UsualIs == "common practice" ? line.UsualIs : "",
+        AnswerSource.Measured => Shell.Notation.Text("measured"),
+        AnswerSource.Typed => Shell.Notation.Text("as you said"),
+        _ => line.UsualIs is null || line.Usually.Message == Typical.CommonPractice.Message ? Shell.Notation.Text(Typical.CommonPractice) : "",
     };
 }

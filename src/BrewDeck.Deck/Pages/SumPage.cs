@@ -29,19 +29,19 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts =
     }
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
-        sum.Title,
+        Shell.Notation.Text(sum.Title),
         Corners.Of(Shell, now),
-        [new Column("input", 0), new Column("value", 20, Right: true)],
-        [.. sum.Inputs.Select(i => new Row([i.Label, Shown(i)])), .. MoreRows],
+        [new Column(Shell.Notation.Text("input"), 0), new Column(Shell.Notation.Text("value"), 20, Right: true)],
+        [.. sum.Inputs.Select(i => new Row([Shell.Notation.Text(i.Label), Shown(i)])), .. MoreRows],
         Selected,
-        [.. Result(), .. SumLines.About(sum).Select(Pair)],
+        [.. Result(), .. SumLines.About(sum, Shell.Notation).Select(Pair)],
         KeyMap.Hints(Context, Shell.Notation));
 
     /// <summary>Below the inputs.</summary>
     protected virtual IEnumerable<Row> MoreRows => [];
 
     /// <summary>What the inputs give; null while one is missing.</summary>
-    protected double[]? Results => SumReader.Read(sum, _texts, Shell.Notation.Units).Values is { } values ? sum.Reckon(values) : null;
+    protected double[]? Results => SumReader.Read(sum, _texts, Shell.Notation).Values is { } values ? sum.Reckon(values) : null;
 
     /// <summary>Told each input that was read.</summary>
     protected virtual void Read(SumInput input)
@@ -57,13 +57,13 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts =
             return;
         }
         var input = sum.Inputs[row];
-        Ask(new EntryAsk(this, Sentence(input.Label) + "?", typed, _ => Line.Of("such as " + input.Example, Tone.Muted), (text, _) => Take(row, text)));
+        Ask(new EntryAsk(this, Sentence(Shell.Notation.Text(input.Label)) + "?", typed, _ => Line.Of(Shell.Notation.Text($"such as {Shell.Notation.Decimals(input.Example)}"), Tone.Muted), (text, _) => Take(row, text)));
     }
 
     private string? Take(int row, string text)
     {
         var input = sum.Inputs[row];
-        if (SumReader.One(input, text, Shell.Notation.Units, out var fault) is null)
+        if (SumReader.One(input, text, Shell.Notation, out var fault) is null)
             return Sentence(fault) + ".";
         _texts[input.Name] = text.Trim();
         Read(input);
@@ -74,14 +74,14 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts =
     private string Shown(SumInput input)
     {
         var text = _texts.GetValueOrDefault(input.Name, "");
-        return text.Length > 0 ? text : input.Default ?? "?";
+        return input is SumInput.Choice ? Shell.Notation.Name(text.Length > 0 ? text : input.Default!) : text.Length > 0 ? text : Shell.Notation.Decimals(input.Default ?? "?");
     }
 
     private ImmutableArray<Line> Result()
     {
-        var read = SumReader.Read(sum, _texts, Shell.Notation.Units);
+        var read = SumReader.Read(sum, _texts, Shell.Notation);
         if (read.Values is not { } values)
-            return [Line.Of($"Type {sum.Inputs.First(i => i.Name == read.Input).Label}.", Tone.Due)];
+            return [Line.Of(Shell.Notation.Text($"Type {Shell.Notation.Text(sum.Inputs.First(i => i.Name == read.Input).Label)}."), Tone.Due)];
         return [.. SumLines.Results(sum, sum.Reckon(values), Shell.Notation).Select((r, i) =>
             new Line([new Span(r.Label + ": ", Tone.Muted), new Span(r.Value, i == 0 ? Tone.Strong : Tone.Normal)]))];
     }

@@ -16,9 +16,9 @@ internal static class TrendsPages
         var values = shell.Ports.Figures?.Invoke(complete) ?? FigureRows.Of(shell.Ports.Store, complete);
         var drawings = Drawings([.. complete.Zip(values)], shell.Notation);
         if (drawings.IsEmpty)
-            shell.Say("None of these batches has a complete day with figures to follow.", Tone.Warning);
+            shell.Say(shell.Notation.Text("None of these batches has a complete day with figures to follow."), Tone.Warning);
         else
-            shell.Push(new ChartsPage(shell, $"Trends over {complete.Length} batches", drawings));
+            shell.Push(new ChartsPage(shell, shell.Notation.Text($"Trends over {complete.Length} batches"), drawings));
     });
 
     private static ImmutableArray<Drawing> Drawings(IReadOnlyList<(BatchHead Head, double?[] Values)> rows, Notation notation) =>
@@ -32,6 +32,6 @@ internal static class TrendsPages
     private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points, Notation notation)
     {
         var chart = ControlChart.Of(points);
-        return new(TrendWords.Name(figure), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart);
+        return new(TrendWords.Name(figure, notation), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart) { Notation = notation };
     }
 }

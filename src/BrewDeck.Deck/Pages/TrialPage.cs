@@ -16,18 +16,18 @@ internal sealed class TrialPage(Shell shell, SetUpTrial trial, Dictionary<string
     protected override int Count => trial.Sum.Inputs.Length + 1;
 
     protected override IEnumerable<Row> MoreRows =>
-        [new Row([Results is null ? "Take the result (readings are missing)" : "Take the result", ""], Results is null ? Tone.Muted : Tone.Strong)];
+        [new Row([Results is null ? Shell.Notation.Text("Take the result (readings are missing)") : Shell.Notation.Text("Take the result"), ""], Results is null ? Tone.Muted : Tone.Strong)];
 
     protected override void Change(int row, string typed, DateTimeOffset now)
     {
         if (row < trial.Sum.Inputs.Length)
             base.Change(row, typed, now);
         else if (Results is not { } results)
-            Shell.Say("A reading is still missing.", Tone.Warning);
+            Shell.Say(Shell.Notation.Text("A reading is still missing."), Tone.Warning);
         else if (trial.Gives(results) is { Answers.IsEmpty: false } result)
             Take(result);
         else
-            Shell.Say(trial.Gives(results).Trouble, Tone.Warning);
+            Shell.Say(Shell.Notation.Text(trial.Gives(results).Trouble), Tone.Warning);
     }
 
     private void Take(TrialResult result)

@@ -1,30 +1,33 @@
 using System.Globalization;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>A date as typed: <c>2026-06-03</c>, <c>today</c>, <c>tomorrow</c>, <c>3 d</c>, <c>2 weeks</c> (from now).</summary>
 internal static class DateTyping
 {
-    public const string HowTo = "2026-06-03, today, 3 d or 2 weeks from now";
+    public static readonly Phrase HowTo = "2026-06-03, today, 3 d or 2 weeks from now";
 
     /// <returns>Noon of that day in Unix ms; null when it cannot be read.</returns>
-    public static long? Read(string text, DateTimeOffset now, TimeZoneInfo zone)
+    public static long? Read(string text, DateTimeOffset now, Notation notation)
     {
-        var today = TimeZoneInfo.ConvertTime(now, zone).Date;
+        var today = TimeZoneInfo.ConvertTime(now, notation.Zone).Date;
         var typed = text.Trim().ToLowerInvariant();
-        if (Day(typed, today) is not { } day || Math.Abs((day - today).TotalDays) > 400)
+        if (Day(typed, today, notation) is not { } day || Math.Abs((day - today).TotalDays) > 400)
             return null;
         var noon = DateTime.SpecifyKind(day.Date.AddHours(12), DateTimeKind.Unspecified);
-        return new DateTimeOffset(noon, zone.GetUtcOffset(noon)).ToUnixTimeMilliseconds();
+        return new DateTimeOffset(noon, notation.Zone.GetUtcOffset(noon)).ToUnixTimeMilliseconds();
     }
 
-    private static DateTime? Day(string typed, DateTime today)
+    private static DateTime? Day(string typed, DateTime today, Notation notation)
     {
-        if (typed is "today" or "tomorrow")
-            return today.AddDays(typed == "today" ? 0 : 1);
+        if (typed == "today" || typed == notation.Name("today"))
+            return today;
+        if (typed == "tomorrow" || typed == notation.Name("tomorrow"))
+            return today.AddDays(1);
         if (DateTime.TryParseExact(typed, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
             return date;
-        var read = QuantityReader.Read(typed.TrimStart('+'), Dimension.Time, "d");
+        var read = QuantityReader.Read(typed.TrimStart('+'), Dimension.Time, "d", notation);
         return read.Ok ? today.AddDays(Math.Round(read.Value / 86_400)) : null;
     }
 }

@@ -2,11 +2,12 @@ using System.Globalization;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>What is typed after the day: gravities with their instrument, additions, a rating with a note.</summary>
-internal sealed class FermenterTyping(Typed reader, double originalSg)
+internal sealed class FermenterTyping(Typed reader, double originalSg, Notation notation)
 {
     /// <returns>Null when it cannot be taken; <paramref name="reason"/> then says why.</returns>
     public FermenterReading? Read(FermenterFigure figure, string text, out string reason)
@@ -19,9 +20,9 @@ internal sealed class FermenterTyping(Typed reader, double originalSg)
     }
 
     /// <summary>"80 g Cascade", "2 each vanilla pod".</summary>
-    public static DatedAddition? Addition(string text, out string reason)
+    public static DatedAddition? Addition(string text, Notation notation, out string reason)
     {
-        reason = "Write how much of what, such as 80 g Cascade.";
+        reason = notation.Text("Write how much of what, such as 80 g Cascade.");
         var parts = text.Trim().Split(' ', 3, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return parts.Length == 3 && Number(parts[0]) is { } amount and > 0 ? new DatedAddition(parts[2], amount, parts[1]) : null;
     }
@@ -42,7 +43,7 @@ internal sealed class FermenterTyping(Typed reader, double originalSg)
         var celsius = 20.0;
         if (parts.Length > 2 || (parts.Length == 2 && !reader.TryRead(ReadingKind.Temperature, parts[1].Trim(), out celsius, out reason)))
         {
-            reason = "Write such as 1.012, 1.012@22 (sample at 22 °C) or 6.5bx.";
+            reason = notation.Text("Write such as 1.012, 1.012@22 (sample at 22 °C) or 6.5bx.");
             return null;
         }
         return reader.TryRead(ReadingKind.Gravity, parts[0].Trim(), out var value, out reason)
@@ -52,7 +53,7 @@ internal sealed class FermenterTyping(Typed reader, double originalSg)
 
     private FermenterReading? Refracted(string typed, out string reason)
     {
-        reason = "A refractometer reads 0 to 32 bx.";
+        reason = notation.Text("A refractometer reads 0 to 32 bx.");
         return Number(typed[..^2].TrimEnd(' ', '°')) is { } brix and >= 0 and <= 32
             ? new(FermenterFigure.Gravity, FermentFigures.ByRefractometerSg(originalSg, brix), typed) { Brix = brix }
             : null;

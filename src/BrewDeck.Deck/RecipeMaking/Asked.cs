@@ -1,10 +1,11 @@
 using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.RecipeMaking;
 
 /// <summary>A number that a recipe asks for: its unit, what can be, and how to write it.</summary>
 /// <param name="Unit">Of the limits and of what is handed on.</param>
-internal sealed record Asked(Dimension Dimension, string Unit, double Least, double Most, string Example, string Hint)
+internal sealed record Asked(Dimension Dimension, string Unit, double Least, double Most, string Example, Phrase Hint)
 {
     public static readonly Asked Kg = new(Dimension.Mass, "kg", 0.001, 1000, "5.2 kg", "such as 5.2 kg or 350 g");
     public static readonly Asked Grams = new(Dimension.Mass, "g", 0.01, 50_000, "30 g", "such as 30 g");
@@ -18,8 +19,8 @@ internal sealed record Asked(Dimension Dimension, string Unit, double Least, dou
     public static readonly Asked PitchC = new(Dimension.Temperature, "°C", 0, 45, "19 °C", "such as 19 °C");
     public static readonly Asked Attenuation = new(Dimension.Fraction, "%", 10, 100, "76 %", "percent");
 
-    public static Asked Count(string unit) => new(Dimension.Number, unit, 0.001, 100_000, "5", $"in {unit}, such as 5");
+    public static Asked Count(string unit, Notation notation) => new(Dimension.Number, unit, 0.001, 100_000, "5", notation.Text($"in {notation.Name(unit)}, such as 5"));
 
-    public RecipeField.Line Line(string label, string question, Func<Recipe, double, Recipe> with) =>
-        new(label, question, Hint, RecipeReaders.Quantity(Dimension, Unit, Least, Most, with, Example));
+    public RecipeField.Line Line(string label, string question, Notation notation, Func<Recipe, double, Recipe> with) =>
+        new(label, question, notation.Text(Hint), RecipeReaders.Quantity(Dimension, Unit, Least, Most, with, Example));
 }

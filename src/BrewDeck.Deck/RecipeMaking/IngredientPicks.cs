@@ -13,12 +13,12 @@ internal sealed class IngredientPicks(IProfiles profiles, Notation notation)
     private readonly IReadOnlyList<Yeast> _yeasts = profiles.CatalogueYeasts();
 
     public ImmutableArray<(string Name, string Typical)> Grist =>
-        [.. _grist.Select(g => (g.Name, $"{notation.Number(100 * g.ExtractFraction, "0")} % extract, {notation.Number(g.ColourEbc, "0")} EBC{(g.Use == GristUse.Kettle ? ", kettle" : "")}"))];
+        [.. _grist.Select(g => (g.Name, notation.Text($"{notation.Number(100 * g.ExtractFraction, "0")} % extract, {notation.Number(g.ColourEbc, "0")} EBC{(g.Use == GristUse.Kettle ? notation.Text(", into the kettle") : "")}")))];
 
-    public ImmutableArray<(string Name, string Typical)> Hops => [.. _hops.Select(h => (h.Name, $"{notation.Number(100 * h.AlphaFraction, "0.0")} % alpha acid"))];
+    public ImmutableArray<(string Name, string Typical)> Hops => [.. _hops.Select(h => (h.Name, notation.Text($"{notation.Number(100 * h.AlphaFraction, "0.0")} % alpha acid")))];
 
     public ImmutableArray<(string Name, string Typical)> Yeasts =>
-        [.. _yeasts.Select(y => (y.Name, $"{notation.Number(100 * y.AttenuationFraction, "0")} %, pitched at {notation.Target(y.PitchC)}"))];
+        [.. _yeasts.Select(y => (y.Name, notation.Text($"{notation.Number(100 * y.AttenuationFraction, "0")} %, pitched at {notation.Target(y.PitchC)}")))];
 
     public GristLine GristAt(int at) => _grist[at] with { MassKg = 1 };
 

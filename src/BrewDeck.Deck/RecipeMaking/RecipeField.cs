@@ -16,11 +16,11 @@ internal abstract record RecipeField(string Label)
     }
 
     /// <summary>Done at once: turned to the next word, or taken out.</summary>
-    internal sealed record Turn(string Label, Func<Recipe, Recipe> Next) : RecipeField(Label);
+    internal sealed record Turn(string Label, Func<Recipe, Recipe> Next, bool TakesOut = false) : RecipeField(Label);
 }
 
 /// <summary>The recipe with what was typed; null when it cannot be taken, with the reason.</summary>
-internal delegate Recipe? RecipeReader(Recipe recipe, string text, UnitSystem units, out string fault);
+internal delegate Recipe? RecipeReader(Recipe recipe, string text, Notation notation, out string fault);
 
 /// <summary>A row of a recipe as shown; several fields are asked for by name, the first one is what a digit begins.</summary>
 internal sealed record RecipeRow(string Name, string Amount, string More, params RecipeField[] Fields)

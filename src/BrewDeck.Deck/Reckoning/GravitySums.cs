@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -7,7 +8,7 @@ namespace BrewDeck.Deck.Reckoning;
 /// <summary>Hydrometer, refractometer and the scales of gravity.</summary>
 internal static class GravitySums
 {
-    private const string Sucrose = "wort as sucrose solution: Bubnik, Kadlec, Urban, Bruhns 1995 (ICUMSA SPS-4)";
+    private static readonly Phrase Sucrose = "wort as sucrose solution: Bubnik, Kadlec, Urban, Bruhns 1995 (ICUMSA SPS-4)";
 
     public static ImmutableArray<Sum> All { get; } =
     [
@@ -21,7 +22,7 @@ internal static class GravitySums
             ],
             [new("gravity_sg", "gravity at 20 °C", "SG", "0.0000"), new("extract_plato", "extract", "°P", "0.00")],
             "density of the sample and the glass's expansion",
-            Sucrose + "; soda-lime glass 25e-6 /K",
+            $"{Sucrose}; soda-lime glass 25e-6 /K",
             "0 to 80 °C; above 40 °C the reading itself is poor",
             v => [Hydrometer.TrueSg20(v["reading"], v["sample"], v["calibration"]), Hydrometer.Plato(v["reading"], v["sample"], v["calibration"])],
             "Hot wort scalds and cracks glass: let the sample cool."),
@@ -31,7 +32,7 @@ internal static class GravitySums
             [Brix("reading", "reads", "12.5"), Correction()],
             [new("gravity_sg", "gravity at 20 °C", "SG", "0.0000"), new("extract_plato", "extract", "°P", "0.00")],
             "°Bx over the wort correction factor",
-            "factor 1.02 to 1.06 in the literature; " + Sucrose,
+            $"factor 1.02 to 1.06 in the literature; {Sucrose}",
             "unfermented wort, 0 to 32 °Bx",
             v => Both(Refractometer.WortPlato(v["reading"], v["factor"]))),
         new(
@@ -46,18 +47,18 @@ internal static class GravitySums
         new(
             "gravity-scales",
             "Gravity, degrees Plato, degrees Brix",
-            [Gravity("gravity", "gravity", "1.048 or 12 °P")],
+            [Gravity("gravity", "gravity", "1.048")],
             [
                 new("gravity_sg", "gravity", "SG", "0.0000"), new("extract_plato", "extract (°P; °Bx of a sugar solution)", "°P", "0.00"),
                 new("refractometer_brix", "a refractometer shows in wort", "°Bx", "0.0"), new("extract_g_per_l", "extract in a litre", "g", "0.0"),
             ],
             "density of sucrose solutions at 20 °C",
-            Sucrose + "; refractometer factor 1.04",
+            $"{Sucrose}; refractometer factor 1.04",
             "0 to 45 °P",
             v => Scales(SugarSolution.PlatoFromSg(v["gravity"]))),
     ];
 
-    private static SumInput.Quantity Brix(string name, string label, string example) => Number(name, label, "°Bx", 0, 32, example);
+    private static SumInput.Quantity Brix(string name, Phrase label, string example) => Number(name, label, "°Bx", 0, 32, example);
 
     private static SumInput.Quantity Correction() => Number("factor", "wort correction factor", "", 1, 1.1, "1.04", "1.04");
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -7,7 +8,7 @@ namespace BrewDeck.Deck.Reckoning;
 /// <summary>Volumes and strengths of wort, and bitterness.</summary>
 internal static class KettleSums
 {
-    private const string Balance = "mass balance of water and extract; densities by Bubnik et al. 1995";
+    private static readonly Phrase Balance = "mass balance of water and extract; densities by Bubnik et al. 1995";
 
     public static ImmutableArray<Sum> All { get; } =
     [

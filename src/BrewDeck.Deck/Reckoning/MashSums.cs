@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -7,7 +8,7 @@ namespace BrewDeck.Deck.Reckoning;
 /// <summary>Heat of the mash.</summary>
 internal static class MashSums
 {
-    private const string Source = "malt: Murphy and Son's table of specific and slaking heat; water: IAPWS-IF97";
+    private static readonly Phrase Source = "malt: Murphy and Son's table of specific and slaking heat; water: IAPWS-IF97";
 
     public static ImmutableArray<Sum> All { get; } =
     [
@@ -48,7 +49,7 @@ internal static class MashSums
         { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")] },
     ];
 
-    private static SumInput.Quantity Mass(string name, string label, string example) => new(name, label, Dimension.Mass, "kg", 0.05, 5000, example);
+    private static SumInput.Quantity Mass(string name, Phrase label, string example) => new(name, label, Dimension.Mass, "kg", 0.05, 5000, example);
 
     private static SumInput.Quantity Tun() =>
         new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Reckoning;
 
@@ -9,14 +10,14 @@ namespace BrewDeck.Deck.Reckoning;
 /// <param name="Caution">Where the work can hurt somebody; empty: nothing beyond the usual.</param>
 public sealed record Sum(
     string Name,
-    string Title,
+    Phrase Title,
     ImmutableArray<SumInput> Inputs,
     ImmutableArray<SumOutput> Outputs,
-    string Formula,
-    string Source,
-    string Range,
+    Phrase Formula,
+    Phrase Source,
+    Phrase Range,
     Func<SumValues, double[]> Reckon,
-    string Caution = "")
+    Phrase Caution = default)
 {
     /// <summary>Inputs of which the first cannot be more than the second.</summary>
     public ImmutableArray<(string Lower, string Upper)> Orders { get; init; } = [];
@@ -26,21 +27,21 @@ public sealed record Sum(
 /// <param name="Name">Stable name, snake_case with its unit.</param>
 /// <param name="Unit">As records write it.</param>
 /// <param name="Format">Digits; of L, kg, g, °C and m the brewer's own units decide.</param>
-public sealed record SumOutput(string Name, string Label, string Unit, string Format = "0.0");
+public sealed record SumOutput(string Name, Phrase Label, string Unit, string Format = "0.0");
 
 /// <summary>Something that a sum asks for.</summary>
 /// <param name="Name">As typed on the command line, lower case with hyphens.</param>
 /// <param name="Default">Text taken when nothing is given; null: it must be given.</param>
 /// <param name="Example">Text for the help.</param>
-public abstract record SumInput(string Name, string Label, string? Default, string Example)
+public abstract record SumInput(string Name, Phrase Label, string? Default, string Example)
 {
     /// <param name="Unit">Of a bare number, and of <paramref name="Least"/> and <paramref name="Most"/> and the value reckoned with.</param>
     public sealed record Quantity(
-        string Name, string Label, Dimension Dimension, string Unit, double Least, double Most, string Example, string? Default = null)
+        string Name, Phrase Label, Dimension Dimension, string Unit, double Least, double Most, string Example, string? Default = null)
         : SumInput(Name, Label, Default, Example);
 
     /// <summary>One of a few words; the value reckoned with is its place in the list.</summary>
-    public sealed record Choice(string Name, string Label, ImmutableArray<string> Options)
+    public sealed record Choice(string Name, Phrase Label, ImmutableArray<string> Options)
         : SumInput(Name, Label, Options[0], Options[0]);
 }
 

@@ -7,18 +7,18 @@ namespace BrewDeck.Deck.Reckoning;
 public static class SumLines
 {
     public static ImmutableArray<(string Label, string Value)> Results(Sum sum, double[] values, Notation notation) =>
-        [.. sum.Outputs.Select((o, i) => (o.Label, Written(o, values[i], notation)))];
+        [.. sum.Outputs.Select((o, i) => (notation.Text(o.Label), Written(o, values[i], notation)))];
 
-    public static ImmutableArray<(string Label, string Value)> About(Sum sum)
+    public static ImmutableArray<(string Label, string Value)> About(Sum sum, Notation notation)
     {
-        (string, string)[] always = [("formula", sum.Formula), ("source", sum.Source), ("valid", sum.Range)];
-        return sum.Caution.Length == 0 ? [.. always] : [.. always, ("mind", sum.Caution)];
+        (string, string)[] always = [(notation.Text("formula"), notation.Text(sum.Formula)), (notation.Text("source"), notation.Text(sum.Source)), (notation.Text("valid"), notation.Text(sum.Range))];
+        return sum.Caution.IsEmpty ? [.. always] : [.. always, (notation.Text("mind"), notation.Text(sum.Caution))];
     }
 
     public static string Written(SumOutput output, double value, Notation notation)
     {
         if (!double.IsFinite(value))
-            return "cannot be reached";
+            return notation.Text("cannot be reached");
         var us = notation.Units == UnitSystem.Us;
         return output.Unit switch
         {
@@ -26,7 +26,7 @@ public static class SumLines
             "°C" => notation.Temp(value),
             "min" => Durations.Short(60 * value),
             "L" or "kg" or "g" or "m" or "L/kg" or "L/min" when us => notation.Value(value, output.Unit),
-            _ => $"{notation.Number(value, output.Format)} {output.Unit}",
+            _ => $"{notation.Number(value, output.Format)} {notation.Name(output.Unit)}",
         };
     }
 }

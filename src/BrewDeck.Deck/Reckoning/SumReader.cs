@@ -12,48 +12,56 @@ public sealed record SumRead(SumValues? Values, string? Fault, string Input = ""
 public static class SumReader
 {
     /// <param name="texts">By input name; missing or blank: the default.</param>
-    public static SumRead Read(Sum sum, IReadOnlyDictionary<string, string> texts, UnitSystem units)
+    public static SumRead Read(Sum sum, IReadOnlyDictionary<string, string> texts, Notation notation)
     {
         var values = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (var input in sum.Inputs)
         {
             var given = texts.GetValueOrDefault(input.Name);
-            if (One(input, given, units, out var fault) is not { } value)
+            if (One(input, given, notation, out var fault) is not { } value)
                 return new(null, fault, input.Name);
             values[input.Name] = value;
         }
         foreach (var (lower, upper) in sum.Orders)
         {
             if (values[lower] > values[upper])
-                return new(null, Reversed(Of(sum, lower), values[lower], Of(sum, upper), values[upper], units), lower);
+                return new(null, Reversed(Of(sum, lower), values[lower], Of(sum, upper), values[upper], notation), lower);
         }
         return new(new SumValues(values), null);
     }
 
     private static SumInput.Quantity Of(Sum sum, string name) => sum.Inputs.OfType<SumInput.Quantity>().First(i => i.Name == name);
 
-    private static string Reversed(SumInput.Quantity lower, double low, SumInput.Quantity upper, double high, UnitSystem units) =>
-        $"{Written(low, lower, units)} is above {Written(high, upper, units)} ({upper.Label}); write that or less";
+    private static string Reversed(SumInput.Quantity lower, double low, SumInput.Quantity upper, double high, Notation notation) =>
+        notation.Text($"{Written(low, lower, notation)} is above {Written(high, upper, notation)} ({notation.Text(upper.Label)}); write that or less");
 
     /// <summary>One input; null when it cannot be taken, with the reason.</summary>
-    public static double? One(SumInput input, string? given, UnitSystem units, out string fault)
+    public static double? One(SumInput input, string? given, Notation notation, out string fault)
     {
         fault = "";
         var fromDefault = string.IsNullOrWhiteSpace(given);
         if ((fromDefault ? input.Default : given) is not { } text)
         {
-            fault = $"is missing; write such as {input.Example}";
+            fault = Missing(input, notation);
             return null;
         }
         return input switch
         {
-            SumInput.Choice choice => Chosen(choice, text, out fault),
-            SumInput.Quantity quantity => Measured(quantity, text, fromDefault ? UnitSystem.Metric : units, out fault),
+            SumInput.Choice choice => Chosen(choice, text, notation, out fault),
+            SumInput.Quantity quantity => Measured(quantity, text, fromDefault ? Notation.Metric : notation, out fault),
             _ => null,
         };
     }
 
-    private static double? Chosen(SumInput.Choice choice, string text, out string fault)
+    /// <summary>What is missing, and what would be right.</summary>
+    public static string Missing(SumInput input, Notation notation)
+    {
+        var example = notation.Decimals(input.Example);
+        var right = input is SumInput.Quantity quantity ? notation.Text($"{Range(quantity, notation)}, such as {example}") : example;
+        return input.Label.IsEmpty ? notation.Text($"nothing is typed; write {right}") : notation.Text($"{notation.Text(input.Label)} is missing; write {right}");
+    }
+
+    private static double? Chosen(SumInput.Choice choice, string text, Notation notation, out string fault)
     {
         var word = text.Trim();
         for (var i = 0; i < choice.Options.Length; i++)
@@ -62,16 +70,16 @@ public static class SumReader
             if (choice.Options[i].Equals(word, StringComparison.OrdinalIgnoreCase))
                 return i;
         }
-        fault = $"'{OneLine(word)}' is not known; write {string.Join(", ", choice.Options)}";
+        fault = notation.Text($"'{OneLine(word)}' is not known; write {string.Join(", ", choice.Options)}");
         return null;
     }
 
-    private static double? Measured(SumInput.Quantity input, string text, UnitSystem units, out string fault)
+    private static double? Measured(SumInput.Quantity input, string text, Notation notation, out string fault)
     {
         var read = input.Dimension == Dimension.Number
-            ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number)
-            : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, units));
-        fault = read.Why ?? $"{Written(read.Value, input, units)} is outside {Range(input, units)}";
+            ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number, null, notation)
+            : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, notation.Units), notation);
+        fault = read.Why ?? notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}");
         return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
     }
 
@@ -101,14 +109,14 @@ public static class SumReader
     };
 
     /// <summary>What may be given, in words.</summary>
-    public static string Range(SumInput.Quantity input, UnitSystem units = UnitSystem.Metric) => $"{Written(input.Least, input, units)} to {Written(input.Most, input, units)}";
+    public static string Range(SumInput.Quantity input, Notation notation) => notation.Text($"{Written(input.Least, input, notation)} to {Written(input.Most, input, notation)}");
 
     /// <summary>In the brewer's own unit, with no more decimals than are typed.</summary>
-    private static string Written(double value, SumInput.Quantity input, UnitSystem units)
+    private static string Written(double value, SumInput.Quantity input, Notation notation)
     {
-        var unit = BareUnit(input, units);
-        var shown = unit == input.Unit ? value : unit == "°F" ? (1.8 * value) + 32 : QuantityUnits.Convert(input.Dimension, value, input.Unit, unit);
-        var number = shown.ToString(unit == "SG" ? "0.####" : Math.Abs(shown) >= 1000 ? "0" : "0.##", CultureInfo.InvariantCulture);
+        var unit = BareUnit(input, notation.Units);
+        var shown = unit == input.Unit ? value : unit == "°F" ? notation.InTempUnit(value) : QuantityUnits.Convert(input.Dimension, value, input.Unit, unit);
+        var number = notation.Number(shown, unit == "SG" ? "0.####" : Math.Abs(shown) >= 1000 ? "0" : "0.##");
         return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Reckoning;
 
@@ -13,15 +14,15 @@ public static class Sums
     /// <summary>Two inputs by their names, of which the first cannot be more than the second.</summary>
     internal static (string Lower, string Upper) NotAbove(string id, string key) => (id, key);
 
-    internal static SumInput.Quantity Gravity(string name, string label, string example, string? preset = null) =>
+    internal static SumInput.Quantity Gravity(string name, Phrase label, string example, string? preset = null) =>
         new(name, label, Dimension.Gravity, "SG", 0.98, 1.2, example, preset);
 
-    internal static SumInput.Quantity Temp(string name, string label, double least, double most, string example, string? preset = null) =>
+    internal static SumInput.Quantity Temp(string name, Phrase label, double least, double most, string example, string? preset = null) =>
         new(name, label, Dimension.Temperature, "°C", least, most, example, preset);
 
-    internal static SumInput.Quantity Volume(string name, string label, string example, double least = 0.01) =>
+    internal static SumInput.Quantity Volume(string name, Phrase label, string example, double least = 0.01) =>
         new(name, label, Dimension.Volume, "L", least, 20_000, example);
 
-    internal static SumInput.Quantity Number(string name, string label, string unit, double least, double most, string example, string? preset = null) =>
+    internal static SumInput.Quantity Number(string name, Phrase label, string unit, double least, double most, string example, string? preset = null) =>
         new(name, label, Dimension.Number, unit, least, most, example, preset);
 }

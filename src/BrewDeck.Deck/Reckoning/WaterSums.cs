@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -58,7 +59,7 @@ internal static class WaterSums
             "Concentrated acid burns: acid into water, never the other way; eyes and hands covered."),
     ];
 
-    private static SumOutput Rise(string ion, string label) => new(ion + "_mg_per_l", label + " rises by", "mg/L", "0.0");
+    private static SumOutput Rise(string ion, Phrase label) => new(ion + "_mg_per_l", $"{label} rises by", "mg/L", "0.0");
 
     private static double[] Ions(BrewingSalt salt, double grams, double litres) =>
         [.. new[] { Ion.Calcium, Ion.Magnesium, Ion.Sodium, Ion.Sulphate, Ion.Chloride, Ion.Bicarbonate }.Select(i => BrewingSalts.IonMgPerL(salt, i, grams, litres))];

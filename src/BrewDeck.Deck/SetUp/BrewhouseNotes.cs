@@ -17,11 +17,11 @@ internal static class BrewhouseNotes
             notes[v + ".capacity"] = Told(sheet, v + ".height", "", now);
             notes[v + ".diameter"] = Told(sheet, v + ".diameter", "", now);
             notes[v + ".headroom"] = Common;
-            notes[v + ".dead_space"] = Told(sheet, v + ".dead", Typical.DeadSpaceSpread, now);
+            notes[v + ".dead_space"] = Told(sheet, v + ".dead", Typical.DeadSpaceSpread.ToString(), now);
             notes[v + ".heat_capacity"] = "reckoned from the steel of its walls; " + Common;
             notes[v + ".heat_loss"] = sheet.SourceOf(v + ".loss") == AnswerSource.Measured ? Measured(now) : Common;
             notes[v + ".power"] = Told(sheet, v + ".heat", "", now);
-            notes[v + ".net"] = Told(sheet, v + ".net", Typical.NetSpread, now);
+            notes[v + ".net"] = Told(sheet, v + ".net", Typical.NetSpread.ToString(), now);
             notes[v + ".covered_at"] = Told(sheet, v + ".cover", "", now);
             if (sheet.HasPlate(v))
             {
@@ -33,7 +33,7 @@ internal static class BrewhouseNotes
             notes["kettle.ring"] = Told(sheet, "kettle.ring", "", now);
         foreach (var key in (string[])["mash_thickness", "conversion_yield", "grain_absorption", "sparge_stages", "runoff", "trub", "hop_absorption", "line_loss", "sparge_temperature"])
             notes["habits." + key] = Common;
-        notes["habits.evaporation"] = Told(sheet, "evaporation", Typical.EvaporationSpread, now);
+        notes["habits.evaporation"] = Told(sheet, "evaporation", Typical.EvaporationSpread.ToString(), now);
         foreach (var key in (string[])["pump.shut_off_head", "pump.flow", "pump.power", "coil.effectiveness", "coil.flow", "coil.covered_at", "chiller.heat_transfer", "chiller.water_flow", "chiller.wort_flow", "fermenter.headspace"])
             notes[key] = Common;
         return notes.ToImmutable();

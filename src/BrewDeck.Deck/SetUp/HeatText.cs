@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -12,9 +13,17 @@ internal sealed partial record HeatText(int Count, double Watts, HeatMedium? Med
 {
     private const double Least = 100, MostElectric = 50_000, MostBurner = 1e6;
 
+    private static readonly string[] Words = ["none", "gas", "steam"];
+
     public static HeatText None { get; } = new(0, 0, null);
 
     /// <summary>Null when it is no such line. A bare number below 100 is kilowatts: no element has so few watts.</summary>
+    public static HeatText? Of(string text, Notation notation) => Of(string.Join(' ', text.Split(' ').Select(word =>
+        Array.Find(Words, w => notation.Name(w).Equals(word, StringComparison.OrdinalIgnoreCase)) ?? word)).Replace(',', '.'));
+
+    /// <summary>What is kept as one line, as this brewer writes it.</summary>
+    public static string Said(string kept, Notation notation) => string.Join(' ', kept.Split(' ').Select(w => Words.Contains(w) ? notation.Name(w) : notation.Decimals(w)));
+
     public static HeatText? Of(string text)
     {
         var line = text.Trim().ToLowerInvariant();

@@ -20,7 +20,7 @@ internal static class PlantQuestions
         var usual = Math.Round(0.9 * sheet.CapacityL("kettle"));
         sheet.Ask(new SetUpQuestion.Line(
             "fermenter", "How much does the fermenter hold?", "To the brim; a ninth of it is kept free for foam.", LineReaders.Kept(usual, "L"), "",
-            "60 L or 15 gal", LineReaders.Quantity(Dimension.Volume, "L", 2, 10_000, "60 L")));
+            "60 L, 15 gal", LineReaders.Quantity(Dimension.Volume, "L", 2, 10_000, "60 L")));
     }
 
     /// <summary>Asked last: what fits follows from all the rest.</summary>
@@ -32,7 +32,7 @@ internal static class PlantQuestions
         return new SetUpQuestion.Line(
             "batch", "How much do you usually brew?",
             "Cold wort into the fermenter. Stronger beers need a fuller tun, so a usual batch is less than what fits.",
-            LineReaders.Kept(usual, "L"), "", "20 L or 5 gal", LineReaders.Quantity(Dimension.Volume, "L", 1, 5000, "20 L"), UsualIs: "four fifths of what fits");
+            LineReaders.Kept(usual, "L"), "", "20 L, 5 gal", LineReaders.Quantity(Dimension.Volume, "L", 1, 5000, "20 L"), UsualIs: "four fifths of what fits");
     }
 
     private static IEnumerable<PickOption> Ways(SetUpSheet sheet)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -18,7 +19,7 @@ internal static class PowerQuestions
         sheet.Ask(new SetUpQuestion.Pick(
             "circuits", "How many circuits feed it?",
             "A circuit is a breaker with its socket. With fewer circuits than vessels the plug is moved during the day, as the plan says.",
-            [.. Enumerable.Range(1, most).Select(n => new PickOption(Text(n), n == 1 ? "One" : n == 2 ? "Two" : "Three"))],
+            [.. Enumerable.Range(1, most).Select(n => new PickOption(Text(n), Count(n)))],
             "1"));
         sheet.Ask(Volts());
         var amps = "16 A";
@@ -43,7 +44,7 @@ internal static class PowerQuestions
         "amps." + id, $"How many amps has the breaker of circuit {id}?",
         "As printed on the breaker. Elements draw for hours, so 80 % of it is planned with; wiring is the work of someone who may.", usual,
         "10 to 32 A", "16 A", LineReaders.Quantity(Dimension.Current, "A", 1, 400, "16 A"),
-        UsualIs: id == "A" ? "common practice" : "like the one before");
+        UsualIs: id == "A" ? Typical.CommonPractice : "like the one before");
 
     private static void Heat(SetUpSheet sheet, SetUpVessel vessel)
     {
@@ -52,13 +53,13 @@ internal static class PowerQuestions
         var usual = HeatText.Of(vessel.UsualHeat)!;
         var fits = usual.Watts <= circuits[0].ContinuousW ? usual : usual with { Watts = Math.Max(100, carries) };
         sheet.Ask(new SetUpQuestion.Line(
-            vessel.Id + ".heat", $"How many watts heat the {vessel.Name}?",
-            $"As printed on the element; several are written 2 x 3.5 kW, gas as gas 8 kW, steam as steam 45 kW{(vessel.MayBeCold ? ", an unheated tun as none" : "")}.",
+            vessel.Id + ".heat", $"How many watts heat the {vessel.Called}?",
+            $"As printed on the element; several are written 2 x 3.5 kW, gas as gas 8 kW, steam as steam 45 kW{(vessel.MayBeCold ? ", an unheated tun as none" : default(Phrase))}.",
             fits.ToString(), "2 to 6 kW", "5.5 kW", LineReaders.Heat(circuits, vessel.MayBeCold)));
         if (sheet.Heat(vessel.Id).Count == 0)
             return;
         sheet.Ask(new SetUpQuestion.Line(
-            vessel.Id + ".cover", $"At what depth is the heat of the {vessel.Name} covered?",
+            vessel.Id + ".cover", $"At what depth is the heat of the {vessel.Called} covered?",
             "Tape measure from the bottom to 2 cm above the top of the element. Below that it is never planned on: a dry element burns.", UsualCover,
             "4 to 10 cm", "6 cm", LineReaders.Quantity(Dimension.Length, "cm", 0, 100, "6 cm")));
     }
@@ -66,6 +67,13 @@ internal static class PowerQuestions
     /// <summary>Litres in the vessel at that depth.</summary>
     public static double CoverL(SetUpSheet sheet, string vesselId) =>
         Cylinder.VolumeL(sheet.DiameterM(vesselId), sheet.Number(vesselId + ".cover", Dimension.Length));
+
+    private static Phrase Count(int n) => n switch
+    {
+        1 => "One",
+        2 => "Two",
+        _ => "Three",
+    };
 
     private static string Text(int n) => n.ToString(CultureInfo.InvariantCulture);
 }

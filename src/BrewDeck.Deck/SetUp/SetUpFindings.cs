@@ -21,20 +21,20 @@ internal static class SetUpFindings
         [
             .. sheet.Vessels.Where(v => asked.Contains(v.Id + ".height")).Select(v => Line.Of(Vessel(sheet, v, asked, notation))),
             .. sheet.Circuits.Where(c => asked.Contains("amps." + c.Id))
-                .Select(c => Line.Of($"Circuit {c.Id}: carries {notation.Power(c.ContinuousW)} for hours")),
+                .Select(c => Line.Of(notation.Text($"Circuit {c.Id}: carries {notation.Power(c.ContinuousW)} for hours"))),
             .. asked.Contains("evaporation") && sheet.Complete ? Fits(sheet, notation) : [],
         ];
     }
 
     private static string Vessel(SetUpSheet sheet, SetUpVessel vessel, HashSet<string> asked, Notation notation)
     {
-        var size = $"{Names.Sentence(vessel.Name)}: {notation.Volume(sheet.CapacityL(vessel.Id))}";
+        var size = $"{Names.Sentence(notation.Name(vessel.Name))}: {notation.Volume(sheet.CapacityL(vessel.Id))}";
         if (!asked.Contains(vessel.Id + ".heat") || sheet.Heat(vessel.Id).Count == 0)
             return size;
         var litres = FullShare * sheet.CapacityL(vessel.Id);
         var seconds = Seconds(sheet, vessel.Id, litres);
-        var time = double.IsFinite(seconds) ? Durations.Short(seconds) : "never";
-        return $"{size}, heats {notation.Number(litres, "0")} L from {notation.Target(TapC)} to {notation.Target(SpargeC)} in {time}";
+        var time = double.IsFinite(seconds) ? Durations.Short(seconds) : notation.Text("never");
+        return notation.Text($"{size}, heats {notation.Number(litres, "0")} L from {notation.Target(TapC)} to {notation.Target(SpargeC)} in {time}");
     }
 
     private static double Seconds(SetUpSheet sheet, string id, double litres)
@@ -44,12 +44,14 @@ internal static class SetUpFindings
             heat + sheet.HeatCapacityJPerK(id), sheet.Number(id + ".loss", Dimension.HeatTransfer), RoomC, TapC, SpargeC, sheet.NetW(id));
     }
 
+    private static string Lowered(string text, Notation notation) => notation.Tongue.LowersNouns ? Names.Lower(text) : text;
+
     private static IEnumerable<Line> Fits(SetUpSheet sheet, Notation notation)
     {
         var (fits, bound) = sheet.Fits;
-        var full = bound is null ? "the fermenter is full" : "the limit is " + Names.Lower(LimitWords.Name(bound.Name, notation));
+        var full = bound is null ? notation.Text("the fermenter is full") : notation.Text($"the limit is {Lowered(LimitWords.Name(bound.Name, notation), notation)}");
         yield return fits > 0
-            ? Line.Of($"Up to {notation.Volume(fits)} of a wort of 1.048 fit; {full}", Tone.Strong)
-            : Line.Of($"Nothing can be brewed like this: {full}", Tone.Warning);
+            ? Line.Of(notation.Text($"Up to {notation.Volume(fits)} of a wort of 1.048 fit; {full}"), Tone.Strong)
+            : Line.Of(notation.Text($"Nothing can be brewed like this: {full}"), Tone.Warning);
     }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -41,10 +42,10 @@ internal sealed class SetUpSheet
     public string this[string id] => _texts[id];
 
     /// <param name="names">Of brewhouses that are there already.</param>
-    public static SetUpSheet Of(ImmutableDictionary<string, SetUpAnswer> answers, IReadOnlyCollection<string> names)
+    public static SetUpSheet Of(ImmutableDictionary<string, SetUpAnswer> answers, IReadOnlyCollection<string> names, Notation notation)
     {
         var sheet = new SetUpSheet(answers);
-        VesselQuestions.Ask(sheet, names);
+        VesselQuestions.Ask(sheet, names, notation);
         PowerQuestions.Ask(sheet);
         PlantQuestions.Ask(sheet);
         TrialQuestions.Ask(sheet);
@@ -60,7 +61,7 @@ internal sealed class SetUpSheet
 
     /// <summary>The answer that counts; null while there is none, or when what was answered before fits no more.</summary>
     public SetUpAnswer? Answered(SetUpQuestion question) =>
-        _answers.TryGetValue(question.Id, out var answer) && question.Fault(answer.Text) is null ? answer : null;
+        _answers.TryGetValue(question.Id, out var answer) && question.Takes(answer.Text) ? answer : null;
 
     public AnswerSource SourceOf(string id) => _answers.TryGetValue(id, out var answer) ? answer.Source : AnswerSource.Usual;
 

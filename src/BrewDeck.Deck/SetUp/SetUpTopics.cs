@@ -1,10 +1,20 @@
+using BrewDeck.Deck.Wording;
+
 namespace BrewDeck.Deck.SetUp;
 
 /// <summary>What a question is about, in two or three words, for the list of all answers.</summary>
 internal static class SetUpTopics
 {
-    private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Phrase> Words = new(StringComparer.Ordinal)
     {
+        ["name"] = "name",
+        ["vessels"] = "vessels",
+        ["rings"] = "rings",
+        ["insulated"] = "insulated",
+        ["circuits"] = "circuits",
+        ["pumps"] = "pumps",
+        ["chiller"] = "chiller",
+        ["fermenter"] = "fermenter",
         ["diameter"] = "width",
         ["height"] = "height",
         ["heat"] = "heat",
@@ -21,10 +31,10 @@ internal static class SetUpTopics
         ["evaporation"] = "boils off",
     };
 
-    public static string Of(string id, IReadOnlyList<SetUpVessel> vessels) => id.Split('.') switch
+    public static string Of(string id, IReadOnlyList<SetUpVessel> vessels, Notation notation) => id.Split('.') switch
     {
-        ["amps", var circuit] => $"breaker of circuit {circuit}",
-        [var vessel, var what] => $"{vessels.First(v => v.Id == vessel).Name}: {Words[what]}",
-        _ => Words.GetValueOrDefault(id, id),
+        ["amps", var circuit] => notation.Text($"breaker of circuit {circuit}"),
+        [var vessel, var what] => $"{notation.Name(vessels.First(v => v.Id == vessel).Name)}: {notation.Text(Words[what])}",
+        _ => notation.Text(Words[id]),
     };
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Deck.Reckoning;
 using static BrewDeck.Deck.Reckoning.Sums;
 
@@ -9,7 +10,7 @@ namespace BrewDeck.Deck.SetUp;
 /// <summary>Trials with water that find out what a new owner cannot read off anywhere.</summary>
 internal static class SetUpTrials
 {
-    private const string Hot = "Hot water scalds and an element must stay covered; mains near water belongs behind a residual-current device.";
+    private static readonly Phrase Hot = "Hot water scalds and an element must stay covered; mains near water belongs behind a residual-current device.";
 
     public static SetUpTrial HeatUp(SetUpSheet sheet, SetUpVessel vessel)
     {
@@ -17,7 +18,7 @@ internal static class SetUpTrials
         var usualLoss = sheet.Number(vessel.Id + ".loss", Dimension.HeatTransfer);
         return new(
             new Sum(
-                "heat-up", $"A timed heat-up of the {vessel.Name}",
+                "heat-up", $"A timed heat-up of the {vessel.Called}",
                 [
                     Volume("volume", "cold water in it", "40 L"), Temp("from", "heat on at", 0, 90, "15 °C"), Temp("to", "heat off at", 5, 98, "70 °C"),
                     Minutes("time", "that took", "35 min"), Temp("room", "room at", -10, 45, "18 °C", "18 °C"),
@@ -31,7 +32,7 @@ internal static class SetUpTrials
 
     public static SetUpTrial DeadSpace(SetUpVessel vessel) => new(
         new Sum(
-            "dead-space", $"Dead space of the {vessel.Name}",
+            "dead-space", $"Dead space of the {vessel.Called}",
             [Mass("in", "water weighed into the empty vessel", "5 kg"), Mass("out", "water that came out again", "3.8 kg"), Temp("temp", "water at", 0, 60, "15 °C", "15 °C")],
             [new("dead_space_l", "stays behind", "L", "0.00")],
             "(in - out) / density", "water by IAPWS", "drained as on a brew day, through the same outlet",
@@ -68,15 +69,15 @@ internal static class SetUpTrials
         if (!double.IsFinite(r[2]))
             return new([], "It did not cool towards the room; leave the stand out, or read again.");
         if (r[0] is < 30 or > 105)
-            return new([], string.Create(CultureInfo.InvariantCulture, $"{r[0]:0} % of the watts cannot be; look at litres, minutes and watts again."));
+            return new([], $"{r[0].ToString("0", CultureInfo.InvariantCulture)} % of the watts cannot be; look at litres, minutes and watts again.");
         // a little over a hundred is the rule and the clock
         return new([(vesselId + ".net", LineReaders.Kept(Math.Min(100, r[0]), "%")), (vesselId + ".loss", LineReaders.Kept(r[2], "W/K"))]);
     }
 
-    private static SumInput.Quantity Minutes(string name, string label, string example, string? preset = null) =>
+    private static SumInput.Quantity Minutes(string name, Phrase label, string example, string? preset = null) =>
         new(name, label, Dimension.Time, "min", preset is null ? 0.1 : 0, 1440, example, preset);
 
-    private static SumInput.Quantity Mass(string name, string label, string example) => new(name, label, Dimension.Mass, "kg", 0, 500, example);
+    private static SumInput.Quantity Mass(string name, Phrase label, string example) => new(name, label, Dimension.Mass, "kg", 0, 500, example);
 
-    private static SumInput.Quantity Depth(string name, string label, string example) => new(name, label, Dimension.Length, "cm", 0, 500, example);
+    private static SumInput.Quantity Depth(string name, Phrase label, string example) => new(name, label, Dimension.Length, "cm", 0, 500, example);
 }

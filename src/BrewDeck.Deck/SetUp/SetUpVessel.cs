@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -7,6 +8,9 @@ namespace BrewDeck.Deck.SetUp;
 /// <param name="UsualHeat">Offered for a brewhouse of 65 L.</param>
 internal sealed record SetUpVessel(string Id, string Name, VesselRoles Roles, double Headroom, string UsualHeat, bool MayBeCold)
 {
+    /// <summary>As said in a question.</summary>
+    public Named Called => new(Name);
+
     private static readonly SetUpVessel Liquor = new("liquor", "hot liquor tank", VesselRoles.HotLiquor, 0.04, "5.5 kW", false);
     private static readonly SetUpVessel Tun = new("tun", "mash tun", VesselRoles.Mash, 0.05, "3.5 kW", true);
     private static readonly SetUpVessel Lauter = new("lauter", "lauter tun", VesselRoles.Lauter, 0.08, "none", true);

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -21,21 +22,21 @@ internal static class TrialQuestions
 
     private static SetUpQuestion.Line Net(SetUpSheet sheet, SetUpVessel vessel)
     {
-        var (usual, spread) = sheet.Heat(vessel.Id).Medium switch
+        (string Usual, Phrase Spread) heat = sheet.Heat(vessel.Id).Medium switch
         {
             HeatMedium.Gas => ("45 %", "30 to 60 % of a gas flame"),
             HeatMedium.Steam => ("95 %", "90 to 100 % of what a steam jacket is rated for"),
             _ => ("96 %", Typical.NetSpread),
         };
         return new(
-            vessel.Id + ".net", $"How much of the {vessel.Name}'s heat arrives?",
-            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", usual,
-            spread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
+            vessel.Id + ".net", $"How much of the {vessel.Called}'s heat arrives?",
+            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", heat.Usual,
+            heat.Spread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
             SetUpTrials.HeatUp(sheet, vessel));
     }
 
     private static SetUpQuestion.Line DeadSpace(SetUpSheet sheet, SetUpVessel vessel) => new(
-        vessel.Id + ".dead", $"How much stays in the {vessel.Name} when it is drained?",
+        vessel.Id + ".dead", $"How much stays in the {vessel.Called} when it is drained?",
         "Below the outlet. Take it as usual for now, or weigh water in and out.",
         LineReaders.Kept(Math.Round(Typical.DeadSpaceL(sheet.CapacityL(vessel.Id)), 1), "L"), Typical.DeadSpaceSpread, "1.2 L",
         LineReaders.Quantity(Dimension.Volume, "L", 0, Math.Max(1, 0.3 * sheet.CapacityL(vessel.Id)), "1.2 L"), SetUpTrials.DeadSpace(vessel));

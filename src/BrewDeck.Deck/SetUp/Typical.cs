@@ -1,4 +1,5 @@
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -8,9 +9,10 @@ namespace BrewDeck.Deck.SetUp;
 /// </summary>
 internal static class Typical
 {
-    public const string NetSpread = "94 to 99 % immersed";
-    public const string DeadSpaceSpread = "0.3 to 3 L";
-    public const string EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
+    public static readonly Phrase CommonPractice = "common practice";
+    public static readonly Phrase NetSpread = "94 to 99 % immersed";
+    public static readonly Phrase DeadSpaceSpread = "0.3 to 3 L";
+    public static readonly Phrase EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
 
     private const double PlateKgPerM2 = 3700;
     private const double SteelKgPerM2 = 10;

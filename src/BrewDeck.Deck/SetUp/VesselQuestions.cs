@@ -1,13 +1,15 @@
+using BrewDeck.Deck.Wording;
+
 namespace BrewDeck.Deck.SetUp;
 
 /// <summary>Name, number and size of the vessels.</summary>
 internal static class VesselQuestions
 {
-    public static void Ask(SetUpSheet sheet, IReadOnlyCollection<string> names)
+    public static void Ask(SetUpSheet sheet, IReadOnlyCollection<string> names, Notation notation)
     {
         sheet.Ask(new SetUpQuestion.Line(
-            "name", "What is the brewhouse called?", "The name stands on the deck, in the batch list and on its file.", Free(names), "", "Garage 50",
-            LineReaders.Name(names), UsualIs: ""));
+            "name", "What is the brewhouse called?", "The name stands on the deck, in the batch list and on its file.", Free(names, notation), "", "Garage 50",
+            LineReaders.Name(names), UsualIs: default(Phrase)));
         sheet.Ask(new SetUpQuestion.Pick(
             "vessels", "How many vessels does it have?", "A false bottom or basket belongs to the vessel that it hangs in.",
             [
@@ -21,7 +23,7 @@ internal static class VesselQuestions
         var high = "41 cm";
         foreach (var vessel in sheet.Vessels)
         {
-            Size(sheet, vessel, before, high, vessel == sheet.Vessels[0] ? "common practice" : "like the one before");
+            Size(sheet, vessel, before, high, vessel == sheet.Vessels[0] ? Typical.CommonPractice : "like the one before");
             (before, high) = (sheet[vessel.Id + ".diameter"], sheet[vessel.Id + ".height"]);
         }
         Rings(sheet);
@@ -32,15 +34,15 @@ internal static class VesselQuestions
             [new("yes", "Yes"), new("no", "No, bare walls")], "yes"));
     }
 
-    private static void Size(SetUpSheet sheet, SetUpVessel vessel, string usualDiameter, string usualHeight, string like)
+    private static void Size(SetUpSheet sheet, SetUpVessel vessel, string usualDiameter, string usualHeight, Phrase like)
     {
         sheet.Ask(new SetUpQuestion.Line(
-            vessel.Id + ".diameter", $"How wide is the {vessel.Name} inside?", "Tape measure across the inside at the rim.", usualDiameter,
-            "30 to 50 cm for 30 to 100 L", "45 cm or 17.7 in", LineReaders.Quantity(Dimension.Length, "cm", 5, 500, "45 cm"), UsualIs: like));
+            vessel.Id + ".diameter", $"How wide is the {vessel.Called} inside?", "Tape measure across the inside at the rim.", usualDiameter,
+            "30 to 50 cm for 30 to 100 L", "45 cm, 17.7 in", LineReaders.Quantity(Dimension.Length, "cm", 5, 500, "45 cm"), UsualIs: like));
         sheet.Ask(new SetUpQuestion.Line(
-            vessel.Id + ".height", $"How high is the {vessel.Name} inside?",
+            vessel.Id + ".height", $"How high is the {vessel.Called} inside?",
             "Tape measure from the bottom to the brim, rings that are always on included. If you know how much it holds, type that.", usualHeight,
-            "", "41 cm or 65 L", LineReaders.HeightOrVolume, UsualIs: like));
+            "", "41 cm, 65 L", LineReaders.HeightOrVolume, UsualIs: like));
     }
 
     private static void Rings(SetUpSheet sheet)
@@ -51,14 +53,14 @@ internal static class VesselQuestions
         if (sheet["rings"] == "0")
             return;
         sheet.Ask(new SetUpQuestion.Line(
-            "kettle.ring", "How high is a ring?", "Tape measure from rim to rim. If you know how much it adds, type that.", "10 cm", "8 to 15 cm", "10 cm or 15 L",
+            "kettle.ring", "How high is a ring?", "Tape measure from rim to rim. If you know how much it adds, type that.", "10 cm", "8 to 15 cm", "10 cm, 15 L",
             LineReaders.HeightOrVolume));
     }
 
     private static void Plate(SetUpSheet sheet, SetUpVessel vessel)
     {
         sheet.Ask(new SetUpQuestion.Pick(
-            vessel.Id + ".plate", $"Is there a false bottom in the {vessel.Name}?", "When the bed sticks, the pump pulls on it with its whole head.",
+            vessel.Id + ".plate", $"Is there a false bottom in the {vessel.Called}?", "When the bed sticks, the pump pulls on it with its whole head.",
             [new("yes", "Yes"), new("no", "No: a braid, a pipe or slots")], "yes"));
         if (sheet[vessel.Id + ".plate"] == "no")
             return;
@@ -72,11 +74,11 @@ internal static class VesselQuestions
             LineReaders.Quantity(Dimension.Mass, "kg", 10, 50_000, "420 kg")));
     }
 
-    private static string Free(IReadOnlyCollection<string> names)
+    private static string Free(IReadOnlyCollection<string> names, Notation notation)
     {
         for (var i = 1; ; i++)
         {
-            var name = i == 1 ? "My brewhouse" : $"My brewhouse {i}";
+            var name = i == 1 ? notation.Text("My brewhouse") : notation.Text($"My brewhouse {i}");
             if (!names.Contains(name, StringComparer.OrdinalIgnoreCase))
                 return name;
         }

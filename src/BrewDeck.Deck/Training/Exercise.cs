@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Training;
 
 /// <summary>A graded exercise on the simulated brewhouse: what it is for, what to watch, what counts as passed.</summary>
 /// <param name="Number">From 1, the easiest first.</param>
-public sealed record Exercise(int Number, string Name, string Aim, ImmutableArray<string> Watch, ImmutableArray<Criterion> Passes)
+public sealed record Exercise(int Number, Phrase Name, Phrase Aim, ImmutableArray<Phrase> Watch, ImmutableArray<Criterion> Passes)
 {
     /// <summary>Name of a bundled brewhouse.</summary>
     public string Brewhouse { get; init; } = "quayside-65";

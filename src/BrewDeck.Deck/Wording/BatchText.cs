@@ -11,17 +11,17 @@ public static class BatchText
     /// <param name="state">The fold of <paramref name="events"/>.</param>
     public static ImmutableArray<Line> Lines(IReadOnlyList<RunEvent> events, RunState state, Notation notation) => state.Plan is { } plan
         ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation), .. FermentWords.Lines(state.Ferment, notation)]
-        : [Line.Of("This batch holds no plan.")];
+        : [Line.Of(notation.Text("This batch holds no plan."))];
 
     private static IEnumerable<Line> Head(IReadOnlyList<RunEvent> events, RunState state, Plan plan, Notation notation)
     {
         yield return Line.Of(PlanLines.Heading(plan, notation), Tone.Strong);
-        yield return Line.Of($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status, notation)}{(state.Rehearsed ? ", a rehearsal" : "")}");
+        yield return Line.Of(notation.Text($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status, notation)}{(state.Rehearsed ? notation.Text(", a rehearsal") : "")}"));
         if (state.AbortReason.Length > 0)
-            yield return Line.Of($"given up: {state.AbortReason}", Tone.Warning);
-        yield return Line.Of($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}");
+            yield return Line.Of(notation.Text($"given up: {state.AbortReason}"), Tone.Warning);
+        yield return Line.Of(notation.Text($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}"));
         if (Took(state) is { } s)
-            yield return Line.Of($"took {Durations.Short(s)}");
+            yield return Line.Of(notation.Text($"took {Durations.Short(s)}"));
     }
 
     private static double? Took(RunState state) => state is { DayStartMs: { } from, OverMs: { } to } ? (to - from) / 1000.0 : null;
@@ -29,7 +29,7 @@ public static class BatchText
     private static IEnumerable<Line> Steps(RunState state, Plan plan, Notation notation)
     {
         yield return Line.Of("");
-        yield return Line.Of("  planned          done              step", Tone.Strong);
+        yield return Line.Of(notation.Text("  planned          done              step"), Tone.Strong);
         foreach (var run in state.Steps)
             yield return Step(run, state, plan, notation);
     }
@@ -43,7 +43,7 @@ public static class BatchText
         return new Line([
             new Span($"  {was,-16} ", Tone.Muted),
             new Span($"{Done(run, notation),-16}  "),
-            new Span(planned is null ? title + " (put in)" : title, run.Status is RunStatus.Skipped ? Tone.Warning : Tone.Normal)]);
+            new Span(planned is null ? title + notation.Text(" (put in)") : title, run.Status is RunStatus.Skipped ? Tone.Warning : Tone.Normal)]);
     }
 
     private static string Done(RunStep run, Notation notation) => run switch
@@ -53,7 +53,7 @@ public static class BatchText
         _ => Names.Status(run.Status, notation),
     };
 
-    private static IEnumerable<Line> Readings(RunState state, Plan plan, Notation notation) => Part("Readings", state.Readings.Select(r => new Line([
+    private static IEnumerable<Line> Readings(RunState state, Plan plan, Notation notation) => Part(notation.Text("Readings"), state.Readings.Select(r => new Line([
         new Span($"  {notation.Clock(r.AtMs)}  ", Tone.Muted),
         new Span(string.Join("; ", new[]
         {
@@ -62,11 +62,11 @@ public static class BatchText
             FigureWords.Moved(r.Moved, notation),
         }.Where(t => t.Length > 0)))])));
 
-    private static IEnumerable<Line> Remedies(RunState state, Plan plan, Notation notation) => Part("Remedies", state.Remedies.Select(r => new Line([
+    private static IEnumerable<Line> Remedies(RunState state, Plan plan, Notation notation) => Part(notation.Text("Remedies"), state.Remedies.Select(r => new Line([
         new Span($"  {notation.Clock(r.AtMs)}  ", Tone.Muted),
         new Span($"{RemedyWords.Title(r.Remedy, plan.Brewhouse, notation)}: {RemedyWords.Gives(r.Remedy, notation)}")])));
 
-    private static IEnumerable<Line> Notes(RunState state, Notation notation) => Part("Notes", state.Notes.Select(n => new Line([
+    private static IEnumerable<Line> Notes(RunState state, Notation notation) => Part(notation.Text("Notes"), state.Notes.Select(n => new Line([
         new Span($"  {notation.Clock(n.AtMs)}  ", Tone.Muted),
         new Span(n.Text)])));
 

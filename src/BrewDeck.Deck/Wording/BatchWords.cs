@@ -3,23 +3,23 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What is listed, as one sentence.</summary>
 public static class BatchWords
 {
-    public static string Of(BatchQuery query)
+    public static string Of(BatchQuery query, Notation notation)
     {
         string?[] parts =
         [
-            query.Share switch { BatchShare.Real => "real ones", BatchShare.Rehearsed => "rehearsals", _ => "real ones and rehearsals" },
-            query.Recipe is { } recipe ? $"of {recipe}" : null,
-            query.Brewhouse is { } brewhouse ? $"on {brewhouse}" : null,
-            query.Search.Trim() is { Length: > 0 } words ? $"with \"{words}\"" : null,
+            query.Share switch { BatchShare.Real => notation.Text("real ones"), BatchShare.Rehearsed => notation.Text("rehearsals"), _ => notation.Text("real ones and rehearsals") },
+            query.Recipe is { } recipe ? notation.Text($"of {recipe}") : null,
+            query.Brewhouse is { } brewhouse ? notation.Text($"on {brewhouse}") : null,
+            query.Search.Trim() is { Length: > 0 } words ? notation.Text($"with \"{words}\"") : null,
             query.Order switch
             {
-                BatchOrder.Oldest => "the oldest first",
-                BatchOrder.Recipe => "by recipe",
-                BatchOrder.Brewhouse => "by brewhouse",
-                BatchOrder.State => "by state",
-                _ => "the newest first",
+                BatchOrder.Oldest => notation.Text("the oldest first"),
+                BatchOrder.Recipe => notation.Text("by recipe"),
+                BatchOrder.Brewhouse => notation.Text("by brewhouse"),
+                BatchOrder.State => notation.Text("by state"),
+                _ => notation.Text("the newest first"),
             },
         ];
-        return "Listed: " + string.Join(", ", parts.Where(p => p is not null)) + ".";
+        return notation.Text($"Listed: {string.Join(", ", parts.Where(p => p is not null))}.");
     }
 }

@@ -21,7 +21,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         BatchOpened opened => Notation.Text($"batch opened: {opened.Plan.Recipe.Name}"),
         StepStarted e => Notation.Text($"started: {TitleOf(e.StepId)}"),
         StepFinished e => Notation.Text($"done: {TitleOf(e.StepId)}"),
-        StepHeld e => With(Notation.Text($"held: {TitleOf(e.StepId)}"), e.Reason),
+        StepHeld e => With(Notation.Text($"held: {TitleOf(e.StepId)}"), Notation.Name(e.Reason)),
         StepResumed e => Notation.Text($"resumed: {TitleOf(e.StepId)}"),
         StepSkipped e => With(Notation.Text($"skipped: {TitleOf(e.StepId)}"), e.Reason),
         ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation) + (e.Reading.AsTyped.EndsWith(Probes.ProbeRule.Mark, StringComparison.Ordinal) ? Notation.Text(" (probe, by rule)") : ""),
@@ -40,7 +40,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AdditionMade e => FermentWords.Of(e.Addition, Notation),
         DateSet e => Notation.Text($"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? Notation.Text("packaging") : Notation.Text("gravity")))}"),
         BeerPackaged e => FermentWords.Of(e.Packaging, Notation),
-        BeerTasted e => FermentWords.Taste(e.Text, e.Rating),
+        BeerTasted e => FermentWords.Taste(e.Text, e.Rating, Notation),
         Undone e => Undo(e.Seq, all),
         _ => Names.Plainly(happened.GetType().Name),
     };

@@ -8,14 +8,14 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Exercises as text: what is asked, and how it went.</summary>
 public static class ExerciseWords
 {
-    public static string Title(Exercise exercise, Notation notation) => notation.Text($"Exercise {exercise.Number}: {exercise.Name}");
+    public static string Title(Exercise exercise, Notation notation) => notation.Text($"Exercise {exercise.Number}: {notation.Text(exercise.Name)}");
 
     public static ImmutableArray<Line> Brief(Exercise exercise, Notation notation) =>
     [
-        Line.Of(exercise.Aim, Tone.Strong),
+        Line.Of(notation.Text(exercise.Aim), Tone.Strong),
         Line.Of(""),
         Line.Of(notation.Text("Watch"), Tone.Strong),
-        .. exercise.Watch.Select(w => Line.Of("  " + w)),
+        .. exercise.Watch.Select(w => Line.Of("  " + notation.Text(w))),
         Line.Of(""),
         Line.Of(notation.Text("Passed when"), Tone.Strong),
         .. exercise.Passes.Select(c => Line.Of("  " + Of(c, notation))),

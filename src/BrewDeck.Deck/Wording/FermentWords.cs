@@ -16,57 +16,74 @@ public static class FermentWords
         return
         [
             Line.Of(""),
-            Line.Of("After the day", Tone.Strong),
-            Pair("pitched", notation.Date(pitched), ""),
+            Line.Of(notation.Text("After the day"), Tone.Strong),
+            Pair(notation.Text("pitched"), notation.Date(pitched), ""),
             .. Figures(state, notation),
             .. Entries(state, notation).OrderBy(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
-            .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), "due ")),
+            .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), notation.Text("due "))),
+        ];
+    }
+
+    /// <summary>What it has come to and what is due, then what was written down, the newest first: a small page shows the beginning.</summary>
+    public static IEnumerable<Line> Brief(FermentState state, Notation notation)
+    {
+        if (state.PitchedMs is not { } pitched)
+            return [];
+        return
+        [
+            Line.Of(notation.Text("After the day"), Tone.Strong),
+            .. Figures(state, notation),
+            .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), notation.Text("due "))),
+            .. Entries(state, notation).OrderByDescending(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
+            Pair(notation.Text("pitched"), notation.Date(pitched), ""),
         ];
     }
 
     /// <summary>Final gravity, attenuation and alcohol with their 80 % bands.</summary>
     public static IEnumerable<Line> Figures(FermentState state, Notation notation)
     {
-        var from = state.MeasuredOriginalSg is null ? "planned, not measured" : "measured";
-        yield return Pair("original gravity", $"{notation.Gravity(state.OriginalSg)} ({from})", "");
+        var from = state.MeasuredOriginalSg is null ? notation.Text("planned, not measured") : notation.Text("measured");
+        yield return Pair(notation.Text("original gravity"), $"{notation.Gravity(state.OriginalSg)} ({from})", "");
         if (FermentFigures.Of(state) is not { } figures)
             yield break;
-        var label = figures.Steady ? "final gravity" : "gravity now";
+        var label = figures.Steady ? notation.Text("final gravity") : notation.Text("gravity now");
         yield return Pair(label, Banded(figures.GravitySg, 1, "0.000", "", notation), "");
-        yield return Pair("apparent attenuation", Banded(figures.AttenuationFraction, 100, "0", " %", notation), "");
-        yield return Pair("alcohol by volume", Banded(figures.AbvPercent, 1, "0.0", " %", notation), "");
+        yield return Pair(notation.Text("apparent attenuation"), Banded(figures.AttenuationFraction, 100, "0", " %", notation), "");
+        yield return Pair(notation.Text("alcohol by volume"), Banded(figures.AbvPercent, 1, "0.0", " %", notation), "");
     }
 
     public static string Due(DueItem item, FermentState state, Notation notation) => item.Kind switch
     {
-        DueKind.GravityCheck => "gravity",
-        DueKind.Packaging => "packaging",
-        _ => With("add " + item.Name, state.Recipe?.Hops.FirstOrDefault(h => h.Name == item.Name && h.Use == Core.Recipes.HopUse.DryHop) is { } hop
+        DueKind.GravityCheck => notation.Text("gravity"),
+        DueKind.Packaging => notation.Text("packaging"),
+        _ => With(notation.Text($"add {item.Name}"), state.Recipe?.Hops.FirstOrDefault(h => h.Name == item.Name && h.Use == Core.Recipes.HopUse.DryHop) is { } hop
             ? notation.Grams(hop.MassG)
             : ""),
     };
 
     public static string Of(FermenterReading reading, Notation notation) => reading.Figure switch
     {
-        FermenterFigure.Gravity => "gravity " + notation.Gravity(reading.Value) + (reading.Brix is { } bx ? $" (refractometer {notation.Number(bx, "0.0")} °Bx, alcohol corrected)" : ""),
-        FermenterFigure.Temperature => "fermenter " + notation.Temp(reading.Value),
+        FermenterFigure.Gravity => reading.Brix is { } bx
+            ? notation.Text($"gravity {notation.Gravity(reading.Value)} (refractometer {notation.Number(bx, "0.0")} °Bx, alcohol corrected)")
+            : notation.Text($"gravity {notation.Gravity(reading.Value)}"),
+        FermenterFigure.Temperature => notation.Text($"fermenter {notation.Temp(reading.Value)}"),
         _ => "pH " + notation.Number(reading.Value, "0.00"),
     };
 
-    public static string Of(DatedAddition addition, Notation notation) => $"added {notation.Number(addition.Amount, "0.##")} {addition.Unit} {addition.Name}";
+    public static string Of(DatedAddition addition, Notation notation) => notation.Text($"added {notation.Number(addition.Amount, "0.##")} {notation.Name(addition.Unit)} {addition.Name}");
 
     public static string Of(Packaging packaging, Notation notation) => packaging.Kind == PackageKind.Bottles
-        ? $"bottled {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar)}, warmest {notation.Temp(packaging.TempC)}"
-        : $"into keg {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}";
+        ? notation.Text($"bottled {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar, notation)}, warmest {notation.Temp(packaging.TempC)}")
+        : notation.Text($"into keg {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}");
 
-    public static string Taste(string text, int? rating) => rating is { } stars ? $"tasted, {stars} of 5: {text}" : $"tasted: {text}";
+    public static string Taste(string text, int? rating, Notation notation) => rating is { } stars ? notation.Text($"tasted, {stars} of 5: {text}") : notation.Text($"tasted: {text}");
 
-    public static string Sugar(PrimingSugar? sugar) => Names.Plainly(sugar switch
+    public static string Sugar(PrimingSugar? sugar, Notation notation) => notation.Name(Names.Plainly(sugar switch
     {
         PrimingSugar.TableSugar => "table-sugar",
         { } other => other.ToString(),
         null => "sugar",
-    });
+    }));
 
     /// <summary>Local date.</summary>
     public static string Day(long ms, Notation notation) => notation.Date(ms)[..10];
@@ -75,7 +92,7 @@ public static class FermentWords
     [
         .. state.Readings.Select(r => (r.Seq, r.AtMs, Of(r.Reading, notation))),
         .. state.Additions.Select(a => (a.Seq, a.AtMs, Of(a.Addition, notation))),
-        .. state.Tastings.Select(t => (t.Seq, t.AtMs, Taste(t.Text, t.Rating))),
+        .. state.Tastings.Select(t => (t.Seq, t.AtMs, Taste(t.Text, t.Rating, notation))),
         .. state.Packaged is { } p ? [(p.Seq, p.AtMs, Of(p.How, notation))] : ImmutableArray<(int, long, string)>.Empty,
     ];
 

@@ -14,6 +14,16 @@ public static class HandsWords
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
         [.. HoseWords.Of(step, plan, notation), .. Does(step, plan, notation)];
 
+    /// <summary>With the key that tells the deck.</summary>
+    public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation) =>
+        WeighsBags(step) ? [.. Of(step, plan, notation), notation.Text("A short bag, or another alpha acid? Tell it with b.")] : Of(step, plan, notation);
+
+    /// <summary>Paper has no keys.</summary>
+    public static ImmutableArray<string> OnPaper(PlanStep step, Plan plan, Notation notation) =>
+        WeighsBags(step) ? [.. Of(step, plan, notation), notation.Text("A short bag, or another alpha acid? Plan anew with it.")] : Of(step, plan, notation);
+
+    private static bool WeighsBags(PlanStep step) => step.Spec is { Kind: StepKind.WeighIn, Charges.IsEmpty: false };
+
     private static ImmutableArray<string> Does(PlanStep step, Plan plan, Notation notation) =>
         Liquor(step, plan, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
 
@@ -93,7 +103,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
         ? [notation.Text("Grist, hops and additions, each into its own marked tub.")]
-        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), notation.Text("A short bag, or another alpha acid? Tell it with b.")];
+        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + ".")];
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         notation.Text($"Elements covered? Then heat on{(step.TargetC is { } c ? notation.Text($", set to {notation.Target(c)}") : "")}.");

@@ -25,5 +25,5 @@ public static class HoseWords
     };
 
     private static string? Place(string? vessel, Plan plan, Notation notation) =>
-        vessel is null ? null : plan.Brewhouse.Vessels.Any(v => v.Id == vessel) ? notation.Name(vessel) : Names.Plainly(vessel);
+        vessel is null ? null : plan.Brewhouse.Vessels.Any(v => v.Id == vessel) ? notation.Name(vessel) : notation.Name(Names.Plainly(vessel));
 }

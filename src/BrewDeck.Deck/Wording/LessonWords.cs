@@ -14,17 +14,17 @@ public static class LessonWords
 
     public static string Name(LessonParameter parameter, Brewhouse house, Notation notation) => parameter.Stem switch
     {
-        "conversion_yield" => "conversion yield",
-        "sparge_stages" => "washing stages of the sparge",
-        "grain_absorption" => "grain absorption",
-        "evaporation" => "evaporation",
-        "runoff" => "runoff",
-        "pump_flow" => "pump flow",
-        "cast_out_loss" => "left behind at cast-out (as trub)",
-        "chiller" => "chiller heat transfer",
-        "fermenter_loss" => "left behind in the fermenter",
-        "net" => $"net power of {Names.The(house, parameter.Vessel, notation)}",
-        "heat_loss" => $"heat loss of {Names.The(house, parameter.Vessel, notation)}",
+        "conversion_yield" => notation.Text("conversion yield"),
+        "sparge_stages" => notation.Text("washing stages of the sparge"),
+        "grain_absorption" => notation.Text("grain absorption"),
+        "evaporation" => notation.Text("evaporation"),
+        "runoff" => notation.Text("runoff"),
+        "pump_flow" => notation.Text("pump flow"),
+        "cast_out_loss" => notation.Text("left behind at cast-out (as trub)"),
+        "chiller" => notation.Text("chiller heat transfer"),
+        "fermenter_loss" => notation.Text("left behind in the fermenter"),
+        "net" => notation.Text($"net power of {Names.The(house, parameter.Vessel, notation)}"),
+        "heat_loss" => notation.Text($"heat loss of {Names.The(house, parameter.Vessel, notation)}"),
         _ => Names.Plainly(parameter.Stem),
     };
 
@@ -40,8 +40,10 @@ public static class LessonWords
         $"{Value(lesson.Parameter, lesson.Band.P10, notation)} .. {Value(lesson.Parameter, lesson.Band.P90, notation)}";
 
     /// <summary>"change", "narrower", "as it is", "too few data".</summary>
-    public static string Verdict(Lesson lesson) =>
-        lesson.Moves ? "change" : lesson.CanBeAccepted ? "narrower" : lesson.EnoughData ? lesson.Parameter.With is null ? "for your notes" : "as it is" : "too few data";
+    public static string Verdict(Lesson lesson, Notation notation) => lesson.Moves ? notation.Text("change")
+        : lesson.CanBeAccepted ? notation.Text("narrower")
+        : !lesson.EnoughData ? notation.Text("too few data")
+        : lesson.Parameter.With is null ? notation.Text("for your notes") : notation.Text("as it is");
 
     /// <summary>Everything about one lesson: what is believed, why, and what it would change.</summary>
     public static ImmutableArray<Line> Details(Lesson lesson, IEnumerable<Shift> effect, Notation notation)
@@ -49,41 +51,45 @@ public static class LessonWords
         var lines = ImmutableArray.CreateBuilder<Line>();
         lines.Add(Line.Of(Headline(lesson, notation), Tone.Strong));
         if (lesson.EnoughData)
-            lines.Add(Line.Of($"80 % band {Band(lesson, notation)}, from {Batches(lesson.Band.Batches)}."));
+            lines.Add(Line.Of(notation.Text($"80 % band {Band(lesson, notation)}, from {Counts.Batches(lesson.Band.Batches, notation)}.")));
         if (lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves)
-            lines.Add(Line.Of(Stays(lesson)));
+            lines.Add(Line.Of(Stays(lesson, notation)));
         if (!lesson.EnoughData)
-            lines.Add(Line.Of(TooFew(lesson), Tone.Muted));
+            lines.Add(Line.Of(TooFew(lesson, notation), Tone.Muted));
         if (lesson.CanBeAccepted && FigureWords.Moved(effect, notation) is { Length: > 0 } moved)
-            lines.Add(Line.Of($"In the next plan: {moved}."));
+            lines.Add(Line.Of(notation.Text($"In the next plan: {moved}.")));
         foreach (var e in lesson.Evidence.Reverse().Take(MostEvidence))
             lines.Add(Of(lesson.Parameter, e, notation));
         if (lesson.Evidence.Length > MostEvidence)
-            lines.Add(Line.Of($"and {lesson.Evidence.Length - MostEvidence} older", Tone.Muted));
+            lines.Add(Line.Of(notation.Text($"and {lesson.Evidence.Length - MostEvidence} older"), Tone.Muted));
         return lines.ToImmutable();
     }
 
     private static string Headline(Lesson lesson, Notation notation)
     {
-        var now = lesson.Parameter.With is null ? "" : $"profile {Value(lesson.Parameter, lesson.Current, notation)}";
-        return lesson.EnoughData ? $"{now}{(now.Length > 0 ? ", " : "")}really {Value(lesson.Parameter, lesson.Band.Mean, notation)}" : now.Length > 0 ? now : "not known";
+        string now = Value(lesson.Parameter, lesson.Current, notation), really = Value(lesson.Parameter, lesson.Band.Mean, notation);
+        return (lesson.Parameter.With is not null, lesson.EnoughData) switch
+        {
+            (true, true) => notation.Text($"profile {now}, really {really}"),
+            (true, false) => notation.Text($"profile {now}"),
+            (false, true) => notation.Text($"really {really}"),
+            _ => notation.Text("not known"),
+        };
     }
 
-    private static string Stays(Lesson lesson) => lesson.CanBeAccepted
-        ? "No reason to change the number. Your days differ less than was thought: accept it for narrower bands."
-        : "No reason to change: the band holds it.";
+    private static string Stays(Lesson lesson, Notation notation) => lesson.CanBeAccepted
+        ? notation.Text("No reason to change the number. Your days differ less than was thought: accept it for narrower bands.")
+        : notation.Text("No reason to change: the band holds it.");
 
-    private static string TooFew(Lesson lesson) => lesson.Band.Batches < Lesson.FewestBatches
-        ? $"Too few data: {Batches(lesson.Band.Batches)} measured it, {Lesson.FewestBatches} are wanted."
-        : $"Too few data: {Batches(lesson.Band.Batches)} measured it, and they narrow it hardly more than is known beforehand.";
-
-    private static string Batches(int count) => count == 1 ? "1 batch" : $"{count} batches";
+    private static string TooFew(Lesson lesson, Notation notation) => lesson.Band.Batches < Lesson.FewestBatches
+        ? notation.Text($"Too few data: {Counts.Batches(lesson.Band.Batches, notation)} measured it, {Lesson.FewestBatches} are wanted.")
+        : notation.Text($"Too few data: {Counts.Batches(lesson.Band.Batches, notation)} measured it, and they narrow it hardly more than is known beforehand.");
 
     private static Line Of(LessonParameter parameter, Evidence e, Notation notation) => new(
     [
-        new Span($"batch {e.Batch}: ", Tone.Muted),
-        new Span((e.IsUpperLimit ? "at most " : "") + Value(parameter, e.Value, notation)),
-        new Span(" from " + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
+        new Span(notation.Text($"batch {e.Batch}: "), Tone.Muted),
+        new Span(e.IsUpperLimit ? notation.Text($"at most {Value(parameter, e.Value, notation)}") : Value(parameter, e.Value, notation)),
+        new Span(notation.Text(" from ") + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
     ]);
 
     // a rate or a duration in hours keeps its unit as it is

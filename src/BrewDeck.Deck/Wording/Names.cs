@@ -88,8 +88,8 @@ public static class Names
         _ => Plainly(what.ToString()),
     };
 
-    /// <summary>First letter large.</summary>
-    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>First letter large, but for pH.</summary>
+    public static string Sentence(string text) => text.Length == 0 || (text.Length > 1 && char.IsUpper(text[1])) ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A stable snake_case name as words, without its unit.</summary>
     public static string Plainly(string code) => code.Replace('_', ' ').Replace('-', ' ').ToLowerInvariant();

@@ -26,14 +26,19 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     public string Text([ConstantExpected] string english) => Tongue.Find(english) ?? english;
 
     /// <summary>A text with something put in; its English words are constant, what is put in is worded already.</summary>
+    [OverloadResolutionPriority(1)] // a phrase could take it too
     public string Text([InterpolatedStringHandlerArgument("")] ref TextHandler text) => text.Say();
 
     /// <summary>A text of a table.</summary>
-    public string Text(Phrase phrase) => Tongue.Find(phrase.English) ?? phrase.English;
+    public string Text(Phrase phrase) => phrase.Said(this);
 
     /// <summary>The name of a thing, as the brewer or the program gave it: usual ones have one in each language.</summary>
     /// <param name="otherwise">Said where another language has no name for it; null: the same.</param>
     public string Name(string english, string? otherwise = null) => Tongue.IsEnglish ? english : Tongue.Name(english) ?? otherwise ?? english;
+
+    /// <summary>An example or a kept quantity, with this brewer's decimal mark.</summary>
+    public string Decimals(string quantity) => Tongue.DecimalMark == '.' ? quantity : string.Concat(quantity.Select(
+        (c, i) => c == '.' && i > 0 && i + 1 < quantity.Length && char.IsAsciiDigit(quantity[i - 1]) && char.IsAsciiDigit(quantity[i + 1]) ? Tongue.DecimalMark : c));
 
     private bool Us => Units == UnitSystem.Us;
 

@@ -26,7 +26,7 @@ public static class PlanText
             text.Append(CultureInfo.InvariantCulture, $"- {total.Label}: {total.Value}\n");
         foreach (var part in PlanLines.Parts(plan))
             Table(text, part, plan, notation);
-        text.Append("\n## Limits\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n## {notation.Text("Limits")}\n\n");
         foreach (var limit in plan.Limits)
             text.Append(CultureInfo.InvariantCulture, $"- {LimitWords.Of(limit, notation)}\n");
         return text.ToString();
@@ -35,7 +35,7 @@ public static class PlanText
     private static void Table(StringBuilder text, PlanPart part, Plan plan, Notation notation)
     {
         text.Append(CultureInfo.InvariantCulture, $"\n## {Names.Sentence(Names.Unit(part.Unit, notation))}\n\n");
-        text.Append("| at | takes | step | hands | cautions |\n| --- | --- | --- | --- | --- |\n");
+        text.Append(notation.Text("| at | takes | step | hands | cautions |")).Append("\n| --- | --- | --- | --- | --- |\n");
         foreach (var step in part.Steps)
         {
             var words = StepWords.Of(step, plan, notation);
@@ -50,7 +50,7 @@ public static class PlanText
             return "";
         var (kettle, tun) = (Vessel(plan, ran.Spec.To), Vessel(plan, ran.Spec.Vessel));
         return kettle >= 0 && tun >= 0 && ran.After.Vessels[kettle].TempC > ran.After.Vessels[tun].TempC + WarmedK
-            ? $"From {notation.Target(ran.After.Vessels[kettle].TempC)}: the kettle heats while the wort runs off."
+            ? notation.Text($"From {notation.Target(ran.After.Vessels[kettle].TempC)}: the kettle heats while the wort runs off.")
             : "";
     }
 

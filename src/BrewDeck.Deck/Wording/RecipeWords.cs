@@ -14,7 +14,7 @@ public static class RecipeWords
         .. recipe.Grist.Select(g => Line.Of($"{notation.Mass(g.MassKg)} {g.Name}{(g.Use == GristUse.Kettle ? notation.Text(", into the kettle") : "")}")),
         .. recipe.Hops.Select(h => Line.Of(notation.Text($"{notation.Grams(h.MassG)} {h.Name}, {notation.Number(h.AlphaFraction * 100, "0.0")} % alpha, {When(h, notation)}"))),
         .. recipe.Others.Select(o => Line.Of($"{notation.Value(o.Amount, o.Unit)} {o.Name}")),
-        .. recipe.Rests.Select(r => Line.Of(notation.Text($"rest at {notation.Target(r.TempC)}, {Durations.Short(r.Minutes * 60)}: {r.Name}"))),
+        .. recipe.Rests.Select(r => Line.Of(notation.Text($"rest at {notation.Target(r.TempC)}, {Durations.Short(r.Minutes * 60)}: {notation.Name(r.Name)}"))),
         Line.Of(notation.Text($"boil {Durations.Short(recipe.BoilMin * 60)}")),
         Line.Of(notation.Text($"yeast: {recipe.Yeast.Name}, pitch at {notation.Target(recipe.Yeast.PitchC)}")),
         .. recipe.Notes.Length == 0 ? [] : new[] { Line.Of(recipe.Notes, Tone.Muted) },

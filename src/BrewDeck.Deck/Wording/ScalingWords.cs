@@ -14,15 +14,13 @@ public static class ScalingWords
     public static ImmutableArray<KeptFigures> Choices { get; } =
         [KeptFigures.Gravity, KeptFigures.Bitterness, KeptFigures.Colour, KeptFigures.Ratio];
 
-    public static string Name(KeptFigures figure) => figure switch
+    public static string Name(KeptFigures figure, Notation notation) => figure switch
     {
-        KeptFigures.Gravity => "gravity",
-        KeptFigures.Bitterness => "bitterness",
-        KeptFigures.Colour => "colour",
-        _ => "ratio",
+        KeptFigures.Gravity => notation.Text("gravity"),
+        KeptFigures.Bitterness => notation.Text("bitterness"),
+        KeptFigures.Colour => notation.Text("colour"),
+        _ => notation.Text("liquor to grist"),
     };
-
-    public static string Long(KeptFigures figure) => figure == KeptFigures.Ratio ? "liquor to grist" : Name(figure);
 
     /// <summary>Side by side for a narrow pane, with what keeps it from being brewed.</summary>
     public static ImmutableArray<Line> Lines(Scaling scaling, Notation notation)
@@ -33,8 +31,8 @@ public static class ScalingWords
         return
         [
             .. scaling.New.Failed.Select(l => Line.Of(LimitWords.Of(l, notation), Tone.Warning)),
-            .. Missed(scaling).Select(m => Line.Of(m, Tone.Due)),
-            Line.Of($"{scaling.Old.House.Name}, then {scaling.New.House.Name}", Tone.Strong),
+            .. Missed(scaling, notation).Select(m => Line.Of(m, Tone.Due)),
+            Line.Of(notation.Text($"{scaling.Old.House.Name}, then {scaling.New.House.Name}"), Tone.Strong),
             .. figures.Select(Row),
             .. amounts.Select(Row),
         ];
@@ -45,17 +43,17 @@ public static class ScalingWords
         ScalingRow Row(string name, Func<ScaledSide, string> text) => new(name, text(scaling.Old), text(scaling.New));
         return
         [
-            Row("into the fermenter", s => notation.Volume(s.Day.Totals.FermenterL)),
-            Row("gravity", s => notation.Gravity(s.Day.Totals.OriginalGravitySg)),
-            Row("bitterness", s => notation.Number(s.Day.Totals.BitternessIbu, "0.0") + " IBU"),
-            Row("colour", s => notation.Number(s.Day.Totals.ColourEbc, "0.0") + " EBC"),
-            Row("liquor to grist", s => notation.Units == UnitSystem.Us ? notation.Value(s.RatioLPerKg, "L/kg") : notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
-            Row("efficiency", s => notation.Percent(s.EfficiencyFraction)),
-            Row("hop yield", s => notation.Percent(s.HopYieldFraction)),
-            Row("evaporated", s => notation.Volume(s.EvaporatedL)),
-            Row("strike liquor", s => notation.Volume(s.Day.Totals.StrikeWaterL)),
-            Row("sparge liquor", s => notation.Volume(s.Day.Totals.SpargeWaterL)),
-            Row("day", s => Durations.Short(s.Day.Totals.DayS)),
+            Row(notation.Text("into the fermenter"), s => notation.Volume(s.Day.Totals.FermenterL)),
+            Row(notation.Text("gravity"), s => notation.Gravity(s.Day.Totals.OriginalGravitySg)),
+            Row(notation.Text("bitterness"), s => notation.Number(s.Day.Totals.BitternessIbu, "0.0") + " IBU"),
+            Row(notation.Text("colour"), s => notation.Number(s.Day.Totals.ColourEbc, "0.0") + " EBC"),
+            Row(notation.Text("liquor to grist"), s => notation.Units == UnitSystem.Us ? notation.Value(s.RatioLPerKg, "L/kg") : notation.Number(s.RatioLPerKg, "0.00") + " L/kg"),
+            Row(notation.Text("efficiency"), s => notation.Percent(s.EfficiencyFraction)),
+            Row(notation.Text("hop yield"), s => notation.Percent(s.HopYieldFraction)),
+            Row(notation.Text("evaporated"), s => notation.Volume(s.EvaporatedL)),
+            Row(notation.Text("strike liquor"), s => notation.Volume(s.Day.Totals.StrikeWaterL)),
+            Row(notation.Text("sparge liquor"), s => notation.Volume(s.Day.Totals.SpargeWaterL)),
+            Row(notation.Text("day"), s => Durations.Short(s.Day.Totals.DayS)),
         ];
     }
 
@@ -71,15 +69,15 @@ public static class ScalingWords
     }
 
     /// <summary>What the new brewhouse does not let the brewer keep, each with its reason and what would help.</summary>
-    public static ImmutableArray<string> Missed(Scaling scaling) =>
-        [.. Choices.Where(c => scaling.Missed.HasFlag(c)).Select(c => Missed(c, scaling))];
+    public static ImmutableArray<string> Missed(Scaling scaling, Notation notation) =>
+        [.. Choices.Where(c => scaling.Missed.HasFlag(c)).Select(c => Missed(c, scaling, notation))];
 
-    private static string Missed(KeptFigures figure, Scaling scaling) => figure switch
+    private static string Missed(KeptFigures figure, Scaling scaling, Notation notation) => figure switch
     {
-        KeptFigures.Colour when scaling.Old.Recipe.Grist.Length < 2 => "Colour is not kept: one malt gives gravity and colour together. Add a coloured malt, or let the colour go.",
-        KeptFigures.Colour => "Colour is not kept: no sensible share of the coloured malts gives it here. Let the colour go, or change the malts.",
-        KeptFigures.Ratio => "The liquor to grist is not kept: without a sparge all the liquor goes into the mash. Sparge, or let the ratio go.",
-        KeptFigures.Gravity => "Gravity is not kept: this brewhouse does not reach it with this batch. Take a smaller batch.",
-        _ => "Bitterness is not kept: these hops do not give it here. Add a bittering hop.",
+        KeptFigures.Colour when scaling.Old.Recipe.Grist.Length < 2 => notation.Text("Colour is not kept: one malt gives gravity and colour together. Add a coloured malt, or let the colour go."),
+        KeptFigures.Colour => notation.Text("Colour is not kept: no sensible share of the coloured malts gives it here. Let the colour go, or change the malts."),
+        KeptFigures.Ratio => notation.Text("The liquor to grist is not kept: without a sparge all the liquor goes into the mash. Sparge, or let the ratio go."),
+        KeptFigures.Gravity => notation.Text("Gravity is not kept: this brewhouse does not reach it with this batch. Take a smaller batch."),
+        _ => notation.Text("Bitterness is not kept: these hops do not give it here. Add a bittering hop."),
     };
 }

@@ -16,6 +16,6 @@ public sealed record StepWords(string Title, ImmutableArray<string> Hands, Immut
 
     public static StepWords Of(PlanStep step, Plan plan, Notation notation) => new(
         StepTitles.Of(step, plan, notation),
-        HandsWords.Of(step, plan, notation),
+        HandsWords.OnPaper(step, plan, notation),
         CautionWords.Of(step.Spec.Cautions, notation));
 }

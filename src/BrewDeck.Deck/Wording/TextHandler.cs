@@ -48,7 +48,7 @@ public ref struct TextHandler
         return _count == 0 ? message : Filled(message, _parts);
     }
 
-    private static string Filled(string message, string?[] parts)
+    internal static string Filled(string message, string?[] parts)
     {
         var text = new StringBuilder(message.Length + (16 * parts.Length));
         for (var i = 0; i < message.Length; i++)

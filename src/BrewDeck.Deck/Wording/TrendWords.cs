@@ -7,28 +7,28 @@ public static class TrendWords
 {
     private const int MostNamed = 5;
 
-    public static string Name(TrendFigure figure) => figure.Name switch
+    public static string Name(TrendFigure figure, Notation notation) => figure.Name switch
     {
-        "efficiency_percent" => "Brewhouse efficiency, %",
-        "gravity_off_points" => "Gravity against plan, points",
-        "evaporation_kg_per_h" => "Evaporation, kg/h",
-        "heat_up_kw" => "Heat-up of the strike water, kW",
-        "runoff_l_per_min" => "Run-off, L/min",
-        "attenuation_percent" => "Attenuation, %",
-        "day_late_min" => "Day longer than planned, min",
-        "hot_liquor_lost_min" => "Lost on hot liquor, min",
-        "mash_lost_min" => "Lost in the mash, min",
-        "lauter_lost_min" => "Lost in the lauter, min",
-        "boil_lost_min" => "Lost in the boil, min",
-        "cool_lost_min" => "Lost in cooling, min",
+        "efficiency_percent" => notation.Text("Brewhouse efficiency, %"),
+        "gravity_off_points" => notation.Text("Gravity against plan, points"),
+        "evaporation_kg_per_h" => notation.Text("Evaporation, kg/h"),
+        "heat_up_kw" => notation.Text("Heat-up of the strike water, kW"),
+        "runoff_l_per_min" => notation.Text("Run-off, L/min"),
+        "attenuation_percent" => notation.Text("Attenuation, %"),
+        "day_late_min" => notation.Text("Day longer than planned, min"),
+        "hot_liquor_lost_min" => notation.Text("Lost on hot liquor, min"),
+        "mash_lost_min" => notation.Text("Lost in the mash, min"),
+        "lauter_lost_min" => notation.Text("Lost in the lauter, min"),
+        "boil_lost_min" => notation.Text("Lost in the boil, min"),
+        "cool_lost_min" => notation.Text("Lost in cooling, min"),
         var other => Names.Sentence(Names.Plainly(other)),
     };
 
     /// <summary>The batches that something special must have happened to; empty: none.</summary>
     public static string StandsOut(ControlChart chart, TrendFigure figure, Notation notation)
     {
-        var outside = chart.Outside.TakeLast(MostNamed).Select(p => $"batch {p.Batch} outside ({Say(p.Value, figure, notation)})");
-        var shifted = chart.Shifted.TakeLast(1).Select(p => $"eight or more on one side up to batch {p.Batch}");
+        var outside = chart.Outside.TakeLast(MostNamed).Select(p => notation.Text($"batch {p.Batch} outside ({Say(p.Value, figure, notation)})"));
+        var shifted = chart.Shifted.TakeLast(1).Select(p => notation.Text($"eight or more on one side up to batch {p.Batch}"));
         return string.Join(", ", outside.Concat(shifted));
     }
 
@@ -36,6 +36,6 @@ public static class TrendWords
 
     /// <summary>Centre, limits and the last value; or that there are too few.</summary>
     public static string Sums(ControlChart? chart, double last, TrendFigure figure, Notation notation) => chart is null
-        ? $"last {Say(last, figure, notation)}; {ControlChart.Fewest} batches are needed for limits"
-        : $"centre {Say(chart.Centre, figure, notation)}, limits {Say(chart.Lower, figure, notation)} to {Say(chart.Upper, figure, notation)}, last {Say(last, figure, notation)}";
+        ? notation.Text($"last {Say(last, figure, notation)}; {ControlChart.Fewest} batches are needed for limits")
+        : notation.Text($"centre {Say(chart.Centre, figure, notation)}, limits {Say(chart.Lower, figure, notation)} to {Say(chart.Upper, figure, notation)}, last {Say(last, figure, notation)}");
 }

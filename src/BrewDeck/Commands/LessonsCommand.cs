@@ -42,7 +42,7 @@ internal static class LessonsCommand
     }
 
     private static string Verdict(Lesson lesson) =>
-        lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves ? "no reason to change" : LessonWords.Verdict(lesson);
+        lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves ? "no reason to change" : LessonWords.Verdict(lesson, Notation.Metric);
 
     private static ImmutableArray<Shift> Effect(Brewhouse house, ImmutableArray<BatchTrace> batches, Lesson lesson) =>
         batches.IsEmpty || !lesson.CanBeAccepted ? [] : PlanEffect.Of(house, lesson.AppliedTo(house), batches[^1].Plan.Recipe, batches[^1].Plan.Choices);

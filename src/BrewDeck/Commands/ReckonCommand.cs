@@ -34,10 +34,10 @@ internal static class ReckonCommand
 
     private static Option<string?> OptionOf(SumInput input, Sum sum) => new("--" + input.Name, [.. AsOnTheDeck(input, sum)])
     {
-        Description = Names.Sentence(input.Label) + (input switch
+        Description = Names.Sentence(input.Label.ToString()) + (input switch
         {
             SumInput.Choice choice => $": {string.Join(", ", choice.Options)}",
-            SumInput.Quantity quantity => $", {SumReader.Range(quantity)}",
+            SumInput.Quantity quantity => $", {SumReader.Range(quantity, Notation.Metric)}",
             _ => "",
         }) + (input.Default is { } preset ? $"; {preset} when not given." : $"; must be given, such as {input.Example}."),
         HelpName = input is SumInput.Choice ? "WORD" : "NUMBER",
@@ -51,11 +51,13 @@ internal static class ReckonCommand
     }
 
     /// <summary>"sample at" as "--sample-at".</summary>
-    private static string Said(SumInput input) => "--" + string.Join('-', string.Concat(input.Label.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    private static string Said(SumInput input) => "--" + string.Join('-', string.Concat(input.Label.ToString().ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static int Run(Workplace place, Sum sum, Dictionary<string, string> texts, UnitSystem units, bool json)
     {
-        var read = SumReader.Read(sum, texts, units);
+        if (sum.Inputs.FirstOrDefault(i => i.Default is null && !texts.ContainsKey(i.Name)) is { } left)
+            return place.Say(Missing(sum, left), ExitCode.Usage);
+        var read = SumReader.Read(sum, texts, Notation.Metric with { Units = units });
         if (read.Values is not { } values)
             return place.Say($"--{read.Input}: {read.Fault}", ExitCode.Usage);
         var results = sum.Reckon(values);
@@ -78,9 +80,16 @@ internal static class ReckonCommand
             yield return ("taken as usual", string.Join(", ", left.Select(i => $"{i.Label} {i.Default}")));
     }
 
+    private static string Missing(Sum sum, SumInput input)
+    {
+        var range = input is SumInput.Quantity quantity ? $", {SumReader.Range(quantity, Notation.Metric)}" : "";
+        var example = input.Example.Contains(' ', StringComparison.Ordinal) ? $"\"{input.Example}\"" : input.Example;
+        return $"reckon {sum.Name}: --{input.Name} is missing ({input.Label}{range}); write such as --{input.Name} {example}";
+    }
+
     private static void Write(TextWriter output, Sum sum, double[] results, IEnumerable<(string Label, string Value)> taken, Notation notation)
     {
-        var lines = SumLines.Results(sum, results, notation).Concat(taken).Concat(SumLines.About(sum)).ToList();
+        var lines = SumLines.Results(sum, results, notation).Concat(taken).Concat(SumLines.About(sum, notation)).ToList();
         var wide = lines.Max(l => l.Label.Length);
         output.WriteLine(sum.Title);
         foreach (var (label, value) in lines)
@@ -93,9 +102,9 @@ internal static class ReckonCommand
         json.WriteString("sum", sum.Name);
         for (var i = 0; i < results.Length; i++)
             json.Round(sum.Outputs[i].Name, results[i], 6);
-        json.WriteString("formula", sum.Formula);
-        json.WriteString("source", sum.Source);
-        json.WriteString("valid", sum.Range);
+        json.WriteString("formula", sum.Formula.ToString());
+        json.WriteString("source", sum.Source.ToString());
+        json.WriteString("valid", sum.Range.ToString());
         json.WriteEndObject();
     });
 }

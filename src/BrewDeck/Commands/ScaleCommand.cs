@@ -43,7 +43,7 @@ internal static class ScaleCommand
             place.Output.WriteLine(ScalingJson.Of(scaling));
         else if (refused is null)
             Print(place.Output, scaling, notation);
-        foreach (var missed in ScalingWords.Missed(scaling))
+        foreach (var missed in ScalingWords.Missed(scaling, notation))
             place.Errors.WriteLine($"brewdeck: {missed}");
         if (refused is not null)
             return Refused(place, refused, $"{recipe.Name} cannot be brewed so on {to.Name}", notation);
@@ -62,7 +62,7 @@ internal static class ScaleCommand
 
     private static KeptFigures Kept(string list) => list
         .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-        .Select(word => ScalingWords.Choices.FirstOrDefault(c => ScalingWords.Name(c).Equals(word, StringComparison.OrdinalIgnoreCase)) is var found and not KeptFigures.None
+        .Select(word => ScalingWords.Choices.FirstOrDefault(c => ScalingJson.Name(c).Equals(word, StringComparison.OrdinalIgnoreCase)) is var found and not KeptFigures.None
             ? found
             : throw new UsageException($"--keep: '{word}' is not known; write some of gravity,bitterness,colour,ratio"))
         .Aggregate(KeptFigures.None, (a, b) => a | b);

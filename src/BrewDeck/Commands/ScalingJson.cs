@@ -22,7 +22,7 @@ internal static class ScalingJson
     {
         json.WriteStartArray(name);
         foreach (var figure in ScalingWords.Choices.Where(c => figures.HasFlag(c)))
-            json.WriteStringValue(ScalingWords.Name(figure));
+            json.WriteStringValue(Name(figure));
         json.WriteEndArray();
     }
 
@@ -44,6 +44,15 @@ internal static class ScalingJson
         json.WriteEndArray();
         json.WriteEndObject();
     }
+
+    /// <summary>As written by <c>--keep</c> and in JSON.</summary>
+    public static string Name(KeptFigures figure) => figure switch
+    {
+        KeptFigures.Gravity => "gravity",
+        KeptFigures.Bitterness => "bitterness",
+        KeptFigures.Colour => "colour",
+        _ => "ratio",
+    };
 
     private static void Amounts<T>(Utf8JsonWriter json, string name, IEnumerable<T> lines, Func<T, string> called, string key, Func<T, double> amount)
     {

@@ -33,7 +33,7 @@ internal static class TrendPages
     private static string Line(TrendFigure figure, List<TrendPoint> points)
     {
         string Say(double value) => TrendWords.Say(value, figure, Notation.Metric);
-        var head = $"{TrendWords.Name(figure),-33}{points.Count,8}";
+        var head = $"{TrendWords.Name(figure, Notation.Metric),-33}{points.Count,8}";
         return ControlChart.Of(points) is { } chart
             ? $"{head}{Say(chart.Centre),9}{Say(chart.Lower) + " .. " + Say(chart.Upper),18}{Say(points[^1].Value),9}  {TrendWords.StandsOut(chart, figure, Notation.Metric)}".TrimEnd()
             : $"{head}  too few: {ControlChart.Fewest} are needed";

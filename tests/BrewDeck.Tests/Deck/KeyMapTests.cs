@@ -38,7 +38,7 @@ public class KeyMapTests
     {
         var help = string.Join("\n", HelpText.Lines(rehearsal: true, Notation.Metric));
 
-        Assert.All(KeyMap.Table, b => Assert.Contains(b.Help.English, help, StringComparison.Ordinal));
+        Assert.All(KeyMap.Table, b => Assert.Contains(b.Help.Message, help, StringComparison.Ordinal));
         Assert.DoesNotContain("In a rehearsal", string.Join("\n", HelpText.Lines(rehearsal: false, Notation.Metric)), StringComparison.Ordinal);
     }
 

@@ -10,12 +10,12 @@ internal sealed class Player
 {
     public static readonly DateTimeOffset Morning = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs);
 
-    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, Tongue? tongue = null, params ReadOnlySpan<ReadingKind> byRule)
+    public Player(MemoryStore? store = null, IRehearsalControls? rehearsal = null, DateTimeOffset? at = null, Tongue? tongue = null, SessionPorts? ports = null, params ReadOnlySpan<ReadingKind> byRule)
     {
         Store = store ?? new MemoryStore();
         Now = at ?? Morning;
         Session = new Session(
-            new SessionPorts(Store, new TwoHouses(), rehearsal),
+            ports ?? new SessionPorts(Store, new TwoHouses(), rehearsal),
             new SessionSettings { ProgramVersion = "test", Tongue = tongue ?? Tongue.English, TakenByRule = [.. byRule] },
             Now);
     }

@@ -24,13 +24,13 @@ public partial class ReckonerTests
     public void Its_own_examples_give_numbers(string name)
     {
         var sum = Sums.Find(name)!;
-        var read = SumReader.Read(sum, Examples(sum), UnitSystem.Metric);
+        var read = SumReader.Read(sum, Examples(sum), Notation.Metric);
 
         Assert.Null(read.Fault);
         var results = sum.Reckon(read.Values!);
         Assert.Equal(sum.Outputs.Length, results.Length);
         Assert.All(results, r => Assert.True(double.IsFinite(r)));
-        Assert.All(SumLines.About(sum), a => Assert.NotEmpty(a.Value));
+        Assert.All(SumLines.About(sum, Notation.Metric), a => Assert.NotEmpty(a.Value));
     }
 
     [Theory]
@@ -39,7 +39,7 @@ public partial class ReckonerTests
     {
         var sum = Sums.Find(name)!;
         var first = sum.Inputs.First(i => i.Default is null);
-        var read = SumReader.Read(sum, Nothing, UnitSystem.Metric);
+        var read = SumReader.Read(sum, Nothing, Notation.Metric);
 
         Assert.Equal(first.Name, read.Input);
         Assert.Contains(first.Example, read.Fault, StringComparison.Ordinal);
@@ -54,7 +54,7 @@ public partial class ReckonerTests
         {
             var texts = Examples(sum);
             texts[input.Name] = "\u001b[31mbeer\n";
-            var read = SumReader.Read(sum, texts, UnitSystem.Metric);
+            var read = SumReader.Read(sum, texts, Notation.Metric);
             Assert.Equal(input.Name, read.Input);
             Assert.DoesNotContain(read.Fault!, char.IsControl);
         }
@@ -76,7 +76,7 @@ public partial class ReckonerTests
     {
         var sum = Sums.Find(name)!;
         var texts = given.Split(';').Select(p => p.Split('=')).ToDictionary(p => p[0], p => p[1]);
-        var read = SumReader.Read(sum, texts, UnitSystem.Metric);
+        var read = SumReader.Read(sum, texts, Notation.Metric);
 
         Assert.Null(read.Fault);
         Assert.Equal(expected, sum.Reckon(read.Values!)[output], within);
@@ -88,8 +88,8 @@ public partial class ReckonerTests
         var sum = Sums.Find("boiling-point")!;
         var texts = new Dictionary<string, string> { ["altitude"] = "5000" };
 
-        Assert.Equal(1524, SumReader.Read(sum, texts, UnitSystem.Us).Values!["altitude"], 1e-6);
-        Assert.Equal(5000, SumReader.Read(sum, texts, UnitSystem.Metric).Values!["altitude"], 1e-6);
+        Assert.Equal(1524, SumReader.Read(sum, texts, Notation.Metric with { Units = UnitSystem.Us }).Values!["altitude"], 1e-6);
+        Assert.Equal(5000, SumReader.Read(sum, texts, Notation.Metric).Values!["altitude"], 1e-6);
     }
 
     [Theory]
@@ -99,7 +99,7 @@ public partial class ReckonerTests
     public void What_is_out_of_range_is_told_in_the_unit_that_was_typed(string name, string input, string typed, string fault)
     {
         var sum = Sums.Find(name)!;
-        Assert.Null(SumReader.One(sum.Inputs.First(i => i.Name == input), typed, UnitSystem.Us, out var said));
+        Assert.Null(SumReader.One(sum.Inputs.First(i => i.Name == input), typed, Notation.Metric with { Units = UnitSystem.Us }, out var said));
         Assert.Equal(fault, said);
     }
 
@@ -116,10 +116,10 @@ public partial class ReckonerTests
         Assert.Contains((lower, upper), sum.Orders);
         var texts = Examples(sum);
         (texts[lower], texts[upper]) = (texts[upper], texts[lower]);
-        Assert.Contains("write that or less", SumReader.Read(sum, texts, UnitSystem.Metric).Fault, StringComparison.Ordinal);
+        Assert.Contains("write that or less", SumReader.Read(sum, texts, Notation.Metric).Fault, StringComparison.Ordinal);
         texts = Examples(sum);
         texts[lower] = texts[upper];
-        Assert.DoesNotContain("write that or less", SumReader.Read(sum, texts, UnitSystem.Metric).Fault ?? "", StringComparison.Ordinal);
+        Assert.DoesNotContain("write that or less", SumReader.Read(sum, texts, Notation.Metric).Fault ?? "", StringComparison.Ordinal);
     }
 
     [Fact]
@@ -137,7 +137,7 @@ public partial class ReckonerTests
         var texts = Examples(sum);
         foreach (var (input, text) in changed)
             texts[input] = text;
-        return sum.Reckon(SumReader.Read(sum, texts, UnitSystem.Metric).Values!)[0];
+        return sum.Reckon(SumReader.Read(sum, texts, Notation.Metric).Values!)[0];
     }
 
     private static Dictionary<string, string> Examples(Sum sum) =>

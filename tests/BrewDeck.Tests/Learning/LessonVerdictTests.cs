@@ -22,7 +22,7 @@ public sealed class LessonVerdictTests
         var (current, sd) = (Net.Get(Demo.House), 0.1 * Net.PriorSd);
         var lesson = new Lesson(Net, current, new Estimate(current + sds * sd, sd, 9), []);
 
-        Assert.Equal(verdict, LessonWords.Verdict(lesson));
+        Assert.Equal(verdict, LessonWords.Verdict(lesson, Notation.Metric));
         Assert.Equal(verdict == "change", lesson.CanBeAccepted);
         Assert.Equal(verdict == "change", lesson.AppliedTo(Demo.House) != Demo.House);
         Assert.Equal(verdict != "change", Details(lesson).Contains("No reason to change: the band holds it.", StringComparison.Ordinal));
@@ -37,7 +37,7 @@ public sealed class LessonVerdictTests
 
         Assert.True(lesson.CanBeAccepted);
         Assert.Equal(current, lesson.Proposed);
-        Assert.Equal("narrower", LessonWords.Verdict(lesson));
+        Assert.Equal("narrower", LessonWords.Verdict(lesson, Notation.Metric));
         Assert.Equal(Demo.House.Habits, lesson.AppliedTo(Demo.House).Habits);
         Assert.NotEqual(Demo.House.Spreads, lesson.AppliedTo(Demo.House).Spreads);
         Assert.Contains("No reason to change the number.", Details(lesson), StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 using BrewDeck.Terminal.Paint;
 
@@ -30,7 +31,7 @@ internal sealed class ListPane : Pane
         room.Inflate(-1, 0);
         if (whole.Height >= 24) (room.Y, room.Height) = (1, room.Height - 1);
         var details = Details(list, room);
-        _details.Show(Wrapping.Wrap(list.Details, Math.Max(1, details.Width)), details);
+        _details.Show(Cut(Wrapping.Wrap(list.Details, Math.Max(1, details.Width)), details.Height, screen.Notation), details);
         ShowRows(list, Left(room, details));
     }
 
@@ -48,6 +49,11 @@ internal sealed class ListPane : Pane
         var bar = PlaceLines.Of(_first, list.Rows.Length, room.Height);
         _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(room.Right + 1, room.Y, 1, room.Height));
     }
+
+    /// <summary>What has no room is counted, so that nothing is missed without a word.</summary>
+    private static ImmutableArray<Line> Cut(ImmutableArray<Line> lines, int height, Notation notation) => height < 2 || lines.Length <= height
+        ? lines
+        : [.. lines.Take(height - 1), Line.Of(Labels.More(lines.Length - height + 1, notation), Tone.Muted)];
 
     /// <summary>What is left of the room beside the bar that tells of more rows.</summary>
     private static Rectangle WithPlace(ListScreen list, Rectangle room) =>

@@ -9,9 +9,12 @@ namespace BrewDeck.Tests.Deck.Tongues;
 /// </summary>
 internal static class MarkedTongue
 {
-    public static Tongue Of(IEnumerable<string> messages)
+    /// <param name="names">Of usual things.</param>
+    public static Tongue Of(IEnumerable<string> messages, IEnumerable<string> names)
     {
         var text = new StringBuilder();
+        foreach (var name in names)
+            text.Append("\nmsgctxt \"name\"\nmsgid ").Append(CatalogueTests.Quoted(name)).Append("\nmsgstr ").Append(CatalogueTests.Quoted(Marked(name))).Append('\n');
         foreach (var message in messages.Where(m => m.Length > 0).Distinct())
             text.Append("\nmsgid ").Append(CatalogueTests.Quoted(message)).Append("\nmsgstr ").Append(CatalogueTests.Quoted(Marked(message))).Append('\n');
         using var reader = new StringReader(text.ToString());

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
@@ -11,23 +13,41 @@ using BrewDeck.Tests.Planning;
 namespace BrewDeck.Tests.Deck.Tongues;
 
 /// <summary>
-/// Whatever stands on a screen of a brew day is a message of the catalogues, a number with its unit, or what the brewer named so.
-/// On demand until each word that it finds is put through <c>Text</c> or named here.
+/// Whatever stands on a screen is a message of the catalogues, a number with its unit, or what the brewer named so: each word that is
+/// found is put through <c>Text</c>, or named here. The whole of it takes over ten seconds and runs on demand.
 /// </summary>
 public sealed class NoEnglishTests
 {
-    private static readonly Tongue Marked = MarkedTongue.Of(SourceTexts.Deck.Said.Select(t => t.Text));
+    private static readonly Tongue Marked = MarkedTongue.Of(SourceTexts.Deck.Said.Select(t => t.Text), UsualNames());
 
     /// <summary>Units, keys and names that are the same in each language, and what this test types.</summary>
     private static readonly ImmutableHashSet<string> Anywhere =
     [
-        "BrewDeck", "IBU", "EBC", "SRM", "kW", "kg", "mL", "mg", "Ca", "Mg", "Na", "Cl", "SO", "CaCO", "pH", "SG", "min", "Tinseth", "Rager", "bx",
+        "BrewDeck", "IBU", "EBC", "SRM", "kW", "kg", "mL", "mg", "Ca", "Mg", "Na", "Cl", "SO", "CaCO", "pH", "SG", "mm", "kJ", "min", "Tinseth", "Rager", "bx",
         "space", "enter", "esc", "tab", "up", "down", "left", "right", "page", "home", "end", "backspace", "go", "on",
     ];
 
-    private readonly SortedSet<string> _left = new(StringComparer.Ordinal);
+    /// <summary>Words that came from elsewhere, each with the line where it was first seen.</summary>
+    private readonly SortedDictionary<string, string> _left = new(StringComparer.Ordinal);
     private readonly HashSet<string> _named = new(Anywhere.Concat(Words(string.Join(' ', Names()))), StringComparer.OrdinalIgnoreCase);
     private Screen? _last;
+
+    /// <summary>The share of it that each run has time for: to the deck, its keys, a recipe, and the questions of a set-up.</summary>
+    [Fact]
+    public void To_the_deck_and_a_little_beside_it()
+    {
+        var store = new MemoryStore();
+        var player = new Player(store, tongue: Marked, ports: new(store, new TwoHouses(), Writer: new Drafts())) { Shown = Look };
+        player.Key(KeyName.Home).Down(3).Enter().Enter().Keys("e");
+        EachRow(player);
+        SetUp(player, 4);
+        Home(player);
+        player.Key(KeyName.Home);
+        Choose(player);
+        EachKey(player);
+
+        None();
+    }
 
     [Fact(Explicit = true)]
     public void From_the_opening_page_to_pitched_wort()
@@ -47,7 +67,7 @@ public sealed class NoEnglishTests
         player.RunUntil(s => s.Status == RunStatus.Complete);
         EachKey(player);
 
-        Assert.Empty(_left);
+        None();
     }
 
     [Fact(Explicit = true)]
@@ -62,7 +82,111 @@ public sealed class NoEnglishTests
                 player.Keys(key.ToString());
         }
 
-        Assert.Empty(_left);
+        None();
+    }
+
+    /// <summary>The pages before and after the day; each row of them that asks something refuses nonsense.</summary>
+    [Fact(Explicit = true)]
+    public void Beside_the_day()
+    {
+        var store = new MemoryStore();
+        var player = new Player(store, tongue: Marked, ports: new(store, new TwoHouses(), Writer: new Drafts()) { Exercises = new NonePassed() }) { Shown = Look };
+        Exercises(player);
+        Recipes(player);
+        SetUp(player, 5);
+        Reckoner(player);
+        Open(player, 0);
+        player.Enter().Enter().Enter().Enter().RunUntil(s => s.Status == RunStatus.Complete).Space().Keys("f");
+        EachRow(player);
+        Open(player, 2);
+        player.Keys("mcorrreehh").Keys("s").Line("nonsense").Keys("t");
+        Open(player, 3);
+        player.Enter().Keys("a");
+        Open(player, 7);
+
+        None();
+    }
+
+    private static void Exercises(Player player)
+    {
+        Open(player, 1);
+        player.Down(6);
+    }
+
+    private static void Recipes(Player player)
+    {
+        Open(player, 4);
+        player.Enter().Keys("e");
+        EachRow(player);
+        Home(player);
+        Open(player, 4);
+        player.Enter().Keys("b");
+        EachRow(player);
+        player.Space();
+    }
+
+    private static void SetUp(Player player, int row)
+    {
+        Open(player, row);
+        for (var i = 0; i < 60 && player.Screen is ListScreen { Overlay: null } page && !page.Title.Contains(':', StringComparison.Ordinal); i++)
+        {
+            if (page.Rows.Length is 2 or 3)
+                player.Down().Enter();
+            if (player.Screen.Overlay is EntryOverlay)
+                player.Line("nonsense").Escape().Key(KeyName.Home).Enter();
+            else if (page.Rows.Length is not (2 or 3))
+                player.Enter();
+        }
+    }
+
+    private static void Reckoner(Player player)
+    {
+        Open(player, 6);
+        for (var row = 0; row < 21 && player.Screen is ListScreen; row++)
+        {
+            player.Enter();
+            EachRow(player);
+            player.Escape().Down();
+        }
+    }
+
+    /// <summary>Goes down a page and takes each row; what is asked gets nonsense.</summary>
+    private static void EachRow(Player player)
+    {
+        var title = player.Screen.Title;
+        for (var row = 0; player.Screen is ListScreen list && row < list.Rows.Length; row++)
+        {
+            player.Key(KeyName.Home).Down(row).Enter();
+            for (var option = (player.Screen.Overlay as ChoiceOverlay)?.Options.Length - 1 ?? 0; option >= 0; option--)
+            {
+                if (player.Screen.Overlay is null)
+                    player.Key(KeyName.Home).Down(row).Enter();
+                if (player.Screen.Overlay is ChoiceOverlay)
+                    player.Key(KeyName.Home).Down(option).Enter();
+                if (player.Screen.Overlay is EntryOverlay)
+                    player.Line("nonsense");
+                for (var i = 0; i < 4 && (player.Screen.Overlay is not null || !player.Screen.Title.StartsWith(title, StringComparison.Ordinal)); i++)
+                    player.Escape();
+            }
+        }
+    }
+
+    private static void Open(Player player, int row)
+    {
+        Home(player);
+        player.Key(KeyName.Home).Down(row).Enter();
+    }
+
+    private static void Home(Player player)
+    {
+        for (var i = 0; i < 9 && player.Screen.Title != "BrewDeck"; i++)
+        {
+            player.Escape();
+            // a recipe that was changed is left as it was
+            if (player.Screen.Overlay is ChoiceOverlay)
+                player.Down(2).Enter();
+        }
+        Assert.Equal("BrewDeck", player.Screen.Title);
     }
 
     /// <summary>Each choice of the day is asked for and refuses nonsense.</summary>
@@ -108,6 +232,8 @@ public sealed class NoEnglishTests
         }
     }
 
+    private void None() => Assert.True(_left.Count == 0, string.Join("\n", _left.Select(w => $"{w.Key}: {w.Value}")));
+
     private void Look(Screen screen)
     {
         // a countdown's second changes nothing of the words
@@ -123,18 +249,26 @@ public sealed class NoEnglishTests
         ];
         if (screen is ListScreen list)
             all = all.Concat(list.Columns.Select(c => c.Header));
-        _left.UnionWith(Words(string.Join(' ', all)).Where(w => !_named.Contains(w)));
+        foreach (var line in all)
+        {
+            foreach (var word in Words(line).Where(w => !_named.Contains(w)))
+                _left.TryAdd(word, line);
+        }
     }
 
     private static IEnumerable<string> Words(string text) =>
         string.Concat(text.Select(c => char.IsAsciiLetter(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 1);
+
+    /// <summary>Usual things have a name in each language: those of the first one.</summary>
+    private static IEnumerable<string> UsualNames() =>
+        Tongue.Of("de")!.Messages.Keys.Where(k => k.StartsWith("name" + Catalogue.ContextMark, StringComparison.Ordinal)).Select(k => k[("name" + Catalogue.ContextMark).Length..]);
 
     /// <summary>What the brewer named.</summary>
     private static IEnumerable<string> Names() =>
     [
         Demo.House.Name, Demo.House.Fermenter.Name, .. Demo.House.Vessels.SelectMany(v => new[] { v.Id, v.Name }), .. Demo.House.Pumps.Select(p => p.Id),
         Demo.Amber.Name, Demo.Amber.Style, Demo.Amber.Notes, Demo.Amber.Yeast.Name, .. Demo.Amber.Grist.Select(g => g.Name),
-        .. Demo.Amber.Hops.Select(h => h.Name), .. Demo.Amber.Others.Select(o => o.Name), .. Demo.Amber.Rests.Select(r => r.Name), "nonsense Too much Broken fermenter",
+        .. Demo.Amber.Hops.Select(h => h.Name), .. Demo.Amber.Others.Select(o => o.Name), .. Demo.Amber.Rests.Select(r => r.Name), "nonsense Too much Broken fermenter Garage", "broken.toml:3: unknown key 'vesel', did you mean 'vessel'?",
     ];
 
     private sealed class Showing(Sign sign) : IRehearsalControls
@@ -148,5 +282,27 @@ public sealed class NoEnglishTests
         public IReadOnlyList<Sign> Signs => [sign];
 
         public IReadOnlyList<Dial> Dials => [new("kettle", 20, 10)];
+    }
+
+    private sealed class Drafts : IProfileWriter
+    {
+        public ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now) => new(brewhouse.Name, "nonsense");
+
+        public ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now) => new(recipe.Name, "nonsense");
+
+        public IReadOnlyList<string> Draft(string name) => [];
+
+        public void KeepDraft(string name, IReadOnlyList<string> lines)
+        {
+        }
+    }
+
+    private sealed class NonePassed : IExerciseBook
+    {
+        public bool HasPassed(int number) => number == 1;
+
+        public void Keep(int number, int batch, bool passed, DateTimeOffset now)
+        {
+        }
     }
 }

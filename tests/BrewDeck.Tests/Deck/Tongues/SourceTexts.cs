@@ -81,8 +81,22 @@ internal sealed class SourceTexts
     private static string Unescaped(InterpolatedStringTextSyntax words) => words.TextToken.ValueText.Replace("{{", "{", StringComparison.Ordinal).Replace("}}", "}", StringComparison.Ordinal);
 
     private static bool IsSaid(ExpressionSyntax text, SemanticModel model) =>
-        model.GetTypeInfo(text).ConvertedType?.Name is "Phrase" or "TextHandler"
+        IsPhrase(text, model) || (text is LiteralExpressionSyntax && Outermost(text) is ExpressionSyntax whole && IsPhrase(whole, model))
         || (text.Parent is ArgumentSyntax { Parent.Parent: InvocationExpressionSyntax call } && model.GetSymbolInfo(call).Symbol is IMethodSymbol { Name: "Text", ContainingType.Name: "Notation" });
+
+    private static bool IsPhrase(ExpressionSyntax text, SemanticModel model)
+    {
+        var type = model.GetTypeInfo(text).ConvertedType;
+        return (type is INamedTypeSymbol { Name: "Nullable", TypeArguments: [var inner] } ? inner : type)?.Name is "Phrase" or "TextHandler";
+    }
+
+    /// <summary>The choice that a text is an arm of, or itself.</summary>
+    private static SyntaxNode Outermost(SyntaxNode at)
+    {
+        while (at.Parent is ParenthesizedExpressionSyntax or ConditionalExpressionSyntax or SwitchExpressionArmSyntax or SwitchExpressionSyntax)
+            at = at.Parent;
+        return at;
+    }
 
     /// <summary>Names of units and of the program's own things are the same everywhere.</summary>
     private static readonly ImmutableHashSet<string> Wordless =
@@ -106,9 +120,15 @@ internal sealed class SourceTexts
         var at = text.Parent;
         while (at is ParenthesizedExpressionSyntax or ConditionalExpressionSyntax or SwitchExpressionArmSyntax or SwitchExpressionSyntax or BinaryExpressionSyntax)
             at = at.Parent;
+        if (at is ArgumentSyntax { Parent: BracketedArgumentListSyntax })
+            return true;
         return at is ArgumentSyntax { Parent: ArgumentListSyntax { Parent: { } call } list } argument && model.GetSymbolInfo(call).Symbol is IMethodSymbol method
-            && (IsOfTheFramework(method) || Takes(method, argument, list) is "format" or "unit" or "code" or "id" or "figure" or "word" or "bareUnit" or "key");
+            && (IsOfTheFramework(method) || IsKey(Takes(method, argument, list)?.ToLowerInvariant() ?? "", method.ContainingNamespace.Name));
     }
+
+    /// <summary>A sum is called by its name on the command line; its examples are numbers with units.</summary>
+    private static bool IsKey(string parameter, string space) => parameter is "format" or "unit" or "code" or "id" or "figure" or "word" or "bareunit" or "key"
+        || (space is "Reckoning" or "SetUp" or "Trends" && parameter is "name" or "example" or "preset" or "default" or "usual" or "options" or "ion" or "usualheat");
 
     private static bool IsOfTheFramework(IMethodSymbol method) =>
         method.ContainingNamespace.ToString()!.StartsWith("System", StringComparison.Ordinal) && method.Name is not ("Concat" or "Append" or "Prepend" or "Add" or "Create");
