@@ -18,7 +18,7 @@ internal static class TrendsPages
         if (drawings.IsEmpty)
             shell.Say(shell.Notation.Text("None of these batches has a complete day with figures to follow."), Tone.Warning);
         else
-            shell.Push(new ChartsPage(shell, shell.Notation.Text($"Trends over {complete.Length} batches"), drawings));
+            shell.Push(new ChartsPage(shell, shell.Notation.Text($"Trends over {Counts.Batches(complete.Length, shell.Notation)}"), drawings));
     });
 
     private static ImmutableArray<Drawing> Drawings(IReadOnlyList<(BatchHead Head, double?[] Values)> rows, Notation notation) =>
