@@ -113,7 +113,7 @@ internal sealed class LessonsPage : ListPage
         }
         Ask(new ChoiceAsk(
             this,
-            $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation))}: {LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation)} -> {LessonWords.Value(lesson.Parameter, lesson.Proposed, Shell.Notation)}?",
+            $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation))}: {Change(lesson)}?",
             [Line.Of(Shell.Notation.Text("The profile keeps its comments and gets a dated note; the old version stays beside it."), Tone.Muted)],
             [new Row([Shell.Notation.Text("Leave it as it is")]), new Row([Shell.Notation.Text("Accept it into the profile")])],
             (row, at) =>
@@ -122,6 +122,10 @@ internal sealed class LessonsPage : ListPage
                     Accept(lesson, at);
             }));
     }
+
+    private string Change(Lesson lesson) => lesson.Moves
+        ? $"{LessonWords.Value(lesson.Parameter, lesson.Current, Shell.Notation)} -> {LessonWords.Value(lesson.Parameter, lesson.Proposed, Shell.Notation)}"
+        : Shell.Notation.Text("narrower bands");
 
     private void Accept(Lesson lesson, DateTimeOffset now) => Shell.Try(() =>
     {

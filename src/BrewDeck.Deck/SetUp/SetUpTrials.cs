@@ -1,8 +1,8 @@
 using System.Globalization;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Physics;
-using BrewDeck.Deck.Wording;
 using BrewDeck.Deck.Reckoning;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.SetUp;

@@ -6,6 +6,7 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
+using Humanizer;
 
 namespace BrewDeck.Commands;
 
@@ -29,7 +30,7 @@ internal static class LessonsCommand
 
     private static void Write(TextWriter output, Brewhouse house, ImmutableArray<BatchTrace> batches, ImmutableArray<Lesson> lessons, int left)
     {
-        output.WriteLine($"Lessons for {house.Name} from {(batches.Length == 1 ? "1 batch" : $"{batches.Length} batches")}");
+        output.WriteLine($"Lessons for {house.Name} from {"batch".ToQuantity(batches.Length)}");
         if (left > 0)
             output.WriteLine($"{NoneFound.Rehearsed(left)} of it not counted: --rehearsed takes {(left == 1 ? "it" : "them")} in");
         foreach (var lesson in lessons)

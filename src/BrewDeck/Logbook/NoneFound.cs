@@ -1,5 +1,6 @@
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
+using Humanizer;
 
 namespace BrewDeck.Logbook;
 
@@ -14,5 +15,5 @@ internal static class NoneFound
         return Names.Sentence(left == 0 ? $"{none} here." : $"{none} here but {Rehearsed(left)}: --rehearsed shows {(left == 1 ? "it" : "them")}.");
     }
 
-    public static string Rehearsed(int count) => count == 1 ? "1 rehearsed batch" : $"{count} rehearsed batches";
+    public static string Rehearsed(int count) => "rehearsed batch".ToQuantity(count);
 }

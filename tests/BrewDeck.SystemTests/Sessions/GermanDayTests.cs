@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
-using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 using static BrewDeck.SystemTests.Sessions.AtTheKeys;
@@ -144,7 +143,7 @@ public sealed class GermanDayTests
             if (at.Session.Screen.Overlay is ChoiceOverlay { Question: "Dieses Rezept verlassen?" })
                 at.Strike(Down, Down, Enter);
             else
-                at.Strike(Escape);
+                at.Strike(at.Session.Screen is DeckScreen ? "q" : Escape);
         }
         Assert.Equal("BrewDeck", at.Session.Screen.Title);
     }

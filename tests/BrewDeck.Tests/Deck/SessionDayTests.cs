@@ -31,7 +31,7 @@ public class SessionDayTests
         _brewer.Space();
         Assert.Contains("Batch 1", _brewer.Screen.Title, StringComparison.Ordinal);
         Assert.Contains("Pitch the yeast", _brewer.Text, StringComparison.Ordinal);
-        _brewer.Escape().Escape().Down().Enter();
+        _brewer.Escape().Keys("q").Down().Enter();
         Assert.Contains("> 1 | 2026-01-01 08:00 | Quayside Amber | done", _brewer.Text, StringComparison.Ordinal);
     }
 

@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
