@@ -19,15 +19,15 @@ internal static class DayRows
         [
             new DayRow.GoOn(notation.Text("See the plan")),
             new DayRow.Typed(notation.Text("Into the fermenter"), c => notation.Volume(c.BatchL ?? brewhouse.UsualBatchL ?? recipe.BatchL), notation.Text("cold wort, such as 40 L"),
-                typing.Quantity(ReadingKind.Volume, 1, 2000, (c, v) => c with { BatchL = v })),
+                typing.Quantity(ReadingKind.Volume, (1, 2000), (c, v) => c with { BatchL = v })),
             .. brewhouse.CanSparge ? [new DayRow.Turns(notation.Text("Sparge"), c => Names.Sparge(c.Sparge, notation), c => c with { Sparge = Turn(c.Sparge) })] : ImmutableArray<DayRow>.Empty,
             new DayRow.Turns(notation.Text("Circuits in use"), c => notation.Text($"{c.Circuits ?? most} of {most}"), c => c with { Circuits = (c.Circuits ?? most) % most + 1 })
             {
                 Digit = (c, n) => n >= 1 && n <= most ? c with { Circuits = n } : null,
             },
-            new DayRow.Typed(notation.Text("Source water"), c => notation.Temp(c.SourceWaterC), notation.Text("as it comes from the tap"), typing.Quantity(ReadingKind.Temperature, 0, 60, (c, v) => c with { SourceWaterC = v })),
-            new DayRow.Typed(notation.Text("Room"), c => notation.Temp(c.AmbientC), notation.Text("where the brewhouse stands"), typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { AmbientC = v })),
-            new DayRow.Typed(notation.Text("Grain"), c => notation.Temp(c.GrainC), notation.Text("in the sack"), typing.Quantity(ReadingKind.Temperature, -10, 45, (c, v) => c with { GrainC = v })),
+            new DayRow.Typed(notation.Text("Source water"), c => notation.Temp(c.SourceWaterC), notation.Text("as it comes from the tap"), typing.Quantity(ReadingKind.Temperature, DayBounds.SourceWaterC, (c, v) => c with { SourceWaterC = v })),
+            new DayRow.Typed(notation.Text("Room"), c => notation.Temp(c.AmbientC), notation.Text("where the brewhouse stands"), typing.Quantity(ReadingKind.Temperature, DayBounds.AmbientC, (c, v) => c with { AmbientC = v })),
+            new DayRow.Typed(notation.Text("Grain"), c => notation.Temp(c.GrainC), notation.Text("in the sack"), typing.Quantity(ReadingKind.Temperature, DayBounds.GrainC, (c, v) => c with { GrainC = v })),
             new DayRow.Typed(notation.Text("Above the sea"), c => notation.Height(c.AltitudeM), notation.Text("such as 350 m or 1200 ft"), typing.Height),
             new DayRow.Typed(notation.Text("Start"), Start(notation), notation.Text("time of day such as 8:30; nothing: when you begin"), typing.Clock((c, t) => c with { Start = t, Finish = t is null ? c.Finish : null })),
             new DayRow.Typed(notation.Text("Finish by"), Finish(notation), notation.Text("time of day such as 17:00; nothing: no wish"), typing.Clock((c, t) => c with { Finish = t, Start = t is null ? c.Start : null })),

@@ -10,30 +10,29 @@ namespace BrewDeck.Deck.Pages;
 internal sealed class DayTyping(Typed reader, Notation notation)
 {
     private const double MetresPerFoot = 0.3048;
-    private const double Lowest = -400;
-    private const double Highest = 5000;
 
-    public DayRow.Reader Quantity(ReadingKind kind, double low, double high, Func<DayChoices, double, DayChoices> with) =>
+    public DayRow.Reader Quantity(ReadingKind kind, (double Least, double Most) bounds, Func<DayChoices, double, DayChoices> with) =>
         (DayChoices choices, string text, DateTimeOffset _, out string reason) =>
         {
             if (!reader.TryRead(kind, text, out var value, out reason))
                 return null;
-            if (value >= low && value <= high)
+            if (value >= bounds.Least && value <= bounds.Most)
                 return with(choices, value);
-            reason = notation.Text($"{Write(kind, value)} is outside {Write(kind, low)} to {Write(kind, high)}.");
+            reason = notation.Text($"{Write(kind, value)} is outside {Write(kind, bounds.Least)} to {Write(kind, bounds.Most)}.");
             return null;
         };
 
     /// <summary>Heights of places: the quantity reader's lengths are those of vessels and end at 1000 m.</summary>
     public DayChoices? Height(DayChoices choices, string text, DateTimeOffset now, out string reason)
     {
+        var (lowest, highest) = DayBounds.AltitudeM;
         var typed = text.Trim().ToLowerInvariant();
         var feet = typed.EndsWith("ft", StringComparison.Ordinal) || (notation.Units == UnitSystem.Us && !typed.EndsWith('m'));
-        reason = notation.Text($"Type a height from {notation.Height(Lowest)} to {notation.Height(Highest)}, such as 350 m or 1200 ft.");
+        reason = notation.Text($"Type a height from {notation.Height(lowest)} to {notation.Height(highest)}, such as 350 m or 1200 ft.");
         if (Number(typed.Replace("ft", "", StringComparison.Ordinal).Replace("m", "", StringComparison.Ordinal)) is not { } number)
             return null;
         var metres = feet ? number * MetresPerFoot : number;
-        return metres is >= Lowest and <= Highest ? choices with { AltitudeM = metres } : null;
+        return metres >= lowest && metres <= highest ? choices with { AltitudeM = metres } : null;
     }
 
     public DayRow.Reader Clock(Func<DayChoices, DateTimeOffset?, DayChoices> with) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
@@ -19,7 +20,7 @@ internal static class MashSums
                 Mass("grain", "grist", "9 kg"),
                 Volume("water", "strike liquor, measured cold", "27 L"),
                 Temp("target", "mash wanted", 30, 80, "66 °C"),
-                Temp("grain-temp", "grist at", -10, 45, "18 °C", "18 °C"),
+                Temp("grain-temp", "grist at", DayBounds.GrainC.Least, DayBounds.GrainC.Most, "18 °C", "18 °C"),
                 Tun(),
                 Temp("tun-temp", "tun at", -10, 90, "18 °C", "18 °C"),
             ],

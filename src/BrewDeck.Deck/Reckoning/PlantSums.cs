@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -13,7 +14,7 @@ internal static class PlantSums
             "boiling-point",
             "Boiling point at a height",
             [
-                new SumInput.Quantity("altitude", "above the sea", Dimension.Length, "m", -400, 5000, "600 m"),
+                new SumInput.Quantity("altitude", "above the sea", Dimension.Length, "m", DayBounds.AltitudeM.Least, DayBounds.AltitudeM.Most, "600 m"),
                 Gravity("gravity", "gravity", "1.050", "1.000"),
             ],
             [new("water_c", "water boils at", "°C"), new("wort_c", "this wort at", "°C"), new("hop_speed", "hops isomerise, times sea level", "", "0.00")],

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Commands;
@@ -15,10 +16,10 @@ internal sealed class DayOptionSet(Option<UnitSystem> units)
     private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water, coil or decoction; without it as the brewhouse usually does.", HelpName = "METHOD" };
     private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
-    private readonly Option<string?> _source = new("--source-water") { Description = "Temperature of the source water, 0 to 60 °C.", HelpName = "TEMP" };
-    private readonly Option<string?> _ambient = new("--ambient") { Description = "Temperature of the room, -10 to 45 °C.", HelpName = "TEMP" };
-    private readonly Option<string?> _grain = new("--grain") { Description = "Temperature of the grist, -10 to 45 °C.", HelpName = "TEMP" };
-    private readonly Option<string?> _altitude = new("--altitude") { Description = "Height above the sea, such as \"350 m\", -400 to 5000 m.", HelpName = "LENGTH" };
+    private readonly Option<string?> _source = new("--source-water") { Description = $"Temperature of the source water, {Span(DayBounds.SourceWaterC)} °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _ambient = new("--ambient") { Description = $"Temperature of the room, {Span(DayBounds.AmbientC)} °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _grain = new("--grain") { Description = $"Temperature of the grist, {Span(DayBounds.GrainC)} °C.", HelpName = "TEMP" };
+    private readonly Option<string?> _altitude = new("--altitude") { Description = $"Height above the sea, such as \"350 m\", {Span(DayBounds.AltitudeM)} m.", HelpName = "LENGTH" };
 
     private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
     private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
@@ -55,4 +56,6 @@ internal sealed class DayOptionSet(Option<UnitSystem> units)
         Water = parsed.GetValue(_water),
         WaterTarget = parsed.GetValue(_target),
     };
+
+    private static string Span((double Least, double Most) bounds) => FormattableString.Invariant($"{bounds.Least} to {bounds.Most}");
 }
