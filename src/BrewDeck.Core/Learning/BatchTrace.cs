@@ -39,10 +39,6 @@ public sealed class BatchTrace
         return state is { Status: RunStatus.Complete, Plan: not null } ? new(number, state, atStart) { OpenedMs = events[0].AtMs } : null;
     }
 
-    public IEnumerable<RunStep> Done(Func<StepSpec, bool> wanted) => Final.Steps.Where(s => s.Status == RunStatus.Complete && wanted(s.Spec));
-
-    public RunStep? LastDone(Func<StepSpec, bool> wanted) => Done(wanted).LastOrDefault();
-
     public LivePlant? AtStart(RunStep step) => _atStart.GetValueOrDefault(step.Spec.Id);
 
     /// <summary>The first reading of a kind at a vessel within a step's own time.</summary>

@@ -1,66 +1,7 @@
 using BrewDeck.Core.Physics;
-using BrewDeck.Core.Planning;
-using BrewDeck.Core.Running;
 using static BrewDeck.Core.Learning.InstrumentErrors;
 
 namespace BrewDeck.Core.Learning;
-
-/// <summary>What boiled off by the kettle's levels, in litres at 20 °C, with what remedies put in taken out again: lessons and trends rest on this one sum.</summary>
-/// <param name="BeforeL">At the first level.</param>
-/// <param name="AfterL">At the last level.</param>
-/// <param name="BoiledH">Into the boil at the last level.</param>
-/// <param name="OverH">Between the first level and the last.</param>
-public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, double AfterL, double BoiledH, double OverH)
-{
-    private const double ShortestH = 0.4;
-
-    /// <summary>Room that dissolved extract takes: sucrose in solution at 20 °C.</summary>
-    private const double DissolvedLPerKg = 0.62;
-
-    /// <summary>Null when there are no two levels far enough apart.</summary>
-    public static BoiledOff? Of(RunState state)
-    {
-        if (state.Plan is not { } plan || LastDone(state, k => k == StepKind.HeatToBoil)?.EndedMs is not { } boils
-            || LastDone(state, k => k == StepKind.Boil)?.EndedMs is not { } over)
-            return null;
-        var kettle = plan.Brewhouse.Kettle.Id;
-        var since = LastDone(state, k => k is StepKind.Lauter or StepKind.RunOff)?.StartedMs ?? boils;
-        var points = state.Readings
-            .Where(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == kettle && r.AtMs >= since && r.AtMs <= over + 600_000)
-            .Select(r => (Hours: (Math.Clamp(r.AtMs, boils, over) - boils) / 3.6e6, CoolL: CoolL(state, r))).ToList();
-        if (points.Count < 2 || points.Max(p => p.Hours) - points.Min(p => p.Hours) < ShortestH)
-            return null;
-        var (slope, sd) = Line(points);
-        var perL = Water.DensityKgPerM3(20) / 1000;
-        return new(-slope * perL, sd * perL, points[0].CoolL, points[^1].CoolL, points.Max(p => p.Hours), points.Max(p => p.Hours) - points.Min(p => p.Hours));
-    }
-
-    private static RunStep? LastDone(RunState state, Func<StepKind, bool> wanted) =>
-        state.Steps.LastOrDefault(s => s.Status == RunStatus.Complete && wanted(s.Spec.Kind));
-
-    private static double CoolL(RunState state, TakenReading read) =>
-        LauterEvidence.CoolL(read, SugarSolution.PlatoFromSg(state.Plan!.Totals.OriginalGravitySg), 99) - PutInL(state, read.AtMs);
-
-    /// <summary>
-    /// What remedies have put into the kettle by then, litres at 20 °C, and with it the water that did not boil off meanwhile because the
-    /// heat went into what was added.
-    /// </summary>
-    private static double PutInL(RunState state, long atMs) => state.Steps
-        .Where(s => s.Status == RunStatus.Complete && s.Spec.Kind is StepKind.AddWater or StepKind.AddExtract && s.Spec.Vessel == state.Plan!.Brewhouse.Kettle.Id)
-        .Where(s => s.EndedMs <= atMs)
-        .Sum(s => (s.Spec.VolumeL ?? 0) * (1 + NotBoiledOff(state.Plan!, s)) + s.Spec.Charges.Sum(c => c.WaterKg + DissolvedLPerKg * c.ExtractKg));
-
-    private static double NotBoiledOff(Plan plan, RunStep step) =>
-        Water.SpecificHeatJPerKgK(60) * (100 - (step.Spec.TargetC ?? plan.Choices.SourceWaterC)) / Water.LatentHeatJPerKg(100);
-
-    /// <summary>A straight line; each level is read as well as any other.</summary>
-    private static (double Slope, double Sd) Line(List<(double Hours, double CoolL)> points)
-    {
-        double x = points.Average(p => p.Hours), y = points.Average(p => p.CoolL);
-        var xx = points.Sum(p => Squared(p.Hours - x));
-        return (points.Sum(p => (p.Hours - x) * (p.CoolL - y)) / xx, VolumeNoiseL / Math.Sqrt(xx));
-    }
-}
 
 /// <summary>The kettle's volume falling over the boil: evaporation, by a straight line through its readings.</summary>
 internal static class BoilEvidence

@@ -13,7 +13,7 @@ internal static class CastOutEvidence
 
     private static IEnumerable<Evidence> Pump(BatchTrace batch)
     {
-        if (batch.Plan.Brewhouse.Pumps.IsEmpty || batch.LastDone(s => s.Kind == StepKind.TransferStrike) is not { Spec.VolumeL: > 5 and { } litres } step)
+        if (batch.Plan.Brewhouse.Pumps.IsEmpty || batch.Final.LastDone(s => s.Kind == StepKind.TransferStrike) is not { Spec.VolumeL: > 5 and { } litres } step)
             yield break;
         var seconds = batch.SecondsOf(step) - KeyDelayS;
         if (seconds < 30)
@@ -27,7 +27,7 @@ internal static class CastOutEvidence
     private static IEnumerable<Evidence> CastOut(BatchTrace batch)
     {
         const string fermenter = PlantSetting.FermenterId;
-        if (batch.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
+        if (batch.Final.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
             || batch.Within(step, ReadingKind.Volume, fermenter) is not { } read)
             yield break;
         var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
@@ -42,9 +42,9 @@ internal static class CastOutEvidence
     private static Evidence? Behind(BatchTrace batch, LivePlant live, TakenReading read, double seenL)
     {
         var house = batch.Plan.Brewhouse;
-        var knockOut = batch.LastDone(s => s.Kind == StepKind.KnockOut);
+        var knockOut = batch.Final.LastDone(s => s.Kind == StepKind.KnockOut);
         if (knockOut is null || batch.Within(knockOut, ReadingKind.Volume, house.Kettle.Id) is not { } before || Changed(batch, before)
-            || batch.LastDone(s => s.Kind == StepKind.Whirlpool) is not { } whirlpool || batch.AtStart(whirlpool) is not { } hot)
+            || batch.Final.LastDone(s => s.Kind == StepKind.Whirlpool) is not { } whirlpool || batch.AtStart(whirlpool) is not { } hot)
             return null;
         var kettle = live.Setting.IndexOf(house.Kettle.Id);
         var knockedOut = LauterEvidence.CoolL(before, live.Plant.Vessels[kettle].Plato, 98);
@@ -56,7 +56,7 @@ internal static class CastOutEvidence
     }
 
     /// <summary>A remedy has put something into the kettle since then, or boiled it once more.</summary>
-    private static bool Changed(BatchTrace batch, TakenReading since) => batch
+    private static bool Changed(BatchTrace batch, TakenReading since) => batch.Final
         .Done(s => s.Kind is StepKind.AddWater or StepKind.AddExtract or StepKind.Boil && s.Vessel == batch.Plan.Brewhouse.Kettle.Id)
         .Any(s => s.EndedMs >= since.AtMs);
 

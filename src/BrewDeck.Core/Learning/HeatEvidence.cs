@@ -15,9 +15,9 @@ internal static class HeatEvidence
 
     public static IEnumerable<Evidence> Of(BatchTrace batch) =>
     [
-        .. batch.Done(s => s.Kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatToBoil)
+        .. batch.Final.Done(s => s.Kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatToBoil)
             .Select(s => HeatUp(batch, s)).OfType<Evidence>().GroupBy(e => e.Parameter).Select(Together),
-        .. batch.Done(s => s.Kind == StepKind.Rest).Select(s => Rest(batch, s)).OfType<Evidence>(),
+        .. batch.Final.Done(s => s.Kind == StepKind.Rest).Select(s => Rest(batch, s)).OfType<Evidence>(),
     ];
 
     private static Evidence? HeatUp(BatchTrace batch, RunStep step)

@@ -10,7 +10,7 @@ internal static class LauterEvidence
 {
     public static IEnumerable<Evidence> Of(BatchTrace batch)
     {
-        var steps = batch.Done(s => s.Kind is StepKind.Lauter or StepKind.RunOff or StepKind.BatchSparge).ToList();
+        var steps = batch.Final.Done(s => s.Kind is StepKind.Lauter or StepKind.RunOff or StepKind.BatchSparge).ToList();
         var runs = steps.Where(s => s.Spec.Kind != StepKind.BatchSparge).ToList();
         var kettle = batch.Plan.Brewhouse.Kettle.Id;
         if (runs.Count == 0 || batch.AtStart(steps[0]) is not { } live || batch.Within(runs[^1], ReadingKind.Volume, kettle) is not { } read)
@@ -68,7 +68,7 @@ internal static class LauterEvidence
     private static LivePlant AsRead(BatchTrace batch, LivePlant live)
     {
         var tun = live.Setting.IndexOf(batch.Plan.Brewhouse.MashTun.Id);
-        if (batch.LastDone(s => s.Kind == StepKind.Vorlauf) is not { } vorlauf
+        if (batch.Final.LastDone(s => s.Kind == StepKind.Vorlauf) is not { } vorlauf
             || batch.Within(vorlauf, ReadingKind.Gravity, batch.Plan.Brewhouse.MashTun.Id) is not { } read)
             return live;
         var mash = Assimilate.Gravity(live.Plant.Vessels[tun], read.Reading.Value);

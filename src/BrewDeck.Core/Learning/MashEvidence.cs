@@ -11,7 +11,7 @@ internal static class MashEvidence
     public static IEnumerable<Evidence> Of(BatchTrace batch)
     {
         var tun = batch.Plan.Brewhouse.MashTun.Id;
-        if (batch.LastDone(s => s.Kind == StepKind.Vorlauf) is not { } step || batch.Within(step, ReadingKind.Gravity, tun) is not { } read)
+        if (batch.Final.LastDone(s => s.Kind == StepKind.Vorlauf) is not { } step || batch.Within(step, ReadingKind.Gravity, tun) is not { } read)
             yield break;
         var potential = Potential(batch);
         if (batch.AtStart(step) is not { } live || potential <= 0)
@@ -29,5 +29,5 @@ internal static class MashEvidence
             new DrivingReading("mash_gravity_sg", read.Reading.Value), new DrivingReading("mash_water_kg", mash.WaterKg), new DrivingReading("grist_extract_kg", potential));
     }
 
-    private static double Potential(BatchTrace batch) => batch.Done(s => s.Kind == StepKind.DoughIn).Sum(s => s.Spec.Charges.Sum(c => c.ExtractKg));
+    private static double Potential(BatchTrace batch) => batch.Final.Done(s => s.Kind == StepKind.DoughIn).Sum(s => s.Spec.Charges.Sum(c => c.ExtractKg));
 }

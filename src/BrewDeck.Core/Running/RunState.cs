@@ -83,6 +83,10 @@ public sealed record RunState
 
     public RunStep? Step(string id) => Steps.FirstOrDefault(s => s.Spec.Id == id);
 
+    public IEnumerable<RunStep> Done(Func<StepSpec, bool> wanted) => Steps.Where(s => s.Status == RunStatus.Complete && wanted(s.Spec));
+
+    public RunStep? LastDone(Func<StepSpec, bool> wanted) => Done(wanted).LastOrDefault();
+
     /// <summary>Seconds since the start of the day; 0 before it began.</summary>
     public double SecondsAt(long ms) => DayStartMs is { } start ? Math.Max(0, (ms - start) / 1000.0) : 0;
 

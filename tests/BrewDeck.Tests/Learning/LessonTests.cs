@@ -81,7 +81,7 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
         Assert.DoesNotContain(boiledAgain.SelectMany(Lessons.EvidenceOf), e => e.Parameter == LessonParameters.CastOutLoss);
 
         static bool BoiledAgain(BatchTrace batch) =>
-            batch.LastDone(s => s.Kind == StepKind.Boil)?.StartedMs > batch.LastDone(s => s.Kind == StepKind.KnockOut)?.StartedMs;
+            batch.Final.LastDone(s => s.Kind == StepKind.Boil)?.StartedMs > batch.Final.LastDone(s => s.Kind == StepKind.KnockOut)?.StartedMs;
     }
 
     [Fact]
