@@ -10,7 +10,7 @@ public sealed class Typed(Notation notation)
     /// <param name="reason">Why the text cannot be taken, one clear line; empty when it can.</param>
     public bool TryRead(ReadingKind kind, string text, out double value, out string reason)
     {
-        var read = QuantityReader.Read(text, Of(kind), Bare(kind), notation);
+        var read = QuantityReader.Read(text, Of(kind), notation.BareUnit(Of(kind)), notation);
         (value, reason) = (read.Value, read.Why ?? "");
         return read.Ok;
     }
@@ -23,13 +23,5 @@ public sealed class Typed(Notation notation)
         ReadingKind.Ph => Dimension.Acidity,
         ReadingKind.Weight => Dimension.Mass,
         _ => Dimension.Number,
-    };
-
-    private string? Bare(ReadingKind kind) => notation.Units == UnitSystem.Metric ? null : kind switch
-    {
-        ReadingKind.Temperature => notation.TempUnit,
-        ReadingKind.Volume => notation.VolumeUnit,
-        ReadingKind.Weight => "lb",
-        _ => null,
     };
 }

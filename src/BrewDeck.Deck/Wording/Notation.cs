@@ -46,6 +46,16 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 
     public string VolumeUnit => Us ? "gal" : "L";
 
+    /// <summary>What a number without a unit means; null: the unit of the records.</summary>
+    public string? BareUnit(Dimension dimension) => !Us ? null : dimension switch
+    {
+        Dimension.Temperature => TempUnit,
+        Dimension.Volume => VolumeUnit,
+        Dimension.Mass => "lb",
+        Dimension.Length => "ft",
+        _ => null,
+    };
+
     public double InTempUnit(double c) => Us ? (c * 9 / 5) + 32 : c;
 
     public double InVolumeUnit(double l) => Us ? l / LitresPerGallon : l;

@@ -94,17 +94,9 @@ internal sealed record DayOptions
     {
         if (text is null)
             return null;
-        var read = QuantityReader.Read(text, dimension, Units == UnitSystem.Metric ? null : Bare(dimension));
+        var read = QuantityReader.Read(text, dimension, Notation.BareUnit(dimension));
         return read.Ok ? read.Value : throw new UsageException($"{option}: {read.Why}");
     }
-
-    private static string? Bare(Dimension dimension) => dimension switch
-    {
-        Dimension.Volume => "gal",
-        Dimension.Temperature => "°F",
-        Dimension.Length => "ft",
-        _ => null,
-    };
 
     private double? Within(string option, string? text, (double Least, double Most) bounds, Dimension dimension = Dimension.Temperature)
     {
