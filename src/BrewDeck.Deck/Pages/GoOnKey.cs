@@ -16,8 +16,8 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         var focus = day.Focus(now);
         switch (focus.Act)
         {
-            case FocusAct.Start when page.Moment(now) is { Current.Spec.Kind: StepKind.Pitch } moment && TooWarm(moment) is { } celsius:
-                AskToPitch(focus, moment, celsius);
+            case FocusAct.Start when page.Moment(now) is { Current.Spec.Kind: StepKind.Pitch } moment && TooWarm(moment) is (var read, var planned):
+                AskToPitch(focus, moment.Notation, read, planned);
                 break;
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
@@ -32,7 +32,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 acts.Do(new RunCommand.Resume(focus.StepId), now);
                 break;
             case FocusAct.Wait:
-                AskFirst(focus, page.Moment(now));
+                AskToEnd(focus, page.Moment(now));
                 break;
             default:
                 shell.Push(new BatchPage(shell, day.Number));
@@ -45,26 +45,19 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     /// <summary>Warmer than this above the plan the yeast is asked about first, K; common practice, no source.</summary>
     private const double TooWarmK = 2;
 
-    /// <summary>The last reading in the fermenter, if it is too warm for the yeast, °C.</summary>
-    private static double? TooWarm(DeckMoment moment) =>
-        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId })?.Reading.Value is { } celsius
-        && PitchC(moment) is { } target && celsius > target + TooWarmK
-            ? celsius
+    /// <summary>The last reading in the fermenter and what was planned, if it is too warm for the yeast, °C.</summary>
+    private static (double Read, double Planned)? TooWarm(DeckMoment moment) =>
+        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId })?.Reading.Value is { } read
+        && moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC is { } planned && read > planned + TooWarmK
+            ? (read, planned)
             : null;
 
-    private static double? PitchC(DeckMoment moment) => moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC;
-
-    private void AskToPitch(RunFocus focus, DeckMoment moment, double celsius) => page.Ask(new ChoiceAsk(
-        page,
-        moment.Notation.Text($"The wort reads {moment.Notation.Temp(celsius)}, the plan pitches at {moment.Notation.Target(PitchC(moment)!.Value)}. Pitch now?"),
-        [Line.Of(moment.Notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies."))],
-        [new Row([moment.Notation.Text("Not yet: cool it in the fermenter, then read it again")]), new Row([moment.Notation.Text("Pitch all the same")])],
-        (row, at) =>
-        {
-            if (row == 1)
-                acts.Do(new RunCommand.Start(focus.StepId), at);
-        },
-        byArrows: true));
+    private void AskToPitch(RunFocus focus, Notation notation, double read, double planned) => AskFirst(
+        notation.Text($"The wort reads {notation.Temp(read)}, the plan pitches at {notation.Target(planned)}. Pitch now?"),
+        Line.Of(notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies.")),
+        notation.Text("Not yet: cool it in the fermenter, then read it again"),
+        notation.Text("Pitch all the same"),
+        new RunCommand.Start(focus.StepId));
 
     // what comes of the day is known by nothing else: the one step whose reading is asked for; the big key alone still goes on
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
@@ -80,20 +73,27 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 acts.Do(new RunCommand.Finish(focus.StepId), at);
         }));
 
-    // "let it run" lies under the big key: a second knuckle changes nothing
-    private void AskFirst(RunFocus focus, DeckMoment moment)
+    private void AskToEnd(RunFocus focus, DeckMoment moment)
     {
         var left = Durations.Words((focus.DueMs - moment.NowMs) / 1000.0, moment.Notation);
-        page.Ask(new ChoiceAsk(
-            page,
+        AskFirst(
             moment.Notation.Text($"End it {left} early?"),
-            [Line.Of(moment.Title(focus.StepId), Tone.Strong)],
-            [new Row([moment.Notation.Text("Let it run")]), new Row([moment.Notation.Text($"End it now, {left} early")])],
-            (row, at) =>
-            {
-                if (row == 1)
-                    acts.Do(new RunCommand.Finish(focus.StepId), at);
-            },
-            byArrows: true));
+            Line.Of(moment.Title(focus.StepId), Tone.Strong),
+            moment.Notation.Text("Let it run"),
+            moment.Notation.Text($"End it now, {left} early"),
+            new RunCommand.Finish(focus.StepId));
     }
+
+    // leaving it lies under the big key: a second knuckle changes nothing
+    private void AskFirst(string question, Line why, string leave, string doIt, RunCommand command) => page.Ask(new ChoiceAsk(
+        page,
+        question,
+        [why],
+        [new Row([leave]), new Row([doIt])],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(command, at);
+        },
+        byArrows: true));
 }
