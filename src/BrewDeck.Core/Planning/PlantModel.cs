@@ -158,8 +158,12 @@ public static class PlantModel
         _ => Progress.ByClock(spec, limitS),
     };
 
-    private static Progress HeatStrike(Workbench bench, StepSpec spec, double limitS) =>
-        HeatLiquor(bench, spec, Strike.TemperatureC(bench, spec), limitS);
+    /// <summary>What the mash asks for is told, for the limits; hotter than the boil no liquor gets.</summary>
+    private static Progress HeatStrike(Workbench bench, StepSpec spec, double limitS)
+    {
+        var asked = Strike.TemperatureC(bench, spec);
+        return HeatLiquor(bench, spec, Math.Min(asked, bench.Setting.BoilingC), limitS) with { TargetC = asked };
+    }
 
     private static Progress HeatLiquor(Workbench bench, StepSpec spec, double targetC, double limitS)
     {

@@ -218,4 +218,14 @@ public class ReadingTests
         Assert.False(IsOff());
         Assert.Empty(_day.Offers);
     }
+
+    /// <summary>A tun that is said to be full of cold water asks for strike liquor that no heat can give.</summary>
+    [Fact]
+    public void Strike_liquor_never_gets_hotter_than_the_boil()
+    {
+        _day.RunUntil("liquor.heat-strike");
+        _day.Accepted(new RunCommand.Take(new Reading(ReadingKind.Volume, "tun", 62.8, ""), Confirmed: true));
+        _day.Wait(240);
+        Assert.InRange(_day.Vessel("liquor").TempC, 90, 100.1);
+    }
 }
