@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using System.Text;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Terminal.Paint;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Text;
 
 namespace BrewDeck.Terminal.Compose;
 
@@ -13,7 +12,7 @@ internal static class Lines
 
     public static readonly Line Empty = new([]);
 
-    public static int Width(string text) => Ascii.IsValid(text) ? text.Length : text.GetColumns();
+    public static int Width(string text) => CellWidth.Of(text);
 
     public static int Width(this Line line) => line.Spans.Sum(span => Width(span.Text));
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using BrewDeck.Logbook;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Text;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace BrewDeck.Terminal.Paint;
@@ -13,9 +12,11 @@ internal static class Cells
     /// What to print for a cell; never a control character nor one that turns the writing direction, so no text can reach the terminal as a
     /// command or stand on the screen as another.
     /// </summary>
-    public static string Printable(in Cell cell)
+    public static string Printable(in Cell cell) => Printable(cell.Grapheme);
+
+    /// <inheritdoc cref="Printable(in Cell)"/>
+    public static string Printable(string? grapheme)
     {
-        var grapheme = cell.Grapheme;
         if (string.IsNullOrEmpty(grapheme)) return " ";
         foreach (var c in grapheme)
         {
@@ -33,7 +34,7 @@ internal static class Cells
 
     /// <summary>1 or 2 cells.</summary>
     public static int Width(string grapheme) =>
-        grapheme is [< '\u0300'] ? 1 : Math.Clamp(grapheme.GetColumns(), 1, 2);
+        Math.Clamp(CellWidth.Of(grapheme), 1, 2);
 
     public static Attribute Ink(in Cell cell) => cell.Attribute ?? Attribute.Default;
 }

@@ -35,19 +35,27 @@ internal sealed class LinesView : View
         SetNeedsDraw();
     }
 
+    /// <summary>Each row is written to its end: nothing needs to be cleared before.</summary>
+    protected override bool OnClearingViewport() => true;
+
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        for (var row = 0; row < Math.Min(_lines.Length, Viewport.Height); row++)
+        var brush = new RowBrush(this);
+        var blank = _look.Ink(Tone.Normal, _surface);
+        for (var row = 0; row < brush.Rows; row++)
         {
-            Move(0, row);
-            foreach (var span in _lines[row].Spans)
-            {
-                SetAttribute(_look.Ink(span.Tone, row >= _chosen && row < _chosen + _chosenRows && _chosen >= 0 ? Surface.Chosen : _surface));
-                AddStr(span.Text);
-            }
+            brush.Begin(row);
+            if (row < _lines.Length) Write(ref brush, row);
+            brush.Blank(blank);
         }
 
         return true;
+    }
+
+    private void Write(ref RowBrush brush, int row)
+    {
+        var surface = _chosen >= 0 && row >= _chosen && row < _chosen + _chosenRows ? Surface.Chosen : _surface;
+        foreach (var span in _lines[row].Spans) brush.Write(span.Text, _look.Ink(span.Tone, surface));
     }
 }
 

@@ -22,6 +22,8 @@ internal abstract class Pane : View
     /// <param name="whole">Size of the terminal.</param>
     public abstract void Show(Screen screen, Size whole);
 
+    protected override bool OnClearingViewport() => this.Cleared(Look.Ink(Tone.Normal));
+
     protected Rectangle Room => new(Point.Empty, Frame.Size);
 
     protected LinesView AddLines(Surface surface = Surface.Ground)
