@@ -21,6 +21,7 @@ internal sealed class BrewDay
     private readonly DueSince _due;
     private Forecast? _forecast;
     private long _forecastMs;
+    private Forecast? _watched;
 
     private BrewDay(IBatchStore store, int number, IEnumerable<RunEvent> events)
     {
@@ -80,10 +81,15 @@ internal sealed class BrewDay
         return decision is Decision.Accepted accepted ? new ActOutcome(decision, Keep(accepted.Events)) : new ActOutcome(decision);
     }
 
-    /// <summary>Brings the record of alarms up to now.</summary>
+    /// <summary>Brings the record of alarms up to now; once for each second and each event, as the <see cref="Forecast"/>.</summary>
     /// <returns>Why that could not be written; null: no trouble.</returns>
-    public string? WatchAlarms(DateTimeOffset now) =>
-        Over ? null : Keep(AlarmDesk.Watch(State, Forecast(now), Focus(now), Ms(now)));
+    public string? WatchAlarms(DateTimeOffset now)
+    {
+        if (Over || ReferenceEquals(_watched, Forecast(now)))
+            return null;
+        var forecast = _watched = Forecast(now);
+        return Keep(AlarmDesk.Watch(State, forecast, Focus(now), Ms(now)));
+    }
 
     private string? Keep(ImmutableArray<RunEvent> events)
     {

@@ -27,6 +27,9 @@ internal static class DeckCommand
             Exercises = new ExerciseBook(place.Folder),
         };
         var session = NewSession(place, ports, options, place.Time.GetLocalNow());
+        // of a start with an open batch a third are the bands of its first outlook: they are reckoned while the terminal is taken over
+        if (session.Forecast is { } forecast)
+            _ = Task.Run(() => forecast.Outlook);
         return (Show(place, session, options), session.Exercise);
     }
 

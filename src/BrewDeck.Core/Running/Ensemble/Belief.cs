@@ -17,7 +17,7 @@ internal sealed class Belief
 
     private readonly Plan _plan;
     private readonly Members? _moved;
-    private (string Step, Bands Bands)? _bands;
+    private StepBands? _bands;
     private bool[]? _endsDry;
 
     private Belief(Plan plan, Members? moved) => (_plan, _moved) = (plan, moved);
@@ -72,8 +72,8 @@ internal sealed class Belief
     /// <summary>How the figures of the day spread around what the mean member gives, while a step is the last one begun.</summary>
     public Bands Bands(string stepId)
     {
-        if (_bands is not { } known || known.Step != stepId)
-            _bands = known = (stepId, Ensemble.Bands.Of(this, stepId));
+        if (_bands is not { } known || known.StepId != stepId)
+            _bands = known = new(stepId, Ensemble.Bands.Of(this, stepId));
         return known.Bands;
     }
 
@@ -105,4 +105,6 @@ internal sealed class Belief
 
     private double At(Row row, double[] z) =>
         Response.Kept.Dry.At(z) < Response.Kept.AtMark.At(z) ? row.Dry.At(z) : row.AtMark.At(z);
+
+    private sealed record StepBands(string StepId, Bands Bands);
 }

@@ -11,7 +11,7 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// </summary>
 internal sealed class Response
 {
-    private static readonly ConditionalWeakTable<Plan, Response> _known = [];
+    private static readonly ConditionalWeakTable<Plan, Lazy<Response>> _known = [];
 
     /// <summary>Enough litres per kg that the tun never runs dry before the mark.</summary>
     private const double NeverDryLPerKg = -3;
@@ -54,8 +54,8 @@ internal sealed class Response
     /// <summary>The figures of the outlook.</summary>
     public Figures Figures { get; }
 
-    /// <summary>The response of a plan, computed once for as long as the plan is in use.</summary>
-    public static Response Of(Plan plan) => _known.GetValue(plan, p => new Response(p));
+    /// <summary>The response of a plan, computed once for as long as the plan is in use; who asks meanwhile on another thread waits for it.</summary>
+    public static Response Of(Plan plan) => _known.GetValue(plan, p => new(() => new Response(p))).Value;
 
     /// <summary>How a quantity of the folded day depends on the sources.</summary>
     public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
