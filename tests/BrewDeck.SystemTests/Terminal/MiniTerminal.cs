@@ -135,6 +135,8 @@ internal sealed class MiniTerminal
             case 'h' or 'l' when parameters.StartsWith('?'):
                 SetMode(int.Parse(parameters[1..], CultureInfo.InvariantCulture), sequence[^1] == 'h');
                 break;
+            case '^':
+                break; // the echo of a control key cuts in where a program was stopped for good while the terminal took nothing
             default:
                 throw new FormatException($"unknown ESC {sequence[1..]}");
         }
