@@ -101,6 +101,8 @@ public static class DeckComposer
             return Line.Of(moment.Notation.Text("On hold. Space goes on with it."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
+        if (moment.Forecast is { HandsNeededS: { } first, Switches: [var heat, ..] } && heat.AtS <= first)
+            return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Plan.Brewhouse, moment.Notation));
         return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None
             ? Line.Of(moment.Notation.Text("No more hands needed."), Tone.Muted)
             : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Words(at - moment.NowS, moment.Notation)}, at {moment.Clock(at)}."));

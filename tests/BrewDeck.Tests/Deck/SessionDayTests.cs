@@ -133,13 +133,15 @@ public class SessionDayTests
     }
 
     [Fact]
-    public void The_implausible_is_asked_about_and_enter_takes_it()
+    public void The_implausible_is_asked_about_and_enter_types_it_again()
     {
         _brewer.Begin().Until("mash.rest-1").Keys("8").Line("85");
 
         Assert.Matches("^85.0 °C is outside .* for the mash tun.$", _brewer.Question);
         Assert.Empty(_brewer.Session.State!.Readings);
         _brewer.Enter();
+        Assert.Equal("Mash tun temperature?", _brewer.Question);
+        _brewer.Line("85").Down().Enter();
         Assert.Equal(85, Assert.Single(_brewer.Session.State!.Readings).Reading.Value);
     }
 
