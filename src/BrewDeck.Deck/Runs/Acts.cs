@@ -76,15 +76,15 @@ internal sealed class Acts(Shell shell, BrewDay day)
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
             Filled(taken.Reading, now) ?? Expected(taken.Reading),
-            FigureWords.Moved(taken.Moved, shell.Notation),
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
+            FigureWords.Briefly(taken.Moved, shell.Notation),
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
     }
 
     private void TellBag(BagWeighed weighed, DateTimeOffset now)
     {
-        var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
+        var moved = FigureWords.Briefly(weighed.Moved, shell.Notation);
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
         shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
     }

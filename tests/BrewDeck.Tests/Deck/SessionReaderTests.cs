@@ -1,6 +1,8 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -108,6 +110,77 @@ public class SessionReaderTests
         Assert.Contains(said, s => s.Contains("for heat on: kettle.", StringComparison.Ordinal));
         var kettle = State.Live!.Setting.Brewhouse.Kettle;
         Assert.True(kettle.CoverL > 0);
+    }
+
+    [Fact]
+    public void A_day_that_is_over_shows_what_it_gave_and_what_can_be_done()
+    {
+        _brewer.Begin().RunUntil(s => s.Status == RunStatus.Complete);
+        var deck = _brewer.Deck;
+        Assert.Matches(@"^\d:\d\d$", deck.Big);
+        Assert.Matches(@"^\d+\.\d L at 1\.04\d in the fermenter, \d+ IBU reckoned\.$", deck.Sentences[0].ToString());
+        Assert.Equal("? c n p q space u", string.Join(' ', deck.Keys.Select(k => k.Key).Order(StringComparer.Ordinal)));
+        Assert.Empty(deck.Next);
+    }
+
+    [Fact]
+    public void A_day_that_was_given_up_does_not_look_as_if_it_went_on()
+    {
+        _brewer.Begin().Until("mash.rest-1").Keys("x").Line("abort");
+        var deck = _brewer.Deck;
+        Assert.Equal("until it was given up", deck.BigLabel.Split(',')[0]);
+        Assert.Empty(deck.Next);
+        Assert.Empty(deck.Background);
+        Assert.Empty(deck.Circuits);
+        Assert.Empty(deck.Outlook);
+        Assert.DoesNotContain(deck.Keys, k => k.Does == "go on");
+    }
+
+    [Fact]
+    public void Yeast_is_told_by_its_amount_in_the_plan_at_the_weigh_in_and_when_it_is_pitched()
+    {
+        _brewer.Begin();
+        var plan = State.Plan!;
+        var amount = $"{YeastWords.Of(plan, Notation.Metric)}";
+        Assert.Matches(@", \d{3} billion cells \(\d\d g dried\)$", amount);
+        Assert.Contains(PlanLines.Totals(plan, Notation.Metric), t => t.Value == amount);
+        Assert.All([StepKind.WeighIn, StepKind.Pitch], kind => Assert.Contains(
+            HandsWords.Of(plan.Steps.First(s => s.Spec.Kind == kind), plan, Notation.Metric), s => s.Contains(amount[1..], StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Circuits_turned_on_the_plan_say_so_and_are_taken_back()
+    {
+        _brewer.Enter().Enter().Enter().Enter();
+        var plan = _brewer.Text;
+        _brewer.Keys("u");
+        Assert.Equal("Nothing to take back.", _brewer.Notice);
+
+        _brewer.Keys("c");
+        Assert.StartsWith("The plan is changed. Now ", _brewer.Notice, StringComparison.Ordinal);
+        var turned = _brewer.Text;
+        _brewer.Keys("u");
+
+        Assert.NotEqual(plan, turned);
+        Assert.Equal(plan.Split('\n')[..20], _brewer.Text.Split('\n')[..20]);
+    }
+
+    [Fact]
+    public void Help_ends_with_the_words_of_the_trade()
+    {
+        var help = string.Join('\n', HelpText.Lines(rehearsal: false, Notation.Metric));
+        Assert.All(
+            ["vorlauf", "underlet", "cast-out", "knock-out", "dough-in", "strike", "grist", "mash-out", "sparge", "whirlpool", "trub", "lauter"],
+            word => Assert.Matches($"(?m)^  {word} +[a-z]", help));
+    }
+
+    [Fact]
+    public void The_log_names_a_limit_by_its_words()
+    {
+        var words = new EventWords(Quayside.Brewhouse, Notation.Metric, id => id);
+        Assert.Equal(
+            "alarm over: limit ahead, wort from the chiller",
+            words.Of(new AlarmCleared(0, AlarmKind.LimitAhead, "pitch_temperature"), []));
     }
 
     [Fact]

@@ -1,0 +1,16 @@
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>How much yeast the planned wort wants, by the reckoner's sum.</summary>
+public static class YeastWords
+{
+    /// <summary>"ale yeast, 358 billion cells (36 g dried)".</summary>
+    public static string Of(Plan plan, Notation notation)
+    {
+        var billion = Pitching.CellsBillion(
+            plan.Recipe.Yeast.PitchRateMillionPerMlPlato, plan.Totals.FermenterL, SugarSolution.PlatoFromSg(plan.Totals.OriginalGravitySg));
+        return notation.Text($"{plan.Recipe.Yeast.Name}, {notation.Number(billion, "0")} billion cells ({notation.Grams(billion / Pitching.DriedBillionPerG)} dried)");
+    }
+}
