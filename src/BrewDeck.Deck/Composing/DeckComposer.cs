@@ -98,7 +98,7 @@ public static class DeckComposer
     private static Line Hands(DeckMoment moment)
     {
         if (moment.Focus.Act is FocusAct.None)
-            return Line.Of(moment.Notation.Text("Space: the batch, its log and fermenter readings."));
+            return Line.Of(moment.Notation.Text("Space: batch, log, fermenter readings."));
         if (moment.Focus.Act is FocusAct.Finish)
             return Line.Of(moment.Notation.Text("Hands now. Space when it is done."), Tone.Due);
         if (moment.Focus.Act is FocusAct.Resume)
@@ -106,7 +106,7 @@ public static class DeckComposer
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
         if (moment.Forecast is { HandsNeededS: { } first, Switches: [var heat, ..] } && heat.AtS <= first)
-            return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Plan.Brewhouse, moment.Notation));
+            return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Notation));
         return moment.Forecast.HandsNeededS is not { } at
             ? Line.Of(moment.Notation.Text("No more hands needed."), Tone.Muted)
             : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Short(Math.Max(0, at - moment.NowS))}, at {moment.Clock(at)}."));

@@ -57,17 +57,20 @@ public static class FigureWords
         "finish_ms" => 2,
         "bitterness_ibu" => 3,
         "pitch_c" => 4,
-        _ => 5,
+        _ => Lesser,
     };
+
+    /// <summary>What stands between, such as the volume before the boil: told where nothing else moves.</summary>
+    private const int Lesser = 5;
 
     private const int Told = 3;
 
     /// <summary>The same in brief.</summary>
-    public static string Briefly(IEnumerable<Shift> shifts, Notation notation) => string.Join(", ", shifts
-        .Where(s => Reads(s, notation))
-        .OrderBy(s => Rank(s.Figure))
-        .Take(Told)
-        .Select(s => Moved(s, notation)));
+    public static string Briefly(IEnumerable<Shift> shifts, Notation notation)
+    {
+        var read = shifts.Where(s => Reads(s, notation)).OrderBy(s => Rank(s.Figure)).ToList();
+        return string.Join(", ", read.Where(s => Rank(s.Figure) < Lesser || Rank(read[0].Figure) == Lesser).Take(Told).Select(s => Moved(s, notation)));
+    }
 
     /// <summary>Reads differently after rounding.</summary>
     public static bool Reads(Shift shift, Notation notation) =>

@@ -110,7 +110,7 @@ public class DeckComposerTests
 
         var screen = Of(moment);
 
-        Assert.Equal(("Day over", "20:00", "Space: the batch, its log and fermenter readings."), (screen.Title, screen.Big, screen.Hands.ToString()));
+        Assert.Equal(("Day over", "20:00", "Space: batch, log, fermenter readings."), (screen.Title, screen.Big, screen.Hands.ToString()));
     }
 
     [Fact]

@@ -105,11 +105,10 @@ public class SessionReaderTests
                 rung.Add(_brewer.Notice);
             said.Add(_brewer.Deck.Hands.ToString());
         }
-        Assert.Contains(rung, n => n.StartsWith("In 2 minutes covered, heat on: kettle", StringComparison.Ordinal) || n.StartsWith("In 9", StringComparison.Ordinal));
-        Assert.Equal(1, rung.Count(n => n.StartsWith("Covered: heat on now", StringComparison.Ordinal)));
-        Assert.Contains(said, s => s.Contains("for heat on: kettle.", StringComparison.Ordinal));
-        var kettle = State.Live!.Setting.Brewhouse.Kettle;
-        Assert.True(kettle.CoverL > 0);
+        Assert.Contains(rung, n => n.StartsWith("In 2 minutes: kettle heat on", StringComparison.Ordinal) || n.EndsWith("seconds: kettle heat on, once its elements are covered.", StringComparison.Ordinal));
+        Assert.Equal(1, rung.Count(n => n.StartsWith("Now kettle heat on", StringComparison.Ordinal)));
+        Assert.Contains(said, s => s.StartsWith("Kettle heat on in ", StringComparison.Ordinal));
+        Assert.Equal(1, rung.Count(n => n.StartsWith("Now tank heat off", StringComparison.Ordinal)));
     }
 
     [Fact]
