@@ -135,8 +135,9 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             ?
             [
                 hints[0] with { Does = moment.Notation.Text("batch and log") },
+                .. hints.Where(h => h.Key == "q"),
                 new KeyHint("c", moment.Notation.Text("charts")),
-                .. hints.Where(h => h.Key is "u" or "?" or "n" or "p" or "q"),
+                .. hints.Where(h => h.Key is "u" or "?" or "n" or "p"),
             ]
             : hints;
     }

@@ -111,7 +111,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Plan plan, Notation notation) => step.Spec.Charges.IsEmpty
         ? [notation.Text("Grist, hops and additions, each into its own marked tub.")]
-        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), notation.Text($"Yeast at hand: {YeastWords.Of(plan, notation)}.")];
+        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}.")];
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         notation.Text($"Elements covered? Then heat on{(step.TargetC is { } c ? notation.Text($", set to {notation.Target(c)}") : "")}.");

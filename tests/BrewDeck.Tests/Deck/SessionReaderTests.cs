@@ -140,11 +140,11 @@ public class SessionReaderTests
     {
         _brewer.Begin();
         var plan = State.Plan!;
-        var amount = $"{YeastWords.Of(plan, Notation.Metric)}";
-        Assert.Matches(@", \d{3} billion cells \(\d\d g dried\)$", amount);
-        Assert.Contains(PlanLines.Totals(plan, Notation.Metric), t => t.Value == amount);
+        var amount = YeastWords.Amount(plan, Notation.Metric);
+        Assert.Matches(@"^\d\d g dried \(\d{3} billion cells\)$", amount);
+        Assert.Contains(PlanLines.Totals(plan, Notation.Metric), t => t.Value == $"{plan.Recipe.Yeast.Name}, {amount}");
         Assert.All([StepKind.WeighIn, StepKind.Pitch], kind => Assert.Contains(
-            HandsWords.Of(plan.Steps.First(s => s.Spec.Kind == kind), plan, Notation.Metric), s => s.Contains(amount[1..], StringComparison.Ordinal)));
+            HandsWords.Of(plan.Steps.First(s => s.Spec.Kind == kind), plan, Notation.Metric), s => s.Contains(amount, StringComparison.Ordinal)));
     }
 
     [Fact]
