@@ -1,7 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
-using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
