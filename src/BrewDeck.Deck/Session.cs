@@ -101,7 +101,12 @@ public sealed class Session : ISession
         _alarmBell.Listen(moment is null ? [] : AlarmLines.Unheard(moment), now, _shell.Pace);
         Title = TitleWords.Of(moment);
         if (_bell.TakeWarning() is { } soon)
-            _shell.Say(_shell.Notation.Text($"In {Durations.Words(soon.InS, _shell.Notation)}: {moment?.Title(soon.StepId)}."), Tone.Due);
+            _shell.Say(soon switch
+            {
+                { Switch: { } heat, InS: 0 } => HeatWords.Now(heat, _shell.Notation),
+                { Switch: { } heat } => HeatWords.Soon(heat, soon.InS, _shell.Notation),
+                _ => _shell.Notation.Text($"In {Durations.Words(soon.InS, _shell.Notation)}: {moment?.Title(soon.StepId)}."),
+            }, Tone.Due);
     }
 
     /// <summary>Does what the stand-in brewer wants, in the same way as a key would.</summary>

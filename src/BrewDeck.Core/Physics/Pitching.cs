@@ -10,6 +10,9 @@ public static class Pitching
     public const double LagerMillionPerMlPlato = 1.5;
     public const double TextbookMillionPerMlPlato = 1.0;
 
+    /// <summary>Billions of cells in a gram of dried yeast; common practice, no source.</summary>
+    public const double DriedBillionPerG = 10;
+
     /// <summary>Billions of cells for a wort in L at a °P.</summary>
     public static double CellsBillion(double rateMillionPerMlPlato, double litres, double plato) =>
         rateMillionPerMlPlato * litres * plato;

@@ -18,4 +18,10 @@ public abstract record Decision
 
     /// <summary>The reading lies outside what can be; ask again, with the bounds.</summary>
     public sealed record AskAgain(Reading Reading, double Low, double High) : Decision;
+
+    /// <summary>The reading and one just taken of the same wort cannot both be right; ask again.</summary>
+    /// <param name="ExtractKg">What they say together.</param>
+    /// <param name="ExpectedKg">What was predicted for both.</param>
+    /// <param name="MostKg">All that the day's grist and sugars have in them.</param>
+    public sealed record Quarrel(Reading Reading, Reading Other, double ExtractKg, double ExpectedKg, double MostKg) : Decision;
 }

@@ -7,7 +7,7 @@ namespace BrewDeck.Core.Running;
 /// What a level tells of a fill, read before or while it runs: those litres are in the vessel, and only what is missing to the level
 /// that the fill is for still comes. A fill by a faster tap, or one that was started late in the record, is not counted twice.
 /// </summary>
-internal static class Filling
+public static class Filling
 {
     /// <summary>A level this near to the end of a fill is that of its end; share of what it fills.</summary>
     private const double NearEnd = 0.1;
@@ -18,14 +18,14 @@ internal static class Filling
 
     /// <summary>What will stand in the vessel at the end of the fill, litres.</summary>
     /// <param name="live">Cut at now.</param>
-    public static double EndL(LivePlant live, RunStep fill) => Contents.StandsL(End(live, fill));
+    internal static double EndL(LivePlant live, RunStep fill) => Contents.StandsL(End(live, fill));
 
     private static VesselState End(LivePlant live, RunStep fill) => In(
         live, PlantModel.Run(live.Setting, Left(live, fill), live.Plant, 0, double.PositiveInfinity).State, fill.Spec.Vessel);
 
     /// <param name="before">Cut at now, without the reading.</param>
     /// <param name="state">With the reading in its plant.</param>
-    public static RunState Told(RunState state, LivePlant before, Reading reading)
+    internal static RunState Told(RunState state, LivePlant before, Reading reading)
     {
         if (reading.Kind != ReadingKind.Volume || In(state, reading.Vessel) is not { } fill || Left(before, fill).VolumeL is not (> 0 and { } was))
             return state;

@@ -19,8 +19,9 @@ public static class Forecasts
         var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Except(atOnce);
         var rest = DayFold.Over(live.Setting, atOnce.Select(s => s.Spec), Free(live.Plant, now), now);
         rest = rest.AddRange(Running(state, live, After(rest, live, now), now));
+        var switches = HeatSwitch.Ahead(state, live.Setting, live.Plant, rest, now);
         rest = rest.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(rest, live, now), now));
-        return new(live.Plant, rest, () => OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, now));
+        return new(live.Plant, rest, () => OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, switches, now)) { Switches = switches };
     }
 
     private static PlantState After(ImmutableArray<PlanStep> steps, LivePlant live, double now) =>
@@ -50,10 +51,10 @@ public static class Forecasts
     private static PlantState Free(PlantState plant, double now) =>
         plant with { HandsFreeS = now, CircuitFreeS = [.. plant.CircuitFreeS.Select(_ => now)] };
 
-    /// <summary>The next moment at which a key or a hand is wanted: a step ends, or one begins that the hands must start.</summary>
-    private static double? HandsNeededS(RunState state, ImmutableArray<PlanStep> rest, double now)
+    /// <summary>The next moment at which a key or a hand is wanted: a step ends, one begins that the hands must start, or heat is switched.</summary>
+    private static double? HandsNeededS(RunState state, ImmutableArray<PlanStep> rest, ImmutableArray<HeatSwitch> switches, double now)
     {
-        double? first = null;
+        double? first = switches is [var next, ..] ? next.AtS : null;
         foreach (var step in rest)
         {
             var idle = state.Step(step.Spec.Id)?.Status == RunStatus.Idle;

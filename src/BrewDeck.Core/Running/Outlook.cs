@@ -40,6 +40,9 @@ public sealed record Forecast
         init => _outlook = new(value);
     }
 
+    /// <summary>Heat that the hands switch while a run-off runs, the next first.</summary>
+    public ImmutableArray<HeatSwitch> Switches { get; init; } = [];
+
     /// <summary>When the hands are needed next, seconds since the start of the day; null: no more.</summary>
     public double? HandsNeededS { get; init; }
 }

@@ -13,6 +13,8 @@ internal static class ReadingDesk
         var (low, high) = Plausible(state, reading, nowMs);
         if (!take.Confirmed && (reading.Value < low || reading.Value > high))
             return new Decision.AskAgain(reading, low, high);
+        if (!take.Confirmed && Quarrels.Of(state, reading, nowMs) is { } quarrel)
+            return quarrel;
         var told = new ReadingTaken(nowMs, reading, []);
         var after = RunFold.Then(state, told);
         var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(after, nowMs));
@@ -22,7 +24,7 @@ internal static class ReadingDesk
     /// <summary>Whether a reading would be taken without asking.</summary>
     public static bool Believes(RunState state, Reading reading, long nowMs) =>
         Known(state, reading) && Possible(reading) && Plausible(state, reading, nowMs) is var (low, high)
-        && reading.Value >= low && reading.Value <= high;
+        && reading.Value >= low && reading.Value <= high && Quarrels.Of(state, reading, nowMs) is null;
 
     /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
     public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)

@@ -15,7 +15,7 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
     public static Countdown Of(DeckMoment moment)
     {
         if (moment.Focus.Act == FocusAct.None)
-            return new("--:--", moment.Notation.Text("the day is over"), Tone.Muted, 0);
+            return new(Durations.Digits(moment.NowS), Unit(moment.NowS, moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("until it was given up") : moment.Notation.Text("the day took"), moment.Notation), Tone.Muted, 0);
         var run = moment.Run(moment.Focus.StepId);
         if (run is { Status: RunStatus.Held, HeldMs: { } since })
             return Held((moment.NowMs - since) / 1000.0, moment.Notation);

@@ -29,9 +29,9 @@ public static class DeckComposer
             Hands(moment),
             Next(moment),
             Background(moment),
-            VesselGauges.Of(moment),
-            CircuitGauges.Of(moment),
-            OutlookItems.Of(moment),
+            GivenUp(moment) ? [] : VesselGauges.Of(moment),
+            GivenUp(moment) ? [] : CircuitGauges.Of(moment),
+            GivenUp(moment) ? [] : OutlookItems.Of(moment),
             strip,
             now,
             ActLog.Of(moment, LogShown),
@@ -67,7 +67,9 @@ public static class DeckComposer
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
         ? [.. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
-        : moment.State.Status == RunStatus.Aborted ? [.. HandsWords.GivenUp(moment.Notation).Select(s => Line.Of(s))] : [];
+        : [.. (GivenUp(moment) ? HandsWords.GivenUp(moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.Notation)).Select(s => Line.Of(s))];
+
+    private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
@@ -95,18 +97,22 @@ public static class DeckComposer
 
     private static Line Hands(DeckMoment moment)
     {
+        if (moment.Focus.Act is FocusAct.None)
+            return Line.Of(moment.Notation.Text("Space: batch, log, fermenter readings."));
         if (moment.Focus.Act is FocusAct.Finish)
             return Line.Of(moment.Notation.Text("Hands now. Space when it is done."), Tone.Due);
         if (moment.Focus.Act is FocusAct.Resume)
             return Line.Of(moment.Notation.Text("On hold. Space goes on with it."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
-        return moment.Forecast.HandsNeededS is not { } at || moment.Focus.Act == FocusAct.None
+        if (moment.Forecast is { HandsNeededS: { } first, Switches: [var heat, ..] } && heat.AtS <= first)
+            return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Notation));
+        return moment.Forecast.HandsNeededS is not { } at
             ? Line.Of(moment.Notation.Text("No more hands needed."), Tone.Muted)
-            : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Words(at - moment.NowS, moment.Notation)}, at {moment.Clock(at)}."));
+            : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Short(Math.Max(0, at - moment.NowS))}, at {moment.Clock(at)}."));
     }
 
-    private static ImmutableArray<NextStep> Next(DeckMoment moment) =>
+    private static ImmutableArray<NextStep> Next(DeckMoment moment) => moment.Focus.Act == FocusAct.None ? [] :
     [
         .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
@@ -115,7 +121,7 @@ public static class DeckComposer
             .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), PlanLines.Takes(s))),
     ];
 
-    private static ImmutableArray<Line> Background(DeckMoment moment) =>
+    private static ImmutableArray<Line> Background(DeckMoment moment) => moment.Focus.Act == FocusAct.None ? [] :
     [
         .. moment.Rest
             .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })

@@ -34,13 +34,14 @@ internal sealed class DebriefPage : TextPage
             shell.Say(shell.Notation.Text("There is a debrief of rehearsed batches only."), Tone.Warning);
             return;
         }
+        var state = RunFold.Of(events);
         IEnumerable<Line> verdict = [];
         if (Exercises.Find(debrief.Card.Exercise) is { } exercise)
         {
-            var judged = Exercises.Judge(exercise, RunFold.Of(events), debrief);
+            var judged = Exercises.Judge(exercise, state, debrief);
             verdict = ExerciseWords.Verdict(exercise, judged, shell.Notation);
             keep(exercise, judged);
         }
-        shell.Push(new DebriefPage(shell, number, [.. verdict, .. DebriefWords.Lines(debrief, shell.Notation)]));
+        shell.Push(new DebriefPage(shell, number, [.. verdict, .. DebriefWords.Lines(debrief, state.Readings, shell.Notation)]));
     });
 }

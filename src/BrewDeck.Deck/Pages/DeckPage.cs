@@ -41,7 +41,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
     private DeckScreen Compose(DeckMoment moment)
     {
         ImmutableArray<KeyHint> heard = AlarmLines.Unheard(moment).Count > 0 ? [new KeyHint("a", moment.Notation.Text("heard"))] : [];
-        return DeckComposer.Of(moment, [.. heard, .. KeyMap.Hints(Context, moment.Notation).Select(Precise)], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
+        return DeckComposer.Of(moment, [.. heard, .. Hints(moment).Select(h => Precise(h, moment))], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
         {
             Alarms = AlarmLines.Of(moment, Shell.Pace),
             Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, Shell.Notation),
@@ -127,8 +127,23 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
     private RunStep? OnHold() => day.State.Steps.LastOrDefault(held => held.Status == RunStatus.Held
         && !day.State.Steps.Any(s => s.Status == RunStatus.Running && s.Spec.Vessel == held.Spec.Vessel));
 
+    /// <summary>When the day is over the keys that do nothing then are not shown.</summary>
+    private ImmutableArray<KeyHint> Hints(DeckMoment moment)
+    {
+        var hints = KeyMap.Hints(Context, moment.Notation);
+        return day.Over
+            ?
+            [
+                hints[0] with { Does = moment.Notation.Text("batch and log") },
+                .. hints.Where(h => h.Key == "q"),
+                new KeyHint("c", moment.Notation.Text("charts")),
+                .. hints.Where(h => h.Key is "u" or "?" or "n" or "p"),
+            ]
+            : hints;
+    }
+
     // undo says what it would take back
-    private KeyHint Precise(KeyHint hint) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count
-        ? hint with { Does = Shell.Notation.Text("undo ") + EventWords.Short(day.Events[seq], Shell.Notation) }
+    private KeyHint Precise(KeyHint hint, DeckMoment moment) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count
+        ? hint with { Does = Shell.Notation.Text("undo ") + new EventWords(Brewhouse, moment.Notation, moment.Title).Short(day.Events[seq]) }
         : hint;
 }

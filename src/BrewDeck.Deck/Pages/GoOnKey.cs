@@ -25,6 +25,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
                 AskToRead(focus, step, moment);
                 break;
+            case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
+                AskToEnd(focus, moment);
+                break;
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
                 break;
@@ -41,6 +44,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 break;
         }
     }
+
+    /// <summary>Hands that work against the clock may be done so much early without being asked, ms.</summary>
+    private const long HandsMs = 60_000;
 
     /// <summary>Warmer than this above the plan the yeast is asked about first, K; common practice, no source.</summary>
     private const double TooWarmK = 2;

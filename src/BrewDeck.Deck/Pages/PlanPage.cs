@@ -14,6 +14,7 @@ internal sealed class PlanPage : TextPage
     private readonly ImmutableArray<CircuitCost> _costs;
     private readonly Func<DayChoices, PlanResult> _draw;
     private readonly Action<DayChoices> _chosen;
+    private readonly Stack<DayChoices> _before = new();
     private DayChoices _choices;
     private PlanResult _result;
 
@@ -46,7 +47,14 @@ internal sealed class PlanPage : TextPage
                 Shell.Begin(drawn.Plan, now);
                 break;
             case Command.Circuits:
-                Turn();
+                _before.Push(_choices);
+                Change(_choices with { Circuits = InUse % _costs.Length + 1 });
+                break;
+            case Command.Undo when _before.TryPop(out var before):
+                Change(before);
+                break;
+            case Command.Undo:
+                Shell.Say(Shell.Notation.Text("Nothing to take back."));
                 break;
             default:
                 base.Handle(command, stroke, now);
@@ -56,11 +64,11 @@ internal sealed class PlanPage : TextPage
 
     private int InUse => _choices.Circuits ?? _costs.Length;
 
-    private void Turn()
+    private void Change(DayChoices choices)
     {
-        _choices = _choices with { Circuits = InUse % _costs.Length + 1 };
+        _choices = choices;
         _result = _draw(_choices);
         _chosen(_choices);
-        Shell.Say(CircuitWords.Sentence(_costs, InUse, Shell.Notation));
+        Shell.Say(Shell.Notation.Text($"The plan is changed. {CircuitWords.Sentence(_costs, InUse, Shell.Notation)}"));
     }
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Probes;
 using BrewDeck.Deck.Readings;
 using BrewDeck.Deck.Runs;
@@ -44,21 +46,69 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
 
     private void Take(Reading reading, ReadingAsk entry, DateTimeOffset now)
     {
-        if (acts.Do(new RunCommand.Take(reading), now) is Decision.AskAgain again)
-            AskAgain(again, entry);
+        if (Unbegun(reading, now) is { } fill)
+            AskToBegin(fill, reading, entry, page.Moment(now));
+        else
+            TakeIt(reading, entry, now);
     }
 
-    private void AskAgain(Decision.AskAgain again, ReadingAsk entry) => page.Ask(new ChoiceAsk(
+    private void TakeIt(Reading reading, ReadingAsk entry, DateTimeOffset now)
+    {
+        switch (acts.Do(new RunCommand.Take(reading), now))
+        {
+            case Decision.AskAgain again:
+                AskAgain(reading, ReadingWords.Outside(reading, again.Low, again.High, page.Brewhouse, shell.Notation), entry);
+                break;
+            case Decision.Quarrel quarrel:
+                AskAgain(reading, ReadingWords.Quarrel(quarrel, shell.Notation), entry);
+                break;
+        }
+    }
+
+    /// <summary>A level that only a fill can have made, though nobody has begun it in the deck.</summary>
+    private RunStep? Unbegun(Reading reading, DateTimeOffset now)
+    {
+        var moment = page.Moment(now);
+        return reading.Kind == ReadingKind.Volume && Filling.In(moment.State, reading.Vessel) is { Status: RunStatus.Idle } fill
+            && reading.Value > Contents.StandsL(moment.Forecast.Now.Vessels[moment.State.Live!.Setting.IndexOf(reading.Vessel)]) + MoreL
+                ? fill
+                : null;
+    }
+
+    /// <summary>So many litres more than stands there were filled in; a brewer reads a level to half a litre.</summary>
+    private const double MoreL = 0.5;
+
+    private void AskToBegin(RunStep fill, Reading reading, ReadingAsk entry, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
-        ReadingWords.Outside(again.Reading, again.Low, again.High, page.Brewhouse, shell.Notation),
-        [Line.Of(shell.Notation.Text("Enter takes it all the same, Esc types again."))],
-        [new Row([shell.Notation.Text("Take it all the same")]), new Row([shell.Notation.Text("Type again")])],
+        shell.Notation.Text($"This has not been started: {moment.Title(fill.Spec.Id)}."),
+        [Line.Of(Names.Sentence(ReadingWords.One(reading, page.Brewhouse, shell.Notation)) + ".")],
+        [
+            new Row([shell.Notation.Text("It is being filled: start it, and take the level")]),
+            new Row([shell.Notation.Text("It stood there before: take it as the starting level")]),
+            new Row([shell.Notation.Text("Type it again")]),
+        ],
         (row, at) =>
         {
-            if (row == 0)
-                acts.Do(new RunCommand.Take(again.Reading, Confirmed: true), at);
+            if (row == 2)
+                page.Ask(entry.With(""));
+            else if (row == 1 || acts.Do(new RunCommand.Start(fill.Spec.Id), at) is Decision.Accepted)
+                TakeIt(reading, entry, at);
+        },
+        byArrows: true));
+
+    private void AskAgain(Reading reading, string why, ReadingAsk entry) => page.Ask(new ChoiceAsk(
+        page,
+        why,
+        [],
+        // typing it again lies under Enter: what no instrument shows is a slip of the fingers first
+        [new Row([shell.Notation.Text("Type it again")]), new Row([shell.Notation.Text("Take it all the same")])],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(new RunCommand.Take(reading, Confirmed: true), at);
             else
                 page.Ask(entry.With(""));
         },
-        _ => page.Ask(entry.With(""))));
+        _ => page.Ask(entry.With("")),
+        byArrows: true));
 }

@@ -148,6 +148,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         Day = day;
         if (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs <= settings.Recent.TotalMilliseconds)
             Enter(day);
+        // neither whose hands nor the speed is in the record: as they are now must be known before anything is done
+        if (ports.Rehearsal is not null)
+            Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands, + and - the speed."), Tone.Warning);
     });
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>

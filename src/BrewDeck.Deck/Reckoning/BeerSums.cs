@@ -76,7 +76,7 @@ internal static class BeerSums
         ];
     }
 
-    private static double[] Pitch(double billion) => [billion, billion / 10];
+    private static double[] Pitch(double billion) => [billion, billion / Pitching.DriedBillionPerG];
 
     private static double[] Priming(double litres, double volumes, double highestC, double yield)
     {

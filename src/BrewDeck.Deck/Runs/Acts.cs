@@ -75,16 +75,16 @@ internal sealed class Acts(Shell shell, BrewDay day)
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
-            Expected(taken.Reading),
-            FigureWords.Moved(taken.Moved, shell.Notation),
+            Filled(taken.Reading, now) ?? Expected(taken.Reading),
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
+            FigureWords.Briefly(taken.Moved, shell.Notation),
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
     }
 
     private void TellBag(BagWeighed weighed, DateTimeOffset now)
     {
-        var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
+        var moved = FigureWords.Briefly(weighed.Moved, shell.Notation);
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
         shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
     }
@@ -93,6 +93,15 @@ internal sealed class Acts(Shell shell, BrewDay day)
     {
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r shows ways on.");
         shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{ways}", Tone.Warning);
+    }
+
+    /// <summary>A level in a fill: not what the tap should have given by now is of use, but what it still has to give.</summary>
+    private string? Filled(Reading reading, DateTimeOffset now)
+    {
+        if (reading.Kind != ReadingKind.Volume || Filling.In(day.State, reading.Vessel) is not { } fill)
+            return null;
+        var left = day.Forecast(now).Rest.FirstOrDefault(s => s.Spec.Id == fill.Spec.Id)?.Spec.VolumeL ?? 0;
+        return left > 0 ? shell.Notation.Text($"{shell.Notation.Volume(left)} still to fill") : shell.Notation.Text("filled");
     }
 
     private string Expected(Reading reading) => day.State.Readings is [.., var last] && last.Reading == reading

@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Runs;
 
-/// <summary>A step that will want the hands soon.</summary>
-internal sealed record Warning(string StepId, double InS);
+/// <summary>What will want the hands soon, or does now: a step, or heat that is to be switched.</summary>
+internal sealed record Warning(string StepId, double InS, HeatSwitch? Switch = null);
 
 /// <summary>Rings once when the hands become wanted while nobody touches the keys, and once some minutes before a step that has run by itself.</summary>
 internal sealed class HandsBell
@@ -13,10 +14,15 @@ internal sealed class HandsBell
     /// <summary>What has run for less than this needs no warning: the brewer has not gone far.</summary>
     private const double LongS = 300;
 
+    /// <summary>A level may be reached so much before it was foreseen.</summary>
+    private const double LookS = 60;
+
     private string _wanted = "";
     private string _warnedOf = "";
     private Warning? _warning;
     private bool _due;
+    private ImmutableArray<HeatSwitch> _switches = [];
+    private readonly HashSet<string> _warnedOfHeat = [];
 
     /// <param name="rings">False after a key: the brewer stands there already.</param>
     public void Listen(BrewDay? day, DateTimeOffset now, bool rings)
@@ -27,6 +33,26 @@ internal sealed class HandsBell
         _wanted = wanted;
         if (focus is not null && rings)
             Warn(day!, focus, now);
+        if (rings)
+            Switch(focus is null ? [] : day!.Forecast(now).Switches, day is null ? 0 : day.State.SecondsAt(day.Ms(now)));
+    }
+
+    /// <summary>Heat is switched while a step runs on by itself: told some minutes before, and again at the level.</summary>
+    private void Switch(ImmutableArray<HeatSwitch> ahead, double nowS)
+    {
+        if (_switches.FirstOrDefault(s => s.AtS <= nowS + LookS && !ahead.Any(a => a.Vessel == s.Vessel)) is { } now)
+            Ring(now, 0);
+        else if (ahead.FirstOrDefault(s => s.AtS - nowS <= WarnS && !_warnedOfHeat.Contains(s.Vessel)) is { } soon)
+            Ring(soon, soon.AtS - nowS);
+        _switches = ahead;
+        if (ahead.IsEmpty)
+            _warnedOfHeat.Clear();
+    }
+
+    private void Ring(HeatSwitch which, double inS)
+    {
+        _warnedOfHeat.Add(which.Vessel);
+        (_due, _warning) = (true, new Warning("", inS, which));
     }
 
     public bool Take()

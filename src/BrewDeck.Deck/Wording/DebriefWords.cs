@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Wording;
@@ -7,28 +9,29 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>A rehearsed day looked back at, as text.</summary>
 public static class DebriefWords
 {
-    public static ImmutableArray<Line> Lines(Debrief debrief, Notation notation) =>
+    /// <param name="readings">What was read that day: the brewer knew no more.</param>
+    public static ImmutableArray<Line> Lines(Debrief debrief, IReadOnlyList<TakenReading> readings, Notation notation) =>
     [
-        .. Figures(debrief, notation),
+        .. Figures(debrief, readings, notation),
         .. debrief.Mishaps.SelectMany(m => Mishap(m, notation)),
         .. debrief.Mishaps.IsEmpty ? new[] { Line.Of(""), Line.Of(notation.Text("Nothing went wrong on purpose that day.")) } : [],
     ];
 
-    private static IEnumerable<Line> Figures(Debrief debrief, Notation notation)
+    private static IEnumerable<Line> Figures(Debrief debrief, IReadOnlyList<TakenReading> readings, Notation notation)
     {
         var (plan, result) = (debrief.Plan, debrief.Result);
-        yield return Line.Of(notation.Text("                   plan       result"), Tone.Strong);
+        yield return Line.Of(notation.Text("                   plan       read       in the vessel (truth of the rehearsal)"), Tone.Strong);
         if (!debrief.Pitched)
         {
             yield return Line.Of(notation.Text($"  day              {Durations.Short(plan.FinishS),-10} ended after {Durations.Short(result.FinishS)}, not pitched"), Tone.Warning);
         }
         else
         {
-            yield return Figure(notation.Text("gravity"), notation.Gravity(plan.OriginalGravitySg), notation.Gravity(result.OriginalGravitySg));
-            yield return Figure(notation.Text("into fermenter"), notation.Volume(plan.FermenterL), notation.Volume(result.FermenterL));
-            yield return Figure(notation.Text("bitterness"), Ibu(plan, notation), Ibu(result, notation));
-            yield return Figure(notation.Text("pitched at"), notation.Temp(plan.PitchC), notation.Temp(result.PitchC));
-            yield return Figure(notation.Text("day"), Durations.Short(plan.FinishS), Durations.Short(result.FinishS));
+            yield return Figure(notation.Text("gravity"), notation.Gravity(plan.OriginalGravitySg), Read(ReadingKind.Gravity, readings, notation), notation.Gravity(result.OriginalGravitySg));
+            yield return Figure(notation.Text("into fermenter"), notation.Volume(plan.FermenterL), Read(ReadingKind.Volume, readings, notation), notation.Volume(result.FermenterL));
+            yield return Figure(notation.Text("bitterness"), Ibu(plan, notation), "", Ibu(result, notation));
+            yield return Figure(notation.Text("pitched at"), notation.Temp(plan.PitchC), Read(ReadingKind.Temperature, readings, notation), notation.Temp(result.PitchC));
+            yield return Figure(notation.Text("day"), Durations.Short(plan.FinishS), "", Durations.Short(result.FinishS));
         }
         yield return Line.Of(notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average."));
         if (result.SpiltL > 0)
@@ -75,7 +78,13 @@ public static class DebriefWords
 
     private static string Signed(double value, string format, Notation notation) => (value < 0 ? "−" : "+") + notation.Number(Math.Abs(value), format);
 
-    private static Line Figure(string name, string plan, string result) => Line.Of($"  {name,-16} {plan,-10} {result}");
+    private static Line Figure(string name, string plan, string read, string result) => Line.Of($"  {name,-16} {plan,-10} {read,-10} {result}");
+
+    /// <summary>The last one in the fermenter; a dash when nobody took one.</summary>
+    private static string Read(ReadingKind kind, IReadOnlyList<TakenReading> readings, Notation notation) =>
+        readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId) is { } last
+            ? ReadingWords.Value(kind, last.Reading.Value, notation)
+            : "-";
 
     private static string Ibu(DayResult day, Notation notation) => notation.Number(day.BitternessIbu, "0") + " IBU";
 }

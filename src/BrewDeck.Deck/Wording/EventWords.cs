@@ -32,9 +32,9 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         NoteWritten e => Notation.Text($"note: {e.Text}"),
         RunAborted e => With(Notation.Text("aborted"), e.Reason),
         AlarmRaised e => Notation.Text($"alarm: {Alarms.Cause(e.Alarm)}").TrimEnd('.'),
-        AlarmCleared e => Notation.Text($"alarm over: {AlarmName(e.Alarm, e.About, Notation)}"),
-        AlarmAcknowledged e => Notation.Text($"alarm heard: {AlarmName(e.Alarm, e.About, Notation)}"),
-        AlarmShelved e => Notation.Text($"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About, Notation)}"),
+        AlarmCleared e => Notation.Text($"alarm over: {AlarmName(e.Alarm, e.About)}"),
+        AlarmAcknowledged e => Notation.Text($"alarm heard: {AlarmName(e.Alarm, e.About)}"),
+        AlarmShelved e => Notation.Text($"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}"),
         HandsActed e => Notation.Text($"by hand: {Lowered(MishapWords.Act(e.Act, Notation))}"),
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
         AdditionMade e => FermentWords.Of(e.Addition, Notation),
@@ -49,25 +49,25 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
     public static bool IsDoneAtOnce(RunEvent happened, IReadOnlyList<RunEvent> all) => happened is StepStarted start
         && all.Any(e => e is StepFinished end && end.StepId == start.StepId && end.AtMs == start.AtMs);
 
-    /// <summary>One or two words for the key that would take it back.</summary>
-    public static string Short(RunEvent happened, Notation notation) => happened switch
+    /// <summary>A few words for the key that would take it back.</summary>
+    public string Short(RunEvent happened) => happened switch
     {
-        StepStarted => notation.Text("start"),
-        StepFinished => notation.Text("finish"),
-        StepHeld => notation.Text("hold"),
-        StepResumed => notation.Text("resume"),
-        StepSkipped => notation.Text("skip"),
-        ReadingTaken e => Names.Kind(e.Reading.Kind, notation),
-        RemedyChosen => notation.Text("remedy"),
-        TroubleReported or TroubleCleared => notation.Text("report"),
-        BagWeighed => notation.Text("bag"),
-        NoteWritten => notation.Text("note"),
-        RunAborted => notation.Text("abort"),
-        FermenterRead => notation.Text("reading"),
-        AdditionMade => notation.Text("addition"),
-        DateSet => notation.Text("date"),
-        BeerPackaged => notation.Text("packaging"),
-        BeerTasted => notation.Text("tasting"),
+        StepStarted e => Notation.Text($"start of {Brief(e.StepId)}"),
+        StepFinished e => Notation.Text($"end of {Brief(e.StepId)}"),
+        StepHeld e => Notation.Text($"hold of {Brief(e.StepId)}"),
+        StepResumed e => Notation.Text($"going on with {Brief(e.StepId)}"),
+        StepSkipped e => Notation.Text($"skipping {Brief(e.StepId)}"),
+        ReadingTaken e => Names.Kind(e.Reading.Kind, Notation),
+        RemedyChosen => Notation.Text("remedy"),
+        TroubleReported or TroubleCleared => Notation.Text("report"),
+        BagWeighed => Notation.Text("bag"),
+        NoteWritten => Notation.Text("note"),
+        RunAborted => Notation.Text("abort"),
+        FermenterRead => Notation.Text("reading"),
+        AdditionMade => Notation.Text("addition"),
+        DateSet => Notation.Text("date"),
+        BeerPackaged => Notation.Text("packaging"),
+        BeerTasted => Notation.Text("tasting"),
         _ => "",
     };
 
@@ -75,7 +75,23 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
 
     private AlarmWords Alarms => new(Brewhouse, Notation, TitleOf);
 
-    private static string AlarmName(AlarmKind kind, string about, Notation notation) => $"{Names.Alarm(kind, notation)}{(about.Contains('.', StringComparison.Ordinal) ? "" : $", {about}")}";
+    /// <summary>The bottom line has room for so much of a step's title.</summary>
+    private const int BriefLength = 18;
+
+    private string Brief(string stepId)
+    {
+        var title = TitleOf(stepId);
+        return title.Length <= BriefLength ? title : title[..Math.Max(1, title.LastIndexOf(' ', BriefLength - 1))] + "…";
+    }
+
+    // a step is not named: the line beside it is about the same one
+    private string AlarmName(AlarmKind kind, string about) => kind switch
+    {
+        AlarmKind.LimitAhead => $"{Names.Alarm(kind, Notation)}, {Lowered(LimitWords.Name(about, Notation))}",
+        AlarmKind.VesselTooFull or AlarmKind.ElementsDry => $"{Names.Alarm(kind, Notation)}, {Names.Vessel(Brewhouse, about, Notation)}",
+        AlarmKind.CircuitOverloaded => $"{Names.Alarm(kind, Notation)}, {about}",
+        _ => Names.Alarm(kind, Notation),
+    };
 
     private string Undo(int seq, IReadOnlyList<RunEvent> all) =>
         seq >= 0 && seq < all.Count && all[seq] is not Undone ? Notation.Text($"taken back: {Plain(all[seq], all)}") : Notation.Text("taken back");

@@ -49,6 +49,29 @@ public static class FigureWords
         .Where(s => Reads(s, notation))
         .Select(s => Moved(s, notation)));
 
+    /// <summary>What moves the beer or the evening first: a message line of two rows holds three; the log has all.</summary>
+    private static int Rank(string figure) => figure switch
+    {
+        "fermenter_l" => 0,
+        "original_gravity_sg" => 1,
+        "finish_ms" => 2,
+        "bitterness_ibu" => 3,
+        "pitch_c" => 4,
+        _ => Lesser,
+    };
+
+    /// <summary>What stands between, such as the volume before the boil: told where nothing else moves.</summary>
+    private const int Lesser = 5;
+
+    private const int Told = 3;
+
+    /// <summary>The same in brief.</summary>
+    public static string Briefly(IEnumerable<Shift> shifts, Notation notation)
+    {
+        var read = shifts.Where(s => Reads(s, notation)).OrderBy(s => Rank(s.Figure)).ToList();
+        return string.Join(", ", read.Where(s => Rank(s.Figure) < Lesser || Rank(read[0].Figure) == Lesser).Take(Told).Select(s => Moved(s, notation)));
+    }
+
     /// <summary>Reads differently after rounding.</summary>
     public static bool Reads(Shift shift, Notation notation) =>
         Value(shift.Figure, shift.Before, notation) != Value(shift.Figure, shift.After, notation);

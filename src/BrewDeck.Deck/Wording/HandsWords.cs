@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -10,6 +11,13 @@ public static class HandsWords
     /// <summary>A day that was given up leaves hot vessels behind.</summary>
     public static ImmutableArray<string> GivenUp(Notation notation) =>
         [notation.Text("All heat and pumps off, at the breaker too; then shut the valves."), notation.Text("It stays scalding for hours: let it cool before you empty and clean.")];
+
+    /// <summary>What the day gave, and that the batch goes on.</summary>
+    public static ImmutableArray<string> DayOver(Outlook gave, Notation notation) =>
+    [
+        notation.Text($"{notation.Volume(gave.FermenterL.P50)} at {notation.Gravity(gave.OriginalGravitySg.P50)} in the fermenter, {notation.Number(gave.BitternessIbu.P50, "0")} IBU reckoned."),
+        notation.Text("Leave with q: a new plan, the logbook, the report of this batch."),
+    ];
 
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
         [.. HoseWords.Of(step, plan, notation), .. Does(step, plan, notation)];
@@ -30,7 +38,7 @@ public static class HandsWords
     private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.CheckFittings => [.. Rings(plan, notation), notation.Text("Close every valve; check hoses, clamps, seals and the false bottom."), notation.Text("Scale, thermometer and hydrometer at hand.")],
-        StepKind.WeighIn => WeighIn(step, notation),
+        StepKind.WeighIn => WeighIn(step, plan, notation),
         StepKind.TreatWater => WaterWords.Treat(step, notation),
         StepKind.Fill => [.. WaterWords.Soft(step, notation), notation.Text("Stay with the hose. Read the level when it is still.")],
         StepKind.HeatStrike => [HeatOn(step, notation), notation.Text("Stir before you read it.")],
@@ -97,13 +105,13 @@ public static class HandsWords
         StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
         StepKind.CastOut => [notation.Text($"Cooling water on; throttle the wort until it runs{At(step.TargetC, notation)}."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute.")],
-        StepKind.Pitch => [notation.Text($"{Names.Sentence(plan.Recipe.Yeast.Name)} at {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter.")],
+        StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter.")],
         _ => null,
     };
 
-    private static ImmutableArray<string> WeighIn(PlanStep step, Notation notation) => step.Spec.Charges.IsEmpty
+    private static ImmutableArray<string> WeighIn(PlanStep step, Plan plan, Notation notation) => step.Spec.Charges.IsEmpty
         ? [notation.Text("Grist, hops and additions, each into its own marked tub.")]
-        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + ".")];
+        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}.")];
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         notation.Text($"Elements covered? Then heat on{(step.TargetC is { } c ? notation.Text($", set to {notation.Target(c)}") : "")}.");

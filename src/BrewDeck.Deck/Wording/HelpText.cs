@@ -38,12 +38,14 @@ public static class HelpText
         "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
         "Levels and temperatures in the vessels are reckoned from what you have read and done: a reading puts them right.",
         "Every act can be taken back; nothing is given up without a typed word.",
+        "What the words of the trade mean stands at the end: the key end goes there.",
     ];
 
     public static ImmutableArray<Line> Lines(bool rehearsal, Notation notation) =>
     [
         .. Manners.Select(m => Line.Of(notation.Text(m))),
         .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal).SelectMany(p => Part(p, notation)),
+        .. TradeWords.Lines(notation),
     ];
 
     private static IEnumerable<Line> Part((KeyContext Where, Phrase Heading) place, Notation notation) =>

@@ -45,6 +45,7 @@ public static class PlanLines
             new(notation.Text("bitterness"), $"{notation.Number(t.BitternessIbu, "0")} IBU"),
             new(notation.Text("colour"), $"{notation.Number(t.ColourEbc, "0")} EBC ({notation.Number(t.ColourSrm, "0")} SRM)"),
             new(notation.Text("pitch at"), notation.Target(t.PitchC)),
+            new(notation.Text("yeast"), YeastWords.Of(plan, notation)),
             .. WaterWords.Totals(plan, notation),
             new(notation.Text("the day takes"), Durations.Words(t.DayS, notation)),
             new(notation.Text("hands are busy for"), Durations.Words(t.HandsS, notation)),

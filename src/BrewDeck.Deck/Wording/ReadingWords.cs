@@ -70,6 +70,15 @@ public static class ReadingWords
     public static string Shown(ReadingKind kind, Shown shown, Notation notation) =>
         notation.Text($"shows {Value(kind, shown.Value, notation)}{(shown.SampleC is { } c ? notation.Text($" in a sample of {notation.Target(c)}") : "")}");
 
+    /// <summary>Asks again for two that cannot both be right.</summary>
+    public static string Quarrel(Decision.Quarrel quarrel, Notation notation)
+    {
+        var (one, other) = (Value(quarrel.Reading.Kind, quarrel.Reading.Value, notation), Value(quarrel.Other.Kind, quarrel.Other.Value, notation));
+        return quarrel.ExtractKg > quarrel.MostKg
+            ? notation.Text($"{one} and {other} are {notation.Mass(quarrel.ExtractKg)} of extract; the grist has {notation.Mass(quarrel.MostKg)}. Read again?")
+            : notation.Text($"{one} and {other} are {notation.Mass(quarrel.ExtractKg)} of extract; {notation.Mass(quarrel.ExpectedKg)} are expected. Read again?");
+    }
+
     /// <summary>Asks again for the implausible.</summary>
     public static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
         notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");

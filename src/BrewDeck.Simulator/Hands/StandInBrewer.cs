@@ -68,6 +68,9 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
             case Decision.AskAgain asked:
                 _doubted = asked.Reading;
                 break;
+            case Decision.Quarrel quarrel:
+                _doubted = quarrel.Reading;
+                break;
             case Decision.Accepted when command is RunCommand.Take:
                 _doubted = null;
                 break;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Simulator.Rehearsing;
 
@@ -21,19 +22,20 @@ internal static class DebriefCommand
         using var journal = place.OpenJournal();
         if (journal.List().All(h => h.Number != batch))
             return place.Say($"batch {batch}: is not in the logbook; \"brewdeck log list --rehearsed\" says which are", ExitCode.Refused);
-        if (Debriefing.Of(journal.Read(batch)) is not { } debrief)
+        var events = journal.Read(batch);
+        if (Debriefing.Of(events) is not { } debrief)
             return place.Say($"batch {batch}: was not rehearsed, or before rehearsals could be debriefed; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
         if (json)
             place.Output.WriteLine(DebriefJson.Of(batch, debrief));
         else
-            Write(place, batch, debrief, units);
+            Write(place, batch, debrief, RunFold.RecordOf(events).Readings, units);
         return ExitCode.Done;
     });
 
-    private static void Write(Workplace place, int batch, Core.Rehearsing.Debrief debrief, UnitSystem units)
+    private static void Write(Workplace place, int batch, Core.Rehearsing.Debrief debrief, IReadOnlyList<TakenReading> readings, UnitSystem units)
     {
         place.Output.WriteLine($"debrief of batch {batch}");
-        foreach (var line in DebriefWords.Lines(debrief, new Notation(units, TimeZoneInfo.Local)))
+        foreach (var line in DebriefWords.Lines(debrief, readings, new Notation(units, TimeZoneInfo.Local)))
             place.Output.WriteLine(line.ToString());
     }
 }

@@ -30,7 +30,9 @@ internal sealed class RehearsalDeck
         var open = journal.List().FirstOrDefault(h => h.Rehearsed && h.Status is not (RunStatus.Complete or RunStatus.Aborted));
         var events = open is null ? [] : journal.Read(open.Number);
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
-        var clock = new RehearsalClock(wall, begins, speed) { Card = (events.FirstOrDefault() as BatchOpened)?.Card };
+        var card = (events.FirstOrDefault() as BatchOpened)?.Card;
+        // an exercise is the brewer's own work, before a break and after it
+        var clock = new RehearsalClock(wall, begins, speed) { Card = card, HandsOn = card?.Exercise is not null };
         var session = new Session(new SessionPorts(store, profiles, clock) { Debrief = Debriefing.Of, Exercises = book }, settings, begins);
         return new RehearsalDeck(session, clock, new RehearsalSession(session, store, clock, events), begins);
     }

@@ -139,6 +139,9 @@ internal sealed class AtTheRehearsal : IDisposable
         var shown = Clock.Look(step.Expected[0].Kind, step.Expected[0].Vessel);
         Assert.NotNull(shown);
         Line(BrewerByKeys.Decimal(step.Expected[0].Kind, shown.Value));
+        // the dial of a day gone wrong is asked about: it shows what it shows
+        if (Screen.Overlay is ChoiceOverlay)
+            Strike(AtTheKeys.Down).Strike(AtTheKeys.Enter);
     }
 
     private void Open(IExerciseBook? book = null)

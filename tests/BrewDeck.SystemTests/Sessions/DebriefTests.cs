@@ -28,7 +28,7 @@ public sealed class DebriefTests
         Assert.Equal([HandAct.LeaveIt, HandAct.ResetBreaker], debrief.Mishaps.Select(m => m.Chosen!.Answer.Act!.Value));
         Assert.InRange(debrief.Mishaps[0].Best!.Gives.OriginalGravitySg - debrief.Mishaps[0].Chosen!.Gives.OriginalGravitySg, 0.004, 0.015);
         Assert.Equal(at.Truth.FermenterL, debrief.Result.FermenterL, 0.02);
-        SessionGoldens.Same("debrief", string.Join('\n', DebriefWords.Lines(debrief, Notation.Metric)) + "\n" + DebriefJson.Of(1, debrief) + "\n");
+        SessionGoldens.Same("debrief", string.Join('\n', DebriefWords.Lines(debrief, RunFold.RecordOf(at.Events).Readings, Notation.Metric)) + "\n" + DebriefJson.Of(1, debrief) + "\n");
     }
 
     [Fact]

@@ -67,7 +67,7 @@ public sealed class WholeDayTests
         var before = at.Session.Forecast!.Outlook.OriginalGravitySg.P50;
         at.Line("12.5");
         Assert.Contains("outside", Assert.IsType<ChoiceOverlay>(at.Session.Screen.Overlay).Question, StringComparison.Ordinal);
-        at.Strike(Enter, null);
+        at.Strike(Down, null).Strike(Enter, null);
         Assert.Contains("undo volume", at.Text, StringComparison.Ordinal);
         at.Strike("u", null);
         Assert.Equal(before, at.Session.Forecast!.Outlook.OriginalGravitySg.P50, 6);

@@ -14,7 +14,7 @@ public class DeckComposerTests
 
         Assert.Equal(("40:41", "left", Tone.Normal), (screen.Big, screen.BigLabel, screen.BigTone));
         Assert.Equal("Rest at 66 °C: saccharification", screen.Headline.ToString());
-        Assert.Equal("Hands needed in 41 minutes, at 09:20.", screen.Hands.ToString());
+        Assert.Equal("Hands needed in 41 min, at 09:20.", screen.Hands.ToString());
         Assert.Equal("Mash · step 2 of 2", screen.Title);
         Assert.Equal("Quayside Amber · 08:39 · day 0:39", screen.Corner);
     }
@@ -110,7 +110,7 @@ public class DeckComposerTests
 
         var screen = Of(moment);
 
-        Assert.Equal(("Day over", "--:--", "No more hands needed."), (screen.Title, screen.Big, screen.Hands.ToString()));
+        Assert.Equal(("Day over", "20:00", "Space: batch, log, fermenter readings."), (screen.Title, screen.Big, screen.Hands.ToString()));
     }
 
     [Fact]

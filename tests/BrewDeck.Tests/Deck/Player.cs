@@ -61,6 +61,13 @@ internal sealed class Player
         return this;
     }
 
+    /// <summary>Takes the row of the open question that begins so.</summary>
+    public Player Choose(string row)
+    {
+        var rows = Assert.IsType<ChoiceOverlay>(Screen.Overlay).Options.Select(o => o.Cells[0]).ToList();
+        return Down(rows.FindIndex(r => r.StartsWith(row, StringComparison.Ordinal))).Enter();
+    }
+
     /// <summary>Types a line and ends it with Enter; the first digit may have opened it.</summary>
     public Player Line(string text)
     {

@@ -87,7 +87,7 @@ public class SessionDayTests
 
         _brewer.Down().Enter().Line("1.039");
 
-        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; .*gravity 1\.048 -> 1\.04\d.*; r shows ways back\.$", _brewer.Notice);
+        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
     }
 
     [Fact]
@@ -133,13 +133,15 @@ public class SessionDayTests
     }
 
     [Fact]
-    public void The_implausible_is_asked_about_and_enter_takes_it()
+    public void The_implausible_is_asked_about_and_enter_types_it_again()
     {
         _brewer.Begin().Until("mash.rest-1").Keys("8").Line("85");
 
         Assert.Matches("^85.0 °C is outside .* for the mash tun.$", _brewer.Question);
         Assert.Empty(_brewer.Session.State!.Readings);
         _brewer.Enter();
+        Assert.Equal("Mash tun temperature?", _brewer.Question);
+        _brewer.Line("85").Down().Enter();
         Assert.Equal(85, Assert.Single(_brewer.Session.State!.Readings).Reading.Value);
     }
 

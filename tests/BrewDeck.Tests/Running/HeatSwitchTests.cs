@@ -1,0 +1,43 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Running;
+
+/// <summary>The moments at which heat is switched in a run-off are those at which the levels are there.</summary>
+public class HeatSwitchTests
+{
+    private const double StepMin = 0.5;
+
+    private readonly PerfectDay _day = new(Demo.Plan());
+
+    [Fact]
+    public void Heat_is_to_be_switched_when_the_levels_are_there()
+    {
+        _day.RunUntil("lauter.run");
+        var house = Demo.House;
+        var ahead = _day.Forecast.Switches;
+        Assert.Equal(["kettle", "liquor"], ahead.Select(s => s.Vessel).Order());
+        Assert.Equal(ahead[0].AtS, _day.Forecast.HandsNeededS);
+        Assert.All(ahead, s => Assert.Equal(s.Vessel == "kettle", s.On));
+
+        var (covered, shows) = (double.NaN, double.NaN);
+        for (var i = 0; i < 300 && _day.Focus.Act == FocusAct.Wait; i++)
+        {
+            if (double.IsNaN(covered) && Level("kettle") >= house.Kettle.CoverL)
+                covered = NowS;
+            if (double.IsNaN(shows) && Level("liquor") <= house.HotLiquorTank.CoverL)
+                shows = NowS;
+            _day.Wait(StepMin);
+        }
+
+        Assert.Equal(covered, ahead.First(s => s.Vessel == "kettle").AtS, 60.0);
+        Assert.Equal(shows, ahead.First(s => s.Vessel == "liquor").AtS, 120.0);
+        Assert.Empty(_day.Forecast.Switches);
+    }
+
+    private double NowS => _day.State.SecondsAt(_day.NowMs);
+
+    private double Level(string vessel) =>
+        Contents.LiquidL(_day.Forecast.Now.Vessels[_day.State.Live!.Setting.IndexOf(vessel)]);
+}
