@@ -78,6 +78,8 @@ public static class HandsWords
         StepKind.AddFirstWortHops => [.. Listed(step, notation), notation.Text("Into the kettle before the wort covers its bottom.")],
         StepKind.HeatToBoil => [notation.Text("Heat full on, lid off before it boils. Skim if foam gathers.")],
         StepKind.HotBreak => [notation.Text("Stand by the kettle. When foam climbs, turn the heat down or spray cold water."), notation.Text("Go on when the foam falls back.")],
+        StepKind.Boil when step.Spec.Label == StepLabels.Again =>
+            [notation.Text("Lid off, heat full on until it boils again."), notation.Text("When the time is up, heat off at the switch.")],
         StepKind.Boil => [notation.Text("Keep a rolling boil, lid off. Nothing to do until the time is up.")],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
         StepKind.AddExtract => [notation.Text("Heat off. Stir until nothing sticks to the bottom, then heat on.")],
@@ -96,6 +98,12 @@ public static class HandsWords
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],
         StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
         StepKind.CastOut => [notation.Text($"Cooling water on; throttle the wort until it runs{At(step.TargetC, notation)}."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
+        StepKind.CoolInFermenter when step.Spec.Label == StepLabels.Room =>
+            [notation.Text("Lid shut, airlock on: nothing may fall in, and no yeast yet."), notation.Text("Read it with a sanitised thermometer before you pitch.")],
+        StepKind.CoolInFermenter when plan.Brewhouse.Chiller.Kind == ChillerKind.Immersion =>
+            [notation.Text("Sanitise the coil, then hang it in. Cooling water on; stir with something sanitised."), notation.Text($"Water off{At(step.TargetC, notation)}; lid shut at once.")],
+        StepKind.CoolInFermenter =>
+            [notation.Text("Sanitise hoses and pump. Draw it from the bottom, give it back under the surface; lid on."), notation.Text($"Cooling water on. Stop{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute.")],
         StepKind.Pitch => [notation.Text($"{Names.Sentence(plan.Recipe.Yeast.Name)} at {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter.")],
         _ => null,

@@ -120,12 +120,17 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static Off? Pitch(Weigh weigh)
     {
-        var cast = weigh.State.Steps.FirstOrDefault(s => s.Status is RunStatus.Running or RunStatus.Held && s.Spec.Kind == StepKind.CastOut);
-        if (cast?.Spec.TargetC is not { } target || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, cast.StartedMs ?? 0))
+        var cast = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut);
+        var pitch = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.Pitch);
+        if (cast?.StartedMs is not { } since || pitch is not { Status: RunStatus.Idle } || IsCooling(weigh.State)
+            || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, since))
             return null;
-        var by = weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].TempC - target;
-        return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Spec.Id, by);
+        // against the plan: the chiller may have been set colder for the rest
+        var by = weigh.Now(PlantSetting.FermenterId).TempC - weigh.Plan.Recipe.Yeast.PitchC;
+        return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Open ? cast.Spec.Id : pitch.Spec.Id, by);
     }
+
+    private static bool IsCooling(RunState state) => state.Steps.Any(s => s.Open && s.Spec.Kind == StepKind.CoolInFermenter);
 
     private static Off? Wort(Weigh weigh)
     {

@@ -53,6 +53,17 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     /// <summary>What the strike liquor should have now, °C.</summary>
     public double StrikeC(StepSpec heats) => Strike.TemperatureC(new Workbench(Live.Setting, Live.Plant), heats);
 
+    /// <summary>Like <see cref="Meeting"/>; where even the most does not meet the plan, the most, if it comes nearer.</summary>
+    public Remedy? MeetingOrNearing(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of)
+    {
+        if (Meeting(figure, most, of) is { } meets)
+            return meets;
+        if (!(most > 0) || of(most) is not { } all)
+            return null;
+        double left = figure(Aims.Of(this, forecast)).By, reached = figure(Aims.Of(this, With(all))).By;
+        return left * reached > 0 && Math.Abs(reached) < Math.Abs(left) ? all with { Partly = true } : null;
+    }
+
     /// <summary>
     /// A remedy of that amount, between 0 and a most, with which a figure of the end of the day meets its plan; null: none does. By false
     /// position (the Illinois form): each look is a forecast of the whole day, and outlooks are nearly straight lines.
