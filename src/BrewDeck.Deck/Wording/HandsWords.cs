@@ -83,6 +83,8 @@ public static class HandsWords
         StepKind.Boil => [notation.Text("Keep a rolling boil, lid off. Nothing to do until the time is up.")],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
         StepKind.AddExtract => [notation.Text("Heat off. Stir until nothing sticks to the bottom, then heat on.")],
+        StepKind.AddWater when step.Spec.Label == StepLabels.HeatOff =>
+            [notation.Text("Heat of the vessel off first. Measure the water; stir it in slowly."), notation.Text("Heat on again only when the temperature is even and read.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out.")],
         StepKind.Clean => Clean(step, plan, notation),

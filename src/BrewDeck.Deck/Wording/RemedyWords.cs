@@ -62,7 +62,7 @@ public static class RemedyWords
 
     /// <summary>Of what is drunk, how sure it is: the other figures would only push it out of the line.</summary>
     private static string Band(Shift shift, Notation notation) =>
-        shift is { Figure: "original_gravity_sg" or "fermenter_l" or "mash_ph", Low: { } low, High: { } high }
+        shift is { Figure: "original_gravity_sg" or "fermenter_l" or "mash_ph" or "mash_c" or "pitch_c", Low: { } low, High: { } high }
             ? $" ({FigureWords.Value(shift.Figure, low, notation)}..{FigureWords.Value(shift.Figure, high, notation)})"
             : "";
 

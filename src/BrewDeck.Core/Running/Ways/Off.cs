@@ -84,7 +84,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         if (rest?.Spec.TargetC is not { } target || !ReadFor(weigh.State, rest, ReadingKind.Temperature))
             return null;
         var index = weigh.Live.Setting.IndexOf(rest.Spec.Vessel);
-        var by = RestReadings.OffK(weigh.State, rest, weigh.Live.Plant.Vessels[index].TempC, target, weigh.NowMs);
+        var by = RestReadings.OffK(weigh.State, rest, weigh.Before(rest).Vessels[index].TempC, target, weigh.NowMs);
         return Math.Abs(by) < NearK ? null : new(OffKind.Mash, rest.Spec.Id, by);
     }
 
@@ -161,8 +161,13 @@ internal sealed record Off(OffKind Kind, string About, double By)
         where Math.Abs(missingS) > MistimedS
         select step.EndedMs!.Value;
 
-    private static RunStep? Rest(RunState state) =>
-        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind == StepKind.Rest);
+    /// <summary>The rest that goes on, or the one that the doughing in leads to.</summary>
+    private static RunStep? Rest(RunState state)
+    {
+        var doughIn = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn });
+        return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest
+            && (s.Status == RunStatus.Running || (doughIn is not null && s.Status == RunStatus.Idle && s.Spec.Vessel == doughIn.Spec.Vessel)));
+    }
 
     private static bool ReadFor(RunState state, RunStep rest, ReadingKind kind) =>
         RestReadings.Last(state, rest, kind) is { } read && read.AtMs > LastChosenMs(state);

@@ -43,6 +43,11 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     /// <summary>The model's vessel now.</summary>
     public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
 
+    /// <summary>The plant as a step finds it: now, if it has begun.</summary>
+    public PlantState Before(RunStep step) => step.Status != RunStatus.Idle
+        ? Live.Plant
+        : forecast.Rest.TakeWhile(s => s.Spec.Id != step.Spec.Id).LastOrDefault()?.After ?? Live.Plant;
+
     /// <summary>Power of the elements that the wiring of the plan feeds and today's does not, W.</summary>
     public double DeadW()
     {
