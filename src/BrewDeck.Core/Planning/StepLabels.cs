@@ -9,6 +9,9 @@ public static class StepLabels
     /// <summary>Water into a vessel whose own heat is on: both together would bring it too far.</summary>
     public const string HeatOff = "heat-off";
 
+    /// <summary>Liquor that is pumped to where it can be heated, or back.</summary>
+    public const string Liquor = "liquor";
+
     /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
     public const string Room = "room";
 }

@@ -56,6 +56,9 @@ public enum RemedyKind
 
     /// <summary>The yeast waits until the room has brought the wort to its temperature.</summary>
     WaitForRoom,
+
+    /// <summary>Liquor is pumped to a vessel whose heat works, and heated there.</summary>
+    HeatElsewhere,
 }
 
 /// <summary>A computed way back to plan, with its cost and what it gives.</summary>
@@ -78,6 +81,9 @@ public sealed record Remedy(
 {
     /// <summary>Circuit that takes over what dead ones fed; null: the wiring stays.</summary>
     public string? CircuitId { get; init; }
+
+    /// <summary>Steps that it ends where they are, or that fall away.</summary>
+    public ImmutableArray<string> Ends { get; init; } = [];
 
     /// <summary>Water and liquor that it takes, litres at 20 °C; null: none.</summary>
     public double? WaterL { get; init; }

@@ -120,7 +120,7 @@ public static class RunDesk
     {
         if (!RemedyFold.Fits(state, choose.Remedy))
             return new Decision.Refused("remedy_outdated");
-        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy), nowMs));
+        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy, nowMs), nowMs));
         return Act(new RemedyChosen(nowMs, choose.Remedy, moved));
     }
 }

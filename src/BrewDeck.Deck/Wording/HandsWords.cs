@@ -45,6 +45,8 @@ public static class HandsWords
     private static ImmutableArray<string>? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => [notation.Text("Open the inlet, let the pump fill by itself, bleed it at the outlet."), notation.Text("Start it only when no more air comes.")],
+        StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
+            [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, then read the temperature.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= 20

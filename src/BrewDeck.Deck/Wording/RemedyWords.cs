@@ -24,6 +24,7 @@ public static class RemedyWords
         RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Words(remedy.Amount * 60, notation)}, then run off slowly"),
         RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
         RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
+        RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.OtherCircuit => notation.Text($"Plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
         RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less"),

@@ -42,6 +42,8 @@ public static class StepTitles
     private static string? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => notation.Text("Prime and bleed the pump"),
+        StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
+            notation.Text($"Pump{Amount(Litres.Moved(step, plan), notation)} liquor to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.TransferStrike => notation.Text($"Run{Amount(Litres.Moved(step, plan), notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.DoughIn => notation.Text($"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist"),
         StepKind.Rest => Labelled(notation.Text($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}"), step, notation),

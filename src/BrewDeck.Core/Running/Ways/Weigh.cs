@@ -38,7 +38,7 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)
         && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool);
 
-    public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy), nowMs);
+    public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
     /// <summary>The model's vessel now.</summary>
     public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
