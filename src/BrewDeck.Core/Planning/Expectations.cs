@@ -11,7 +11,8 @@ internal static class Expectations
     {
         StepKind.Fill => [Volume(setting, outcome, spec.Vessel)],
         StepKind.HeatStrike => [new(ReadingKind.Temperature, spec.Vessel, outcome.TargetC ?? 0)],
-        StepKind.HeatSparge or StepKind.DoughIn or StepKind.Ramp or StepKind.HeatMash =>
+        StepKind.HeatSparge or StepKind.DoughIn or StepKind.Ramp or StepKind.HeatMash
+            or StepKind.CoolInFermenter =>
             [Temperature(setting, outcome, spec.Vessel)],
         StepKind.Rest when spec.ExpectedPh is { } ph =>
             [Temperature(setting, outcome, spec.Vessel), new(ReadingKind.Ph, spec.Vessel, ph)],

@@ -58,7 +58,6 @@ internal static class LimitChecks
             .. rest.Any(s => s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter && PlantModel.VesselsOf(setting, s.Spec).Contains(setting.IndexOf(house.LauterTun.Id)))
                 ? FalseBottom(house) : [],
             .. SuctionHeads.Limit(setting, rest),
-            .. Pitching(setting, rest),
         ];
     }
 
@@ -137,7 +136,7 @@ internal static class LimitChecks
             || (step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction && reached < step.TargetC - NearK)
         // one that is not covered has its own limit
         where covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)
-        let chills = step.Spec.Kind == StepKind.ChillInKettle
+        let chills = step.Spec.Kind is StepKind.ChillInKettle or StepKind.CoolInFermenter
         select new Limit($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: chills);
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
@@ -190,7 +189,9 @@ internal static class LimitChecks
         var castOut = steps.FirstOrDefault(s => s.Spec.Kind == StepKind.CastOut);
         if (castOut is null)
             yield break;
-        // half a degree: nobody holds a chiller closer
-        yield return new("pitch_temperature", castOut.After.Vessels[setting.FermenterIndex].TempC, castOut.Spec.TargetC!.Value + 0.5, "°C");
+        yield return Pitch(castOut.After.Vessels[setting.FermenterIndex].TempC, castOut.Spec.TargetC!.Value);
     }
+
+    /// <summary>Half a degree: nobody holds a chiller closer.</summary>
+    public static Limit Pitch(double celsius, double wantedC) => new("pitch_temperature", celsius, wantedC + 0.5, "°C");
 }

@@ -153,6 +153,7 @@ public static class PlantModel
         StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand => Cooling.Stand(bench, spec, limitS),
         StepKind.ChillInKettle => Cooling.InKettle(bench, spec, limitS),
         StepKind.CastOut => Cooling.CastOut(bench, spec, limitS),
+        StepKind.CoolInFermenter => FermenterCooling.Run(bench, spec, limitS),
         StepKind.FreeBed => Lautering.FreeBed(bench, spec, limitS),
         StepKind.MovePlug => Plugs.Move(bench, spec, limitS),
         _ => Progress.ByClock(spec, limitS),

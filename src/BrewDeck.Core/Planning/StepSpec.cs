@@ -74,6 +74,8 @@ public enum StepKind
     HeatDecoction,
     BoilDecoction,
     ReturnDecoction,
+    /// <summary>Put on the run sheet by a remedy: wort that is not at its pitching temperature waits for it, or is pumped through the chiller once more.</summary>
+    CoolInFermenter,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>

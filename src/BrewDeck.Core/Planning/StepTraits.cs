@@ -25,7 +25,7 @@ public static class StepTraits
         StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Whirlpool or StepKind.Stand
             or StepKind.BoilDecoction => Planning.EndsBy.Clock,
         StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash or StepKind.HeatToBoil
-            or StepKind.ChillInKettle or StepKind.HeatDecoction => Planning.EndsBy.Temperature,
+            or StepKind.ChillInKettle or StepKind.HeatDecoction or StepKind.CoolInFermenter => Planning.EndsBy.Temperature,
         StepKind.Fill or StepKind.TransferStrike or StepKind.Lauter or StepKind.RunOff or StepKind.CastOut
             or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort
             or StepKind.PullDecoction or StepKind.ReturnDecoction => Planning.EndsBy.Level,

@@ -10,7 +10,21 @@ public static class LiveLimits
     private const double SlackShare = 0.005, SlackL = 0.5, SlackK = 0.5;
 
     public static ImmutableArray<Limit> Of(RunState state, Forecast forecast) =>
-        state.Live is { } live ? LimitChecks.OfRest(live.Setting, forecast.Now, forecast.Rest) : [];
+        state.Live is { } live ? [.. LimitChecks.OfRest(live.Setting, forecast.Now, forecast.Rest), .. Pitch(state, live, forecast)] : [];
+
+    /// <summary>
+    /// Until the yeast goes in, however the wort has come to its temperature: by then some remedy may have cooled it. Against the plan, for
+    /// the chiller may have been set colder for the rest.
+    /// </summary>
+    private static IEnumerable<Limit> Pitch(RunState state, LivePlant live, Forecast forecast) =>
+        from step in forecast.Rest
+        where step.Spec.Kind == StepKind.Pitch && state.Step(step.Spec.Id) is { Status: RunStatus.Idle } && !PitchIsLeft(state)
+        select LimitChecks.Pitch(step.After.Vessels[live.Setting.FermenterIndex].TempC, state.Plan!.Recipe.Yeast.PitchC);
+
+    /// <summary>The brewer has said to leave it, and has not read it since.</summary>
+    private static bool PitchIsLeft(RunState state) =>
+        state.Remedies is [.., { Remedy: { Kind: RemedyKind.LeaveIt, Vessel: PlantSetting.FermenterId } } left]
+        && !state.Readings.Any(r => r.Seq > left.Seq && r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId });
 
     /// <summary>How far beyond its bound a limit must be before it is worth an alarm, in its unit.</summary>
     public static double Slack(Limit limit) => Math.Max(SlackShare * Math.Abs(limit.Bound), limit.Unit switch

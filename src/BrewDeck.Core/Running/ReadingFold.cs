@@ -22,7 +22,7 @@ internal static class ReadingFold
             ?? (takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
         var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
-            ?? Applied(live, e.Reading, Boiling(state));
+            ?? Applied(live with { Setting = SlowHeat.Learned(state, live, e.Reading, now) }, e.Reading, Boiling(state));
         return Filling.Told(Written(state, e, seq, expected) with { Live = after }, live, e.Reading);
     }
 

@@ -50,6 +50,15 @@ public enum RemedyKind
 
     /// <summary>What is still to be chilled is chilled further, or less.</summary>
     SetChiller,
+
+    /// <summary>What is in the fermenter is pumped through the chiller once more, or gets a coil.</summary>
+    ChillFermenter,
+
+    /// <summary>The yeast waits until the room has brought the wort to its temperature.</summary>
+    WaitForRoom,
+
+    /// <summary>Liquor is pumped to a vessel whose heat works, and heated there.</summary>
+    HeatElsewhere,
 }
 
 /// <summary>A computed way back to plan, with its cost and what it gives.</summary>
@@ -73,6 +82,9 @@ public sealed record Remedy(
     /// <summary>Circuit that takes over what dead ones fed; null: the wiring stays.</summary>
     public string? CircuitId { get; init; }
 
+    /// <summary>Steps that it ends where they are, or that fall away.</summary>
+    public ImmutableArray<string> Ends { get; init; } = [];
+
     /// <summary>Water and liquor that it takes, litres at 20 °C; null: none.</summary>
     public double? WaterL { get; init; }
 
@@ -81,6 +93,9 @@ public sealed record Remedy(
 
     /// <summary>Electrical power that it draws, W; null: no more than the day does anyway.</summary>
     public double? PowerW { get; init; }
+
+    /// <summary>It comes nearer to the plan and does not reach it: more is not done at once.</summary>
+    public bool Partly { get; init; }
 
     /// <summary>The limit that it comes closest to; null: it comes near none. An offer never breaks one.</summary>
     public Limit? Closest { get; init; }

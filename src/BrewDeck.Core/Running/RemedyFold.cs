@@ -7,17 +7,17 @@ namespace BrewDeck.Core.Running;
 internal static class RemedyFold
 {
     public static RunState Chosen(RunState state, RemedyChosen e, int seq) => Fits(state, e.Remedy)
-        ? Edited(state, e.Remedy) with { Remedies = state.Remedies.Add(new(seq, e.AtMs, e.Remedy)) }
+        ? Edited(state, e.Remedy, e.AtMs) with { Remedies = state.Remedies.Add(new(seq, e.AtMs, e.Remedy)) }
         : state;
 
     /// <summary>False for an offer that the day has overtaken: its step is over, or it has been taken already.</summary>
     public static bool Fits(RunState state, Remedy remedy) =>
         !remedy.Insert.Any(s => state.Step(s.Id) is not null)
-        && remedy.Replace.All(s => state.Step(s.Id) is { Open: true })
+        && remedy.Replace.Select(s => s.Id).Concat(remedy.Ends).All(id => state.Step(id) is { Open: true })
         && (remedy.Insert.IsEmpty || remedy.BeforeStepId.Length == 0 || state.Step(remedy.BeforeStepId) is { Open: true });
 
     /// <summary>The run sheet with the remedy on it, and nothing else changed: also what a remedy is weighed with.</summary>
-    public static RunState Edited(RunState state, Remedy remedy)
+    public static RunState Edited(RunState state, Remedy remedy, long atMs)
     {
         foreach (var spec in remedy.Replace)
             state = Replaced(state, spec);
@@ -25,7 +25,8 @@ internal static class RemedyFold
             state = Replugged(state, circuit);
         var at = state.Steps.ToList().FindIndex(s => s.Spec.Id == remedy.BeforeStepId);
         var insert = remedy.Insert.Select(s => new RunStep(s, RunStatus.Idle));
-        return state with { Steps = at < 0 ? state.Steps.AddRange(insert) : state.Steps.InsertRange(at, insert) };
+        state = state with { Steps = at < 0 ? state.Steps.AddRange(insert) : state.Steps.InsertRange(at, insert) };
+        return remedy.Ends.Aggregate(state, (s, id) => StepFold.Skipped(s, new StepSkipped(atMs, id, "remedy")));
     }
 
     private static RunState Replaced(RunState state, StepSpec spec)

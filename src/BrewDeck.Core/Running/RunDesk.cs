@@ -86,10 +86,13 @@ public static class RunDesk
                 yield return new TroubleCleared(nowMs, stuck);
             var held = state.Steps.FirstOrDefault(s => s.Status == RunStatus.Held && s.Spec.Vessel == step.Spec.Vessel);
             if (held is not null)
+            {
                 yield return new StepResumed(nowMs, held.Spec.Id);
-            yield break;
+                yield break;
+            }
         }
-        if (StepOrder.CutsIn(step.Spec))
+        // what it went into goes on; put in before something that has not begun, it is followed like any other
+        if (StepOrder.CutsIn(step.Spec) && state.Steps.Any(s => s != step && s.Status is RunStatus.Running or RunStatus.Held && s.Spec.Vessel == step.Spec.Vessel))
             yield break;
         var next = StepOrder.NextInVessel(state, step.Spec);
         if (next is not null && next.Spec.Kind.FollowsOn() && next.Spec.Vessel == (step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel))
@@ -117,7 +120,7 @@ public static class RunDesk
     {
         if (!RemedyFold.Fits(state, choose.Remedy))
             return new Decision.Refused("remedy_outdated");
-        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy), nowMs));
+        var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy, nowMs), nowMs));
         return Act(new RemedyChosen(nowMs, choose.Remedy, moved));
     }
 }

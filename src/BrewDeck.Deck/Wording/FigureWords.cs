@@ -19,6 +19,7 @@ public static class FigureWords
         "colour_ebc" => notation.Text("colour"),
         "pitch_c" => notation.Text("pitch temperature"),
         "finish_ms" => notation.Text("finish"),
+        "mash_c" => notation.Text("mash"),
         "mash_ph" => notation.Text("mash pH"),
         _ when figure.StartsWith(StepTarget, StringComparison.Ordinal) => notation.Text("target of ") + Names.Plainly(figure[(figure.LastIndexOfAny([':', '.']) + 1)..]),
         _ => Names.Plainly(WithoutUnit(figure)),

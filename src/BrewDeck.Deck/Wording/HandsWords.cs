@@ -53,6 +53,8 @@ public static class HandsWords
     private static ImmutableArray<string>? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => [notation.Text("Open the inlet, let the pump fill by itself, bleed it at the outlet."), notation.Text("Start it only when no more air comes.")],
+        StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
+            [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, then read the temperature.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= 20
@@ -86,9 +88,13 @@ public static class HandsWords
         StepKind.AddFirstWortHops => [.. Listed(step, notation), notation.Text("Into the kettle before the wort covers its bottom.")],
         StepKind.HeatToBoil => [notation.Text("Heat full on, lid off before it boils. Skim if foam gathers.")],
         StepKind.HotBreak => [notation.Text("Stand by the kettle. When foam climbs, turn the heat down or spray cold water."), notation.Text("Go on when the foam falls back.")],
+        StepKind.Boil when step.Spec.Label == StepLabels.Again =>
+            [notation.Text("Lid off, heat full on until it boils again."), notation.Text("When the time is up, heat off at the switch.")],
         StepKind.Boil => [notation.Text("Keep a rolling boil, lid off. Nothing to do until the time is up.")],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
         StepKind.AddExtract => [notation.Text("Heat off. Stir until nothing sticks to the bottom, then heat on.")],
+        StepKind.AddWater when step.Spec.Label == StepLabels.HeatOff =>
+            [notation.Text("Heat of the vessel off first. Measure the water; stir it in slowly."), notation.Text("Heat on again only when the temperature is even and read.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out.")],
         StepKind.Clean => Clean(step, plan, notation),
@@ -104,6 +110,12 @@ public static class HandsWords
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],
         StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
         StepKind.CastOut => [notation.Text($"Cooling water on; throttle the wort until it runs{At(step.TargetC, notation)}."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
+        StepKind.CoolInFermenter when step.Spec.Label == StepLabels.Room =>
+            [notation.Text("Lid shut, airlock on: nothing may fall in, and no yeast yet."), notation.Text("Read it with a sanitised thermometer before you pitch.")],
+        StepKind.CoolInFermenter when plan.Brewhouse.Chiller.Kind == ChillerKind.Immersion =>
+            [notation.Text("Sanitise the coil, then hang it in. Cooling water on; stir with something sanitised."), notation.Text($"Water off{At(step.TargetC, notation)}; lid shut at once.")],
+        StepKind.CoolInFermenter =>
+            [notation.Text("Sanitise hoses and pump. Draw it from the bottom, give it back under the surface; lid on."), notation.Text($"Cooling water on. Stop{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute.")],
         StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter.")],
         _ => null,

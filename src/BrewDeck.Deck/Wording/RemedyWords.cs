@@ -24,6 +24,7 @@ public static class RemedyWords
         RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Words(remedy.Amount * 60, notation)}, then run off slowly"),
         RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
         RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
+        RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.OtherCircuit => notation.Text($"Plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
         RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less"),
@@ -31,8 +32,14 @@ public static class RemedyWords
         RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Add it now, but {notation.Grams(remedy.Amount)}"),
         RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {notation.Grams(remedy.Amount)} in all"),
         RemedyKind.SetChiller => notation.Text($"Set the chiller to {notation.Temp(remedy.Amount)} for the rest"),
+        RemedyKind.ChillFermenter => Coil(brewhouse)
+            ? notation.Text($"Hang the sanitised coil into the fermenter, down to {notation.Temp(remedy.Amount)}")
+            : notation.Text($"Pump the wort through the chiller once more, down to {notation.Temp(remedy.Amount)}"),
+        RemedyKind.WaitForRoom => notation.Text($"Wait with the yeast until the room has brought it to {notation.Temp(remedy.Amount)}"),
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
+
+    private static bool Coil(Brewhouse brewhouse) => brewhouse.Chiller.Kind == ChillerKind.Immersion;
 
     /// <summary>"12 min more, 3.0 L", "8 min less", "no time".</summary>
     public static string Cost(Remedy remedy, Notation notation)
@@ -47,6 +54,8 @@ public static class RemedyWords
     public static string Gives(Remedy remedy, Notation notation)
     {
         var moved = string.Join(", ", remedy.Gives.Where(s => FigureWords.Reads(s, notation)).Select(s => FigureWords.Moved(s, notation) + Band(s, notation)));
+        if (moved.Length > 0 && remedy.Partly)
+            return notation.Text("part of the way: ") + moved;
         if (moved.Length > 0)
             return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("against the plan ") + moved : moved;
         return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("the day ends as planned") : notation.Text("changes nothing else");
@@ -54,7 +63,7 @@ public static class RemedyWords
 
     /// <summary>Of what is drunk, how sure it is: the other figures would only push it out of the line.</summary>
     private static string Band(Shift shift, Notation notation) =>
-        shift is { Figure: "original_gravity_sg" or "fermenter_l" or "mash_ph", Low: { } low, High: { } high }
+        shift is { Figure: "original_gravity_sg" or "fermenter_l" or "mash_ph" or "mash_c" or "pitch_c", Low: { } low, High: { } high }
             ? $" ({FigureWords.Value(shift.Figure, low, notation)}..{FigureWords.Value(shift.Figure, high, notation)})"
             : "";
 

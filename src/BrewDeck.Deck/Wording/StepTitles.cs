@@ -42,6 +42,8 @@ public static class StepTitles
     private static string? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.PrimePump => notation.Text("Prime and bleed the pump"),
+        StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
+            notation.Text($"Pump{Amount(Litres.Moved(step, plan), notation)} liquor to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.TransferStrike => notation.Text($"Run{Amount(Litres.Moved(step, plan), notation)} strike liquor to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.DoughIn => notation.Text($"Dough in {Charges.Grist(step.Spec.Charges, notation)} grist"),
         StepKind.Rest => Labelled(notation.Text($"Rest{At(step.TargetC ?? step.Spec.TargetC, notation)}"), step, notation),
@@ -74,6 +76,7 @@ public static class StepTitles
         StepKind.AddFirstWortHops => Adding(notation.Text("first wort hops"), step, notation),
         StepKind.HeatToBoil => notation.Text("Heat to the boil"),
         StepKind.HotBreak => notation.Text("Watch the hot break"),
+        StepKind.Boil when step.Spec.Label == StepLabels.Again => notation.Text("Boil it once more"),
         StepKind.Boil => Labelled(notation.Text("Boil"), step, notation),
         StepKind.AddToBoil => Adding(notation.Text("the addition"), step, notation),
         StepKind.SanitiseChiller => notation.Text("Sanitise the chiller"),
@@ -84,6 +87,9 @@ public static class StepTitles
         StepKind.Stand => notation.Text("Let it stand"),
         StepKind.ChillInKettle => notation.Text($"Chill in the kettle{To(step.TargetC, notation)}"),
         StepKind.CastOut => notation.Text($"Cast out to {Names.The(plan.Brewhouse, step.Spec.To, notation)}{At(step.TargetC, notation)}"),
+        StepKind.CoolInFermenter => step.Spec.Label == StepLabels.Room
+            ? notation.Text($"Let the room bring the fermenter{To(step.TargetC, notation)}")
+            : notation.Text($"Chill the wort in the fermenter{To(step.TargetC, notation)}"),
         StepKind.Aerate => notation.Text("Aerate the wort"),
         StepKind.Pitch => notation.Text("Pitch the yeast"),
         StepKind.AddExtract => step.Spec.Charges.IsEmpty ? notation.Text("Add malt extract") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)}"),

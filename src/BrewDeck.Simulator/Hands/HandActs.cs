@@ -92,6 +92,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             CloseTun(job);
         else if (job.Order.Kind is StepKind.CastOut)
             plant.CloseCastOut();
+        else if (job.Order.Kind is StepKind.CoolInFermenter)
+            plant.ChillFermenter(false);
         else if (plant.Has(job.Order.Spec.Vessel))
             plant.HeatOff(job.Order.Spec.Vessel);
     }
@@ -122,6 +124,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 break;
             case StepKind.ChillInKettle:
                 plant.Coil(false);
+                break;
+            case StepKind.CoolInFermenter:
+                plant.ChillFermenter(false);
                 break;
             case StepKind.CastOut:
                 plant.CloseCastOut();
@@ -301,6 +306,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.ChillInKettle:
                 plant.HeatOff(vessel);
                 plant.Coil(true);
+                break;
+            case StepKind.CoolInFermenter:
+                plant.ChillFermenter(job.Order.Spec.Label != StepLabels.Room);
                 break;
             case StepKind.CastOut:
                 CastOut(job);

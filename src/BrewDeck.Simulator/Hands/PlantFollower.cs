@@ -143,6 +143,9 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
             instruments.ShownC(job.Order.Spec.Vessel) >= job.Order.TargetC - CloseK,
         StepKind.HeatToBoil or StepKind.HeatDecoction => plant.Kettle.TempC >= plant.BoilingC(plant.Kettle) - 0.05,
         StepKind.ChillInKettle => instruments.ShownC(job.Order.Spec.Vessel) <= job.Order.TargetC + CloseK,
+        StepKind.CoolInFermenter when job.Order.Spec.Label == StepLabels.Room && plant.Truth.AmbientC > job.Order.TargetC =>
+            instruments.ShownC(job.Order.Spec.Vessel) >= job.Order.TargetC - CloseK,
+        StepKind.CoolInFermenter => instruments.ShownC(job.Order.Spec.Vessel) <= job.Order.TargetC + CloseK,
         StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort
             or StepKind.PullDecoction or StepKind.ReturnDecoction => !plant.Pouring,
         StepKind.Lauter or StepKind.RunOff => !plant.RunsOff,

@@ -7,6 +7,8 @@ public sealed partial class VirtualPlant
 {
     private bool CoilRuns { get; set; }
 
+    private bool FermenterChills { get; set; }
+
     /// <summary>Index of the tank that is pumped round; -1: none.</summary>
     private int PumpedRound { get; set; } = -1;
 
@@ -100,7 +102,7 @@ public sealed partial class VirtualPlant
     {
         foreach (var tank in _tanks)
             tank.SetC = double.NaN;
-        CoilRuns = false;
+        (CoilRuns, FermenterChills) = (false, false);
         CoilSetC = double.NaN;
         PumpedRound = -1;
         CloseRunOff();
@@ -190,6 +192,9 @@ public sealed partial class VirtualPlant
     public void Lid(string vesselId, double openShare) => this[vesselId].OpenShare = Math.Max(Tank.LidOn, openShare);
 
     public void Coil(bool runs) => CoilRuns = runs;
+
+    /// <summary>Wort in the fermenter goes round through the chiller, or has its coil in it.</summary>
+    public void ChillFermenter(bool runs) => FermenterChills = runs;
 
     /// <summary>Kettle into the fermenter, through the counterflow chiller if there is one.</summary>
     /// <param name="wantedC">True temperature behind the chiller that the valve is set for.</param>

@@ -127,7 +127,7 @@ public sealed partial class VirtualPlant
     private void PassHeat(int i, double seconds)
     {
         var tank = _tanks[i];
-        var coilW = i == _whirlpool && CoilRuns ? WortCooler.CoilW(Chiller, tank.TempC, Truth.SourceWaterC) : 0;
+        var coilW = ChilledW(i);
         var hose = i == PumpedRound ? Truth.HoseLossWPerK : 0;
         Ledger.RoomJ += tank.Pass(seconds, _netW[i] - coilW, hose, Truth.AmbientC);
         Ledger.ElementsJ += tank.LiquidKg > 0 ? _netW[i] * seconds : 0;
@@ -135,6 +135,19 @@ public sealed partial class VirtualPlant
         // the mash is covered and gives off nothing until it boils
         if (tank.LiquidKg > 0 && (tank.GrainKg <= 0 || tank.TempC > BoilingC(tank)))
             Evaporate(tank, seconds);
+    }
+
+    /// <summary>Heat that cooling water takes from a tank, W.</summary>
+    private double ChilledW(int i)
+    {
+        var tank = _tanks[i];
+        if (i == _fermenter && FermenterChills && Counterflow)
+        {
+            var perKgK = tank.ContentsJPerK / Math.Max(1e-9, tank.LiquidKg);
+            var kgPerS = Truth.Chiller.WortLPerMin / 60 * tank.LiquidKg / Math.Max(1e-9, tank.LiquidL);
+            return kgPerS * perKgK * (tank.TempC - WortCooler.OutC(Chiller, kgPerS, perKgK, tank.TempC, Truth.SourceWaterC));
+        }
+        return (i == _whirlpool && CoilRuns) || (i == _fermenter && FermenterChills) ? WortCooler.CoilW(Chiller, tank.TempC, Truth.SourceWaterC) : 0;
     }
 
     /// <summary>Wort gains what the liquor round the coil loses; the pump stops at the temperature wanted.</summary>

@@ -146,6 +146,9 @@ internal sealed record EventRow(
         RemedyKind.AddNow => "add_now_g",
         RemedyKind.Reweigh => "reweigh_g",
         RemedyKind.SetChiller => "set_chiller_c",
+        RemedyKind.ChillFermenter => "chill_fermenter_c",
+        RemedyKind.HeatElsewhere => "heat_elsewhere_l",
+        RemedyKind.WaitForRoom => "wait_for_room_c",
         _ => "add_extract_kg",
     };
 

@@ -120,11 +120,16 @@ public class FoldLaws
                     var id = vessel < 3 ? planned.Plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
                     var before = day.Forecast;
                     day.Read((ReadingKind)kind, id, day.Predicted((ReadingKind)kind, id));
-                    SameDay(before, day.Forecast, $"{day.Focus.StepId}: {(ReadingKind)kind} of {id}");
+                    if (!IsFilled(day.State, id))
+                        SameDay(before, day.Forecast, $"{day.Focus.StepId}: {(ReadingKind)kind} of {id}");
                     day.GoOn();
                 }
             },
             iter: 6);
+
+    /// <summary>A level read just before the end of a fill is that of its end, and the day goes on from there.</summary>
+    private static bool IsFilled(RunState state, string vessel) => Filling.In(state, vessel) is { } fill
+        && (state.Live?.Running.FirstOrDefault(s => s.Left.Id == fill.Spec.Id)?.Left ?? fill.Spec).VolumeL == 0;
 
     private static void SameDay(Forecast before, Forecast after, string reading)
     {

@@ -73,6 +73,8 @@ internal sealed class PerfectDay
 
     public void RunToEnd() => RunUntil(s => s.Status == RunStatus.Complete);
 
+    public void WaitUntil(double second) => NowMs = State.MsAt(second, NowMs);
+
     public void Wait(double minutes) => NowMs += (long)(minutes * 60_000);
 
     public Decision Do(RunCommand command)

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;
@@ -162,10 +163,26 @@ public class WaysTests
     {
         var day = At("cool.knock-out", 1);
         day.ReadOff(ReadingKind.Gravity, "kettle", -0.004);
-        Taken(day, RemedyKind.BoilLonger);
+        var again = Assert.Single(Taken(day, RemedyKind.BoilLonger).Insert);
+        var notation = new Notation(UnitSystem.Metric, TimeZoneInfo.Utc);
+        var step = day.Forecast.Rest.Single(s => s.Spec.Id == again.Id);
+        Assert.Contains(HandsWords.AtTheDeck(step, day.State.Plan!, notation), line => line.Contains("heat off at the switch", StringComparison.Ordinal));
         day.RunToEnd();
         Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, 0.0015);
         Assert.True(day.Forecast.Outlook.BitternessIbu.P50 > day.State.Plan!.Totals.BitternessIbu);
+    }
+
+    [Fact]
+    public void A_boil_that_cannot_reach_the_plan_is_offered_for_as_far_as_it_comes()
+    {
+        var day = Past("lauter.run");
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.012);
+        var aim = day.State.Plan!.Totals.OriginalGravitySg;
+        var left = day.Forecast.Outlook.OriginalGravitySg.P50;
+        var remedy = Taken(day, RemedyKind.BoilLonger);
+        Assert.Equal((true, 60), (remedy.Partly, remedy.Amount));
+        day.RunToEnd();
+        Assert.InRange(day.Forecast.Outlook.OriginalGravitySg.P50, left + 0.003, aim - 0.0015);
     }
 
     [Fact]

@@ -45,6 +45,34 @@ public sealed class ChillTests
         Assert.Equal(before - five.Kettle.DeadSpaceL, plant["whirlpool"].ColdL, 0.2);
     }
 
+    /// <summary>Round and round until it is pitchable: counterflow and coil alike, and the heat goes into the cooling water.</summary>
+    [Theory]
+    [InlineData(ChillerKind.Counterflow)]
+    [InlineData(ChillerKind.Immersion)]
+    public void WarmWortInTheFermenterIsChilledThere(ChillerKind kind)
+    {
+        var day = new HandMadeDay(Quayside.Exact(Quayside.Brewhouse with { Chiller = Quayside.Brewhouse.Chiller with { Kind = kind } }));
+        day.Plant.AddWater(Quayside.Fermenter, 38, 26);
+        day.Plant.FinishPours();
+        var seconds = day.Do(HandMadeDay.Step("cool", StepKind.CoolInFermenter, Quayside.Fermenter) with { TargetC = 19 });
+        Assert.InRange(seconds, 60, 3600);
+        Assert.Equal(19, day.Plant.Fermenter.TempC, 0.5);
+        Assert.Equal(0, day.Plant.HeatResidualJ, 1.0);
+        day.Hands.Advance(600);
+        Assert.Equal(19, day.Plant.Fermenter.TempC, 0.6);
+    }
+
+    [Fact]
+    public void LeftToTheRoomItTakesHours()
+    {
+        var truth = Quayside.Exact();
+        var day = new HandMadeDay(truth);
+        day.Plant.AddWater(Quayside.Fermenter, 38, truth.AmbientC + 6);
+        day.Plant.FinishPours();
+        var step = HandMadeDay.Step("cool", StepKind.CoolInFermenter, Quayside.Fermenter) with { TargetC = truth.AmbientC + 4, Label = StepLabels.Room };
+        Assert.True(day.Do(step) > 3600);
+    }
+
     [Fact]
     public void NoChillerBeatsItsWater()
     {

@@ -41,7 +41,7 @@ internal static class TroubleFold
     private static RunState Rewired(RunState state, long atMs)
     {
         var live = state.DayStartMs is null ? state.Live! : state.Live!.CutAt(state.SecondsAt(atMs));
-        var setting = live.Setting with { Wiring = WiringOf(live.Setting, Possible.Standing(state), TakesOver(state)) };
+        var setting = SlowHeat.Explained(live.Setting) with { Wiring = WiringOf(live.Setting, Possible.Standing(state), TakesOver(state)) };
         return state with { Live = live with { Setting = setting } };
     }
 

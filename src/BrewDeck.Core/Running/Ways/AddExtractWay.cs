@@ -14,7 +14,7 @@ internal sealed class AddExtractWay : Way
         var gravity = Aims.Of(weigh, weigh.Forecast).Gravity;
         return gravity.Near || gravity.By > 0 || weigh.Live.PreBoil is null || weigh.Live.Plant.KnockedOutL > 0
             ? []
-            : OneOf(weigh.Meeting(a => a.Gravity, MostKg, kg => Of(weigh, kg)));
+            : OneOf(weigh.MeetingOrNearing(a => a.Gravity, MostKg, kg => Of(weigh, kg)));
     }
 
     private static Remedy Of(Weigh weigh, double kg)

@@ -5,6 +5,7 @@ namespace BrewDeck.Core.Running.Ways;
 /// <summary>More steam: stronger, less and more bitter wort. Once the boil is over, it is brought back to the boil.</summary>
 internal sealed class BoilLongerWay : Way
 {
+    /// <summary>At once: then it is measured again, and the rest may follow.</summary>
     private const double LongestMin = 60;
 
     public override bool Helps(Off off) => off.Kind is OffKind.Wort or OffKind.Missed;
@@ -15,9 +16,9 @@ internal sealed class BoilLongerWay : Way
             return [];
         var aims = Aims.Of(weigh, weigh.Forecast);
         if (!aims.Gravity.Near)
-            return aims.Gravity.By < 0 ? OneOf(weigh.Meeting(a => a.Gravity, LongestMin, m => Of(weigh, m))) : [];
+            return aims.Gravity.By < 0 ? OneOf(weigh.MeetingOrNearing(a => a.Gravity, LongestMin, m => Of(weigh, m))) : [];
         if (aims.Volume is { Near: false, By: > 0 })
-            return OneOf(weigh.Meeting(a => a.Volume, LongestMin, m => Of(weigh, m)));
+            return OneOf(weigh.MeetingOrNearing(a => a.Volume, LongestMin, m => Of(weigh, m)));
         return aims.Bitterness is { Near: false, By: < 0 } ? OneOf(weigh.Meeting(a => a.Bitterness, LongestMin, m => Of(weigh, m))) : [];
     }
 
@@ -36,6 +37,7 @@ internal sealed class BoilLongerWay : Way
             Vessel = weigh.Kettle.Id,
             Minutes = minutes,
             HandsS = 60,
+            Label = StepLabels.Again,
             Cautions = Cautions.Scald | Cautions.Steam | Cautions.BoilOver,
         }, next);
     }

@@ -20,7 +20,8 @@ internal sealed class HeatMashWay : Way
             HandsS = 60,
             Cautions = Cautions.Scald | Cautions.DryFire | Cautions.MainsNearWater,
         };
-        var outcome = PlantModel.Run(weigh.Live.Setting, spec, weigh.Live.Plant, weigh.Now(spec.Vessel).AtS, double.PositiveInfinity);
+        var plant = weigh.Before(rest);
+        var outcome = PlantModel.Run(weigh.Live.Setting, spec, plant, plant.Vessels[weigh.Live.Setting.IndexOf(spec.Vessel)].AtS, double.PositiveInfinity);
         return outcome.DurationS >= Planning.Operations.Heating.HopelessS ? [] : [Now(weigh, RemedyKind.HeatMash, outcome.DurationS / 60, spec, off.About)];
     }
 }

@@ -17,7 +17,7 @@ internal enum OffKind
     /// <summary>Nothing runs off, or too little; share of the usual flow that is missing.</summary>
     Runoff,
 
-    /// <summary>An element is without power; W.</summary>
+    /// <summary>An element is without power, or a heat-up lags; W.</summary>
     Power,
 
     /// <summary>An addition did not go in; its grams.</summary>
@@ -63,14 +63,38 @@ internal sealed record Off(OffKind Kind, string About, double By)
         state.Readings is [.., var read] ? read.AtMs : long.MinValue,
         Math.Max(
             state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)).DefaultIfEmpty(long.MinValue).Max(),
-            Mistimed(state).DefaultIfEmpty(long.MinValue).Max()));
+            Math.Max(Mistimed(state).DefaultIfEmpty(long.MinValue).Max(), BegunWithoutPowerMs(state).DefaultIfEmpty(long.MinValue).Max())));
+
+    /// <summary>When a heat-up was begun in a vessel whose heat is known to be dead or broken: what was chosen for the last one is no answer to it.</summary>
+    private static IEnumerable<long> BegunWithoutPowerMs(RunState state) =>
+        state.Live is not { } live || !state.Troubles.Any(IsOfPower) ? [] :
+        from step in state.Steps
+        where step is { Status: RunStatus.Running, StartedMs: not null } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
+        let vessel = PlantModel.HeatedVessel(live.Setting, step.Spec)
+        where vessel >= 0 && live.Setting.Wiring.Leads[vessel].Length < Wiring.Of(live.Setting.Brewhouse, live.Setting.Circuits).Leads[vessel].Length
+        select step.StartedMs!.Value;
+
+    private static bool IsOfPower(ReportedTrouble t) => t.Stands && t.Trouble.Kind is TroubleKind.CircuitTripped or TroubleKind.ElementFailed;
 
     private static Off? Stuck(Weigh weigh) => Trouble(weigh, TroubleKind.RunoffStuck) is { } stuck ? new(OffKind.Runoff, stuck.Trouble.About, -1) : null;
 
     private static Off? Power(Weigh weigh)
     {
-        var trouble = Trouble(weigh, TroubleKind.CircuitTripped) ?? Trouble(weigh, TroubleKind.ElementFailed);
-        return trouble is null ? null : new(OffKind.Power, trouble.Trouble.About, -weigh.DeadW());
+        var trouble = Trouble(weigh, TroubleKind.CircuitTripped) ?? Trouble(weigh, TroubleKind.ElementFailed)
+            ?? (BegunWithoutPowerMs(weigh.State).Any(ms => ms > LastChosenMs(weigh.State)) ? weigh.State.Troubles.LastOrDefault(IsOfPower) : null);
+        return trouble is null ? SlowHeating(weigh) : new(OffKind.Power, trouble.Trouble.About, -weigh.DeadW());
+    }
+
+    /// <summary>A heat-up whose readings show that much of its heat is missing.</summary>
+    private static Off? SlowHeating(Weigh weigh)
+    {
+        var setting = weigh.Live.Setting;
+        var slow = Enumerable.Range(0, setting.FermenterIndex).Where(v => setting.HeatFactor[v] < SlowHeat.SlowFactor).Select(v => SlowHeat.In(weigh.State, setting, v)).FirstOrDefault();
+        if (slow is null || !Read(weigh.State, ReadingKind.Temperature, slow.Spec.Vessel, slow.StartedMs ?? 0))
+            return null;
+        var vessel = setting.IndexOf(slow.Spec.Vessel);
+        var gives = setting.NetHeatW(vessel, Contents.StandsL(weigh.Now(slow.Spec.Vessel)), weigh.Live.Plant.PlugAt);
+        return new(OffKind.Power, slow.Spec.Vessel, gives * (1 - 1 / setting.HeatFactor[vessel]));
     }
 
     private static Off? Missed(Weigh weigh) => Unanswered(weigh.State, t => t.Trouble.Kind == TroubleKind.AdditionMissed) is { } missed
@@ -84,7 +108,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         if (rest?.Spec.TargetC is not { } target || !ReadFor(weigh.State, rest, ReadingKind.Temperature))
             return null;
         var index = weigh.Live.Setting.IndexOf(rest.Spec.Vessel);
-        var by = RestReadings.OffK(weigh.State, rest, weigh.Live.Plant.Vessels[index].TempC, target, weigh.NowMs);
+        var by = RestReadings.OffK(weigh.State, rest, weigh.Before(rest).Vessels[index].TempC, target, weigh.NowMs);
         return Math.Abs(by) < NearK ? null : new(OffKind.Mash, rest.Spec.Id, by);
     }
 
@@ -120,12 +144,17 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static Off? Pitch(Weigh weigh)
     {
-        var cast = weigh.State.Steps.FirstOrDefault(s => s.Status is RunStatus.Running or RunStatus.Held && s.Spec.Kind == StepKind.CastOut);
-        if (cast?.Spec.TargetC is not { } target || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, cast.StartedMs ?? 0))
+        var cast = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut);
+        var pitch = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.Pitch);
+        if (cast?.StartedMs is not { } since || pitch is not { Status: RunStatus.Idle } || IsCooling(weigh.State)
+            || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, since))
             return null;
-        var by = weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].TempC - target;
-        return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Spec.Id, by);
+        // against the plan: the chiller may have been set colder for the rest
+        var by = weigh.Now(PlantSetting.FermenterId).TempC - weigh.Plan.Recipe.Yeast.PitchC;
+        return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Open ? cast.Spec.Id : pitch.Spec.Id, by);
     }
+
+    private static bool IsCooling(RunState state) => state.Steps.Any(s => s.Open && s.Spec.Kind == StepKind.CoolInFermenter);
 
     private static Off? Wort(Weigh weigh)
     {
@@ -156,8 +185,13 @@ internal sealed record Off(OffKind Kind, string About, double By)
         where Math.Abs(missingS) > MistimedS
         select step.EndedMs!.Value;
 
-    private static RunStep? Rest(RunState state) =>
-        state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind == StepKind.Rest);
+    /// <summary>The rest that goes on, or the one that the doughing in leads to.</summary>
+    private static RunStep? Rest(RunState state)
+    {
+        var doughIn = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn });
+        return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest
+            && (s.Status == RunStatus.Running || (doughIn is not null && s.Status == RunStatus.Idle && s.Spec.Vessel == doughIn.Spec.Vessel)));
+    }
 
     private static bool ReadFor(RunState state, RunStep rest, ReadingKind kind) =>
         RestReadings.Last(state, rest, kind) is { } read && read.AtMs > LastChosenMs(state);

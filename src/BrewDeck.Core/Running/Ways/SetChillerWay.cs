@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ways;
@@ -12,12 +13,14 @@ internal sealed class SetChillerWay : Way
 
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
     {
-        var cast = weigh.State.Step(off.About)!.Spec;
+        // what comes out of a kettle with a coil comes as it is
+        if (weigh.State.Step(off.About)!.Spec is not { Kind: StepKind.CastOut } cast || weigh.Plan.Brewhouse.Chiller.Kind == ChillerKind.Immersion)
+            return [];
         var there = Contents.CoolL(weigh.Now(PlantSetting.FermenterId));
         var coming = Contents.CoolL(weigh.Forecast.Rest[^1].After.Vessels[weigh.Live.Setting.FermenterIndex]) - there;
         if (coming <= 1)
             return [];
-        var target = Math.Max(weigh.Live.Setting.SourceWaterC + AboveSourceK, cast.TargetC!.Value - off.By * there / coming);
+        var target = Math.Max(weigh.Live.Setting.SourceWaterC + AboveSourceK, weigh.Plan.Recipe.Yeast.PitchC - off.By * there / coming);
         return [Changes(RemedyKind.SetChiller, target, cast with { TargetC = target })];
     }
 }

@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Planning.Operations;
+using BrewDeck.Core.Running.Ensemble;
 
 namespace BrewDeck.Core.Running.Ways;
 
 /// <summary>What a remedy costs and gives, from the forecast of the day with it.</summary>
 internal static class Told
 {
+    /// <summary>Four of five thermometer readings are nearer than this to the truth; K.</summary>
+    private static readonly double MashErrorK = 1.2816 * Math.Sqrt(
+        UsualSpreads.ThermometerBias.Sd * UsualSpreads.ThermometerBias.Sd + UsualSpreads.ThermometerNoise.Sd * UsualSpreads.ThermometerNoise.Sd);
+
     public static Remedy Of(Weigh weigh, Off off, Remedy remedy)
     {
         var after = weigh.With(remedy);
@@ -17,7 +22,7 @@ internal static class Told
         return remedy with
         {
             Minutes = minutes,
-            Gives = [.. Shifts.Between(weigh.Forecast, after), .. Ph(weigh, remedy)],
+            Gives = [.. Shifts.Between(weigh.Forecast, after), .. Ph(weigh, remedy), .. Mash(weigh, off, remedy, after)],
             WaterL = water > 0 ? water : remedy.WaterL,
             MassG = mass != 0 ? mass : null,
             PowerW = watts ?? remedy.PowerW,
@@ -29,13 +34,15 @@ internal static class Told
     public static Remedy LeaveIt(Weigh weigh, Off off)
     {
         var aims = Aims.Of(weigh, weigh.Forecast);
-        var vessel = weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
+        var vessel = off.Kind == OffKind.Pitch ? PlantSetting.FermenterId : weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
         var planned = weigh.State.MsAt(weigh.Plan.Totals.DayS, 0);
         ImmutableArray<Shift> gives =
         [
             .. Noticed("original_gravity_sg", aims.Gravity, 0.0005, weigh.Forecast.Outlook.OriginalGravitySg),
             .. Noticed("fermenter_l", aims.Volume, 0.1, weigh.Forecast.Outlook.FermenterL),
             .. Noticed("bitterness_ibu", aims.Bitterness, 0.5, weigh.Forecast.Outlook.BitternessIbu),
+            .. Pitch(weigh, off),
+            .. Mash(weigh, off),
             .. Noticed("finish_ms", new(weigh.Forecast.Outlook.FinishMs.P50, planned, 1), 300_000, weigh.Forecast.Outlook.FinishMs),
         ];
         return new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], gives);
@@ -43,6 +50,23 @@ internal static class Told
 
     private static IEnumerable<Shift> Noticed(string figure, Aim aim, double least, Figure shown) =>
         Math.Abs(aim.By) >= least ? [new Shift(figure, aim.Plan, aim.Figure) { Low = shown.P10, High = shown.P90 }] : [];
+
+    /// <summary>What the mash comes to, as sure as a thermometer is.</summary>
+    private static IEnumerable<Shift> Mash(Weigh weigh, Off off, Remedy remedy, Forecast after) =>
+        off.Kind == OffKind.Mash && weigh.State.Step(off.About) is { } rest
+        && after.Rest.FirstOrDefault(s => remedy.Insert.Any(i => i.Id == s.Spec.Id)) is { } step
+            ? [Celsius(MashC(weigh, rest), step.After.Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)].TempC)]
+            : [];
+
+    private static IEnumerable<Shift> Mash(Weigh weigh, Off off) =>
+        off.Kind == OffKind.Mash && weigh.State.Step(off.About) is { Spec.TargetC: { } wanted } rest ? [Celsius(wanted, MashC(weigh, rest))] : [];
+
+    private static double MashC(Weigh weigh, RunStep rest) => weigh.Before(rest).Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)].TempC;
+
+    private static Shift Celsius(double before, double after) => new("mash_c", before, after) { Low = after - MashErrorK, High = after + MashErrorK };
+
+    private static IEnumerable<Shift> Pitch(Weigh weigh, Off off) => off.Kind != OffKind.Pitch ? [] : Noticed(
+        "pitch_c", new(weigh.Forecast.Outlook.PitchC.P50, weigh.Plan.Recipe.Yeast.PitchC, 1), 0.2, weigh.Forecast.Outlook.PitchC);
 
     private static IEnumerable<Shift> Ph(Weigh weigh, Remedy remedy) =>
         from step in remedy.Replace
@@ -75,6 +99,10 @@ internal static class Bounds
         }
         foreach (var step in after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
             yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");
+        var stood = LimitChecks.OfRest(setting, weigh.Forecast.Now, weigh.Forecast.Rest).Where(l => !l.Ok).Select(l => l.Name).ToHashSet();
+        // what breaks without it too is no fault of it
+        foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !stood.Contains(l.Name)))
+            yield return broken;
         if (remedy.CircuitId is { } circuit && setting.Circuits.FirstOrDefault(c => c.Id == circuit) is { } carries)
             yield return new($"circuit_{circuit}", OtherCircuitWay.LoadW(weigh, circuit) / 1000, carries.ContinuousW / 1000, "kW");
     }

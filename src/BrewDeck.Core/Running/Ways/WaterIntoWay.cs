@@ -5,10 +5,23 @@ namespace BrewDeck.Core.Running.Ways;
 /// <summary>Water that brings a vessel to its temperature: the heat balance of what stands in it against what is added.</summary>
 internal abstract class WaterIntoWay : Way
 {
-    protected static Remedy? Balanced(Weigh weigh, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before)
+    /// <summary>No more than this is added to a mash for its temperature, litres per kg of grist.</summary>
+    private const double MostLPerKg = 0.8;
+
+    protected static Remedy? Balanced(Weigh weigh, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before) =>
+        Balanced(weigh, weigh.Now(vesselId), vesselId, targetC, waterC, mostL, kind, before);
+
+    /// <summary>For a mash at its rest, or as the rest will find it.</summary>
+    protected static Remedy? Balanced(Weigh weigh, RunStep rest, double waterC, RemedyKind kind)
     {
-        var index = weigh.Live.Setting.IndexOf(vesselId);
-        var (v, wall) = (weigh.Now(vesselId), weigh.Live.Setting.HeatCapacityJPerK(index));
+        var mash = weigh.Before(rest).Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)];
+        return Balanced(weigh, mash, rest.Spec.Vessel, rest.Spec.TargetC!.Value, waterC, MostLPerKg * mash.GrainKg, kind, rest.Spec.Id);
+    }
+
+    private static Remedy? Balanced(
+        Weigh weigh, VesselState v, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before)
+    {
+        var wall = weigh.Live.Setting.HeatCapacityJPerK(weigh.Live.Setting.IndexOf(vesselId));
         var missing = Contents.HeatAtJ(v, wall, targetC) - Contents.HeatJ(v, wall);
         var kg = missing / (Physics.Water.EnthalpyJPerKg(waterC) - Physics.Water.EnthalpyJPerKg(targetC));
         var litres = 1000 * kg / Physics.Water.DensityKgPerM3(20);
@@ -23,6 +36,7 @@ internal abstract class WaterIntoWay : Way
             VolumeL = litres,
             TargetC = waterC,
             HandsS = 120,
+            Label = v.HoldsTemperature ? StepLabels.HeatOff : "",
             Cautions = waterC > 50 ? Cautions.Scald : Cautions.None,
         }, before);
     }
@@ -30,29 +44,18 @@ internal abstract class WaterIntoWay : Way
 
 internal sealed class HotWaterWay : WaterIntoWay
 {
-    /// <summary>No more than this is added to a mash for its temperature, litres per kg of grist.</summary>
-    internal const double MostLPerKg = 0.8;
-
     public override bool Helps(Off off) => off is { Kind: OffKind.Mash, By: < 0 };
 
-    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
-    {
-        var rest = weigh.State.Step(off.About)!.Spec;
-        var most = MostLPerKg * weigh.Now(rest.Vessel).GrainKg;
-        return OneOf(Balanced(weigh, rest.Vessel, rest.TargetC!.Value, weigh.Live.Setting.BoilingC, most, RemedyKind.AddHotWater, off.About));
-    }
+    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off) =>
+        OneOf(Balanced(weigh, weigh.State.Step(off.About)!, weigh.Live.Setting.BoilingC, RemedyKind.AddHotWater));
 }
 
 internal sealed class ColdWaterWay : WaterIntoWay
 {
     public override bool Helps(Off off) => off is { Kind: OffKind.Mash, By: > 0 };
 
-    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
-    {
-        var rest = weigh.State.Step(off.About)!.Spec;
-        var most = HotWaterWay.MostLPerKg * weigh.Now(rest.Vessel).GrainKg;
-        return OneOf(Balanced(weigh, rest.Vessel, rest.TargetC!.Value, weigh.Live.Setting.SourceWaterC, most, RemedyKind.AddColdWater, off.About));
-    }
+    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off) =>
+        OneOf(Balanced(weigh, weigh.State.Step(off.About)!, weigh.Live.Setting.SourceWaterC, RemedyKind.AddColdWater));
 }
 
 /// <summary>Strike liquor too hot: cold water into the tank; what is drawn stays as much as planned.</summary>

@@ -9,8 +9,8 @@ internal abstract class Way
     public static readonly ImmutableArray<Way> All =
     [
         new HeatMashWay(), new HotWaterWay(), new ColdWaterWay(), new MashPhWay(), new HeatLiquorWay(), new CoolLiquorWay(),
-        new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new AddNowWay(), new ReweighWay(),
-        new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(),
+        new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new HeatElsewhereWay(), new AddNowWay(), new ReweighWay(),
+        new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(), new ChillFermenterWay(), new WaitForRoomWay(),
     ];
 
     public abstract bool Helps(Off off);

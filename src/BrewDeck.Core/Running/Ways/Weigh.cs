@@ -38,10 +38,15 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)
         && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool);
 
-    public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy), nowMs);
+    public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
     /// <summary>The model's vessel now.</summary>
     public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
+
+    /// <summary>The plant as a step finds it: now, if it has begun.</summary>
+    public PlantState Before(RunStep step) => step.Status != RunStatus.Idle
+        ? Live.Plant
+        : forecast.Rest.TakeWhile(s => s.Spec.Id != step.Spec.Id).LastOrDefault()?.After ?? Live.Plant;
 
     /// <summary>Power of the elements that the wiring of the plan feeds and today's does not, W.</summary>
     public double DeadW()
@@ -52,6 +57,17 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     /// <summary>What the strike liquor should have now, °C.</summary>
     public double StrikeC(StepSpec heats) => Strike.TemperatureC(new Workbench(Live.Setting, Live.Plant), heats);
+
+    /// <summary>Like <see cref="Meeting"/>; where even the most does not meet the plan, the most, if it comes nearer.</summary>
+    public Remedy? MeetingOrNearing(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of)
+    {
+        if (Meeting(figure, most, of) is { } meets)
+            return meets;
+        if (!(most > 0) || of(most) is not { } all)
+            return null;
+        double left = figure(Aims.Of(this, forecast)).By, reached = figure(Aims.Of(this, With(all))).By;
+        return left * reached > 0 && Math.Abs(reached) < Math.Abs(left) ? all with { Partly = true } : null;
+    }
 
     /// <summary>
     /// A remedy of that amount, between 0 and a most, with which a figure of the end of the day meets its plan; null: none does. By false

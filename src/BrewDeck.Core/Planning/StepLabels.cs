@@ -1,0 +1,17 @@
+namespace BrewDeck.Core.Planning;
+
+/// <summary>Labels of steps that remedies put on the run sheet, by which their words and acts are told apart.</summary>
+public static class StepLabels
+{
+    /// <summary>A boil after the knock-out: the heat is switched on for it, and must be switched off after it.</summary>
+    public const string Again = "again";
+
+    /// <summary>Water into a vessel whose own heat is on: both together would bring it too far.</summary>
+    public const string HeatOff = "heat-off";
+
+    /// <summary>Liquor that is pumped to where it can be heated, or back.</summary>
+    public const string Liquor = "liquor";
+
+    /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
+    public const string Room = "room";
+}
