@@ -95,7 +95,7 @@ internal sealed class HostLoop : IDisposable
     {
         _terminal.Leave();
         _signals.SuspendJob();
-        _doorbell.Wait(StopGrace);
+        _doorbell.Pause(StopGrace);
         _signals.WatchSuspend();
         TakeBack();
     }

@@ -154,6 +154,8 @@ internal sealed partial class PseudoTerminal : IDisposable
     /// <summary>The last of the output may be read a moment after the program has ended.</summary>
     public void WaitUntilRestored() => WaitUntil(() => IsRestored, "the terminal as it was");
 
+    public bool EndsWithin(TimeSpan time) => _process.WaitForExit(time);
+
     /// <returns>The exit code.</returns>
     public int WaitForExit()
     {

@@ -28,14 +28,19 @@ internal sealed class Doorbell : IDisposable
     /// <summary>Takes what was said since the last call.</summary>
     public News Take() => (News)Interlocked.Exchange(ref _said, 0);
 
-    /// <param name="longest">Null: until somebody rings.</param>
+    /// <summary>Until somebody rings; not at all when something was said that nobody has taken yet.</summary>
+    /// <param name="longest">Null: as long as it takes.</param>
     public void Wait(TimeSpan? longest)
     {
+        if (Volatile.Read(ref _said) != 0) return;
         if (longest is { } span)
             _bell.WaitOne(span < TimeSpan.Zero ? TimeSpan.Zero : span);
         else
             _bell.WaitOne();
     }
+
+    /// <summary>Until the next ring, whatever was said before. What is said meanwhile is kept: a stop that came here was once lost to the loop.</summary>
+    public void Pause(TimeSpan longest) => _bell.WaitOne(longest);
 
     public void Dispose() => _bell.Dispose();
 }
