@@ -76,7 +76,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
     private AlarmWords Alarms => new(Brewhouse, Notation, TitleOf);
 
     /// <summary>The bottom line has room for so much of a step's title.</summary>
-    private const int BriefLength = 18;
+    private const int BriefLength = 12;
 
     private string Brief(string stepId)
     {
