@@ -31,6 +31,9 @@ internal sealed class LiveBatch : IDisposable
     /// <summary>What the database does not have yet.</summary>
     public IEnumerable<TapeLine> Ahead => _lines.Skip(_followed);
 
+    /// <summary>How many events that are.</summary>
+    public int Behind => _lines.Count - _followed;
+
     /// <summary>On disk when it returns.</summary>
     /// <exception cref="IOException">Not kept.</exception>
     public void Append(RunEvent happened)
