@@ -22,9 +22,8 @@ internal sealed class HeatElsewhereWay : Way
 
     private static bool IsShort(Weigh weigh, string tankId)
     {
-        var (setting, index) = (weigh.Live.Setting, weigh.Live.Setting.IndexOf(tankId));
-        double Sum(Wiring wiring) => wiring.Leads[index].Sum(l => l.Element.PowerW);
-        return Sum(setting.Wiring) < Sum(Wiring.Of(setting.Brewhouse, setting.Circuits)) || setting.HeatFactor[index] < SlowHeat.SlowFactor;
+        var index = weigh.Live.Setting.IndexOf(tankId);
+        return weigh.DeadW(index) > 0 || weigh.Live.Setting.HeatFactor[index] < SlowHeat.SlowFactor;
     }
 
     /// <summary>No more stands in the kettle than liquor left behind there, and no step works in it.</summary>

@@ -99,9 +99,8 @@ internal static class Bounds
         }
         foreach (var step in after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
             yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");
-        var stood = LimitChecks.OfRest(setting, weigh.Forecast.Now, weigh.Forecast.Rest).Where(l => !l.Ok).Select(l => l.Name).ToHashSet();
         // what breaks without it too is no fault of it
-        foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !stood.Contains(l.Name)))
+        foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !weigh.Broken.Contains(l.Name)))
             yield return broken;
         if (remedy.CircuitId is { } circuit && setting.Circuits.FirstOrDefault(c => c.Id == circuit) is { } carries)
             yield return new($"circuit_{circuit}", OtherCircuitWay.LoadW(weigh, circuit) / 1000, carries.ContinuousW / 1000, "kW");

@@ -38,6 +38,9 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)
         && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool);
 
+    /// <summary>Names of the limits that the rest of the day breaks as it stands.</summary>
+    public IReadOnlySet<string> Broken => field ??= LimitChecks.OfRest(Live.Setting, forecast.Now, forecast.Rest).Where(l => !l.Ok).Select(l => l.Name).ToHashSet();
+
     public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
     /// <summary>The model's vessel now.</summary>
@@ -49,10 +52,13 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
         : forecast.Rest.TakeWhile(s => s.Spec.Id != step.Spec.Id).LastOrDefault()?.After ?? Live.Plant;
 
     /// <summary>Power of the elements that the wiring of the plan feeds and today's does not, W.</summary>
-    public double DeadW()
+    public double DeadW() => Enumerable.Range(0, Live.Setting.Wiring.Leads.Length).Sum(DeadW);
+
+    /// <summary>As <see cref="DeadW()"/>, of one vessel.</summary>
+    public double DeadW(int vessel)
     {
-        var whole = Wiring.Of(Live.Setting.Brewhouse, Live.Setting.Circuits);
-        return whole.Leads.Sum(l => l.Sum(x => x.Element.PowerW)) - Live.Setting.Wiring.Leads.Sum(l => l.Sum(x => x.Element.PowerW));
+        double Fed(Wiring wiring) => wiring.Leads[vessel].Sum(l => l.Element.PowerW);
+        return Fed(Wiring.Of(Live.Setting.Brewhouse, Live.Setting.Circuits)) - Fed(Live.Setting.Wiring);
     }
 
     /// <summary>What the strike liquor should have now, °C.</summary>
