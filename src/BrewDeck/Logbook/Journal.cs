@@ -101,8 +101,10 @@ internal sealed class Journal : IBatchStore, ILogReader
             RequireWritable();
             var live = Live(batch);
             Keep(live, happened);
-            if (live.Behind >= MostBehind || (BatchStatus.MayMove(happened) && _statusOf(live.Events) != _headers[batch].Head.Status))
-                Follow(live);
+            var known = _headers[batch].Head.Status;
+            var status = BatchStatus.MayMove(happened) ? _statusOf(live.Events) : known;
+            if (status != known || live.Behind >= MostBehind)
+                Follow(live, status);
         }
     }
 
@@ -323,9 +325,10 @@ internal sealed class Journal : IBatchStore, ILogReader
         return true;
     });
 
-    private void Follow(LiveBatch live)
+    private void Follow(LiveBatch live) => Follow(live, _statusOf(live.Events));
+
+    private void Follow(LiveBatch live, RunStatus status)
     {
-        var status = _statusOf(live.Events);
         var header = _headers[live.Number] = live.Header(status);
         if (status == RunStatus.Complete)
             Figures.Of(header.Head, () => live.Events);
