@@ -7,7 +7,7 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 namespace BrewDeck.Terminal.Paint;
 
 /// <summary>
-/// Writes a view's rows into the toolkit's cells, where its clip lets it. Of a key's time from stroke to paint two thirds were the toolkit's own
+/// Writes a view's rows into the toolkit's cells, where its clip lets it. Of a key's time from stroke to paint more than half was the toolkit's own
 /// way there: clearing cell by cell, each with a lock and a look at tables, and then writing what stood there before.
 /// </summary>
 internal ref struct RowBrush
@@ -97,10 +97,11 @@ internal ref struct RowBrush
 
 internal static class Clearing
 {
-    /// <summary>For <c>OnClearingViewport</c>: fills a view with blanks, so that what is in it has to be drawn again.</summary>
+    /// <summary>For <c>OnClearingViewport</c>: fills a view with blanks on its own ground, so that what is in it has to be drawn again.</summary>
     /// <returns>True: the toolkit has nothing left to clear.</returns>
-    public static bool Cleared(this View view, Attribute ink)
+    public static bool Cleared(this View view)
     {
+        var ink = view.GetAttributeForRole(VisualRole.Normal);
         var brush = new RowBrush(view);
         for (var row = 0; row < brush.Rows; row++)
         {

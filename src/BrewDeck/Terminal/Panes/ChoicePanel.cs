@@ -11,7 +11,6 @@ namespace BrewDeck.Terminal.Panes;
 /// <summary>A question with options, framed, at the bottom of the screen.</summary>
 internal sealed class ChoicePanel : View
 {
-    private readonly Look _look;
     private readonly LinesView _frame;
     private readonly LinesView _options;
     private readonly LinesView _place;
@@ -19,7 +18,6 @@ internal sealed class ChoicePanel : View
 
     public ChoicePanel(Look look)
     {
-        _look = look;
         CanFocus = false;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
@@ -54,7 +52,7 @@ internal sealed class ChoicePanel : View
         _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(width - 1, 1 + head.Length, 1, bar.Length));
     }
 
-    protected override bool OnClearingViewport() => this.Cleared(_look.Ink(Tone.Normal, Surface.Panel));
+    protected override bool OnClearingViewport() => this.Cleared();
 
     /// <summary>Whole options, the chosen one among them, from where the last look began, moving as little as possible.</summary>
     private ImmutableArray<int> InSight(ImmutableArray<ImmutableArray<Line>> blocks, int chosen, int rows)

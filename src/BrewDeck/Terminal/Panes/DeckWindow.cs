@@ -14,7 +14,6 @@ internal sealed class DeckWindow : Runnable
     /// <summary>Columns from which a blank column is left at both sides.</summary>
     private const int MarginFrom = 40;
 
-    private readonly Look _look;
     private readonly LinesView _top;
     private readonly LinesView _notice;
     private readonly LinesView _keys;
@@ -26,7 +25,6 @@ internal sealed class DeckWindow : Runnable
     /// <param name="receive">Told what the brewer types.</param>
     public DeckWindow(Look look, Action<Input> receive)
     {
-        _look = look;
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = true;
@@ -68,7 +66,7 @@ internal sealed class DeckWindow : Runnable
         Entry.Show(screen.Overlay as EntryOverlay, new Size(size.Width, edges.NoticeRow));
     }
 
-    protected override bool OnClearingViewport() => this.Cleared(_look.Ink(Tone.Normal));
+    protected override bool OnClearingViewport() => this.Cleared();
 
     private static int NoticeRows(Size size) => size.Height < 5 ? 0 : size.Height < 12 ? 1 : 2;
 

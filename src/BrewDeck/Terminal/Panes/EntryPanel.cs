@@ -11,7 +11,6 @@ namespace BrewDeck.Terminal.Panes;
 /// <summary>A question with a line to type, at the bottom of the screen so that the countdown stays in sight.</summary>
 internal sealed class EntryPanel : View
 {
-    private readonly Look _look;
     private readonly LinesView _frame;
     private readonly TextField _field;
     private EntryOverlay? _asked;
@@ -21,7 +20,6 @@ internal sealed class EntryPanel : View
     /// <param name="typed">Told each change that was typed.</param>
     public EntryPanel(Look look, Action<string> typed)
     {
-        _look = look;
         CanFocus = true;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
@@ -58,7 +56,7 @@ internal sealed class EntryPanel : View
 
     public void Backspace() => _field.DeleteCharLeft(false);
 
-    protected override bool OnClearingViewport() => this.Cleared(_look.Ink(Tone.Normal, Surface.Panel));
+    protected override bool OnClearingViewport() => this.Cleared();
 
     private void Begin(string initial, bool replaces)
     {

@@ -22,7 +22,7 @@ internal abstract class Pane : View
     /// <param name="whole">Size of the terminal.</param>
     public abstract void Show(Screen screen, Size whole);
 
-    protected override bool OnClearingViewport() => this.Cleared(Look.Ink(Tone.Normal));
+    protected override bool OnClearingViewport() => this.Cleared();
 
     protected Rectangle Room => new(Point.Empty, Frame.Size);
 
