@@ -25,7 +25,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
                 AskToRead(focus, step, moment);
                 break;
-            case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
+            case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
                 AskToEnd(focus, moment);
                 break;
             case FocusAct.Finish:

@@ -18,7 +18,7 @@ public static class LessonWords
         "sparge_stages" => notation.Text("washing stages of the sparge"),
         "grain_absorption" => notation.Text("grain absorption"),
         "evaporation" => notation.Text("evaporation"),
-        "runoff" => notation.Text("runoff"),
+        "runoff" => notation.Text("run-off"),
         "pump_flow" => notation.Text("pump flow"),
         "cast_out_loss" => notation.Text("left behind at cast-out (as trub)"),
         "chiller" => notation.Text("chiller heat transfer"),

@@ -2,6 +2,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -50,7 +51,20 @@ public class SessionReaderTests
     [InlineData(StepKind.SanitiseChiller)]
     public void Hands_that_work_against_the_clock_are_asked_before_they_end_early(StepKind kind)
     {
-        _brewer.Begin().RunUntil(s => s.Steps.Any(x => x.Spec.Kind == kind && x.Status == RunStatus.Running));
+        _brewer.Begin();
+        AsksBeforeItEndsEarly(kind);
+    }
+
+    [Fact]
+    public void A_batch_sparge_is_asked_about_before_it_ends_early()
+    {
+        Assert.True(_brewer.Session.Begin(Demo.Plan(choices: new DayChoices { Sparge = SpargeMethod.Batch }), _brewer.Now));
+        AsksBeforeItEndsEarly(StepKind.BatchSparge);
+    }
+
+    private void AsksBeforeItEndsEarly(StepKind kind)
+    {
+        _brewer.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == kind && x.Status == RunStatus.Running));
         var step = State.Steps.First(s => s.Spec.Kind == kind).Spec.Id;
         _brewer.Wait(20).Space();
         Assert.Matches("^End it .* early\\?$", _brewer.Question);

@@ -91,7 +91,7 @@ public class WordingTests
     {
         var heat = new Remedy(RemedyKind.HeatMash, "tun", 4, 4, [], "", [], [new Shift("original_gravity_sg", 1.047, 1.050)]);
 
-        Assert.Equal("Heat the mash for 4 minutes", RemedyWords.Title(heat, Quayside.Brewhouse, Notation.Metric));
+        Assert.Equal("Heat the mash for 4 min", RemedyWords.Title(heat, Quayside.Brewhouse, Notation.Metric));
         Assert.Equal("4 min more", RemedyWords.Cost(heat, Notation.Metric));
         Assert.Equal("gravity 1.047 -> 1.050", RemedyWords.Gives(heat, Notation.Metric));
         Assert.Equal("no time", RemedyWords.Cost(heat with { Minutes = 0 }, Notation.Metric));

@@ -1,0 +1,42 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Planning.Operations;
+using Xunit;
+
+namespace BrewDeck.Tests.Planning;
+
+/// <summary>What hops give while wort only waits must not hang on how often somebody looks.</summary>
+public class WaitingWortTests
+{
+    private const double HourS = 3600;
+
+    private static readonly PlantSetting Setting = PlantSetting.Of(Demo.House, new DayChoices());
+
+    /// <summary>Heated up to where it is kept, kept hot, left alone on its way down, and cooling to where it is kept.</summary>
+    [Theory]
+    [InlineData(65, 98)]
+    [InlineData(98, 98)]
+    [InlineData(98, double.NaN)]
+    [InlineData(98, 95)]
+    public void Hops_in_a_kettle_give_the_same_in_one_hour_and_in_its_minutes(double fromC, double holdC)
+    {
+        var whole = Exposed(fromC, holdC, 1);
+        var cut = Exposed(fromC, holdC, 60);
+
+        Assert.InRange(whole.BoilMinutes, 5, 60);
+        Assert.Equal(cut.BoilMinutes, whole.BoilMinutes, 0.003 * cut.BoilMinutes);
+    }
+
+    private static HopDose Exposed(double fromC, double holdC, int cuts)
+    {
+        var kettle = Setting.IndexOf("kettle");
+        var start = Demo.Plan().Start;
+        var wort = new VesselState(0, 40, 5, fromC);
+        var bench = new Workbench(Setting, start with { Vessels = start.Vessels.SetItem(kettle, wort), Hops = [new HopDose("first wort", 5, 0.1)] })
+        {
+            PlugAt = [.. Setting.Circuits.Select(_ => kettle)],
+        };
+        for (var i = 0; i < cuts; i++)
+            bench.Pass(kettle, HourS / cuts, holdC);
+        return bench.Hops[0];
+    }
+}
