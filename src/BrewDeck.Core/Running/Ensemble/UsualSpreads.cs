@@ -14,10 +14,10 @@ public sealed record UsualSpread(string Name, string Unit, double Sd);
 /// </summary>
 public static class UsualSpreads
 {
-    /// <summary>
-    /// What is left of a standard deviation of a normal spread that is cut at three of them: nothing of a brewhouse lies farther off than
-    /// that without being broken. sqrt(1 - 6 φ(3) / (2 Φ(3) - 1)).
-    /// </summary>
+    /// <summary>Nothing of a brewhouse lies farther off than so many standard deviations without being broken.</summary>
+    public const double CutAt = 3;
+
+    /// <summary>What is left of a standard deviation of a normal spread that is cut there: sqrt(1 - 6 φ(3) / (2 Φ(3) - 1)).</summary>
     public const double CutSd = 0.98658;
 
     public static readonly UsualSpread MainsPower = new("mains_power", "1", 0.02);
