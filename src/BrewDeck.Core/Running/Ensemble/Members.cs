@@ -55,9 +55,13 @@ internal sealed class Members
             if (row.Slope[j] == 0 && row.Bend[j] == 0)
                 continue;
             Vector128<float> slope = Vector128.Create((float)row.Slope[j]), bend = Vector128.Create((float)row.Bend[j]);
+            var most = Vector128.Create((float)row.Most[j]);
             var z = MemoryMarshal.Cast<float, Vector128<float>>(Of(j));
             for (var i = 0; i < z.Length; i++)
-                sums[i] += (slope + bend * z[i]) * z[i];
+            {
+                var off = Vector128.Min(z[i], most);
+                sums[i] += (slope + bend * off) * off;
+            }
         }
     }
 

@@ -74,6 +74,9 @@ public static class UsualSpreads
 
     public static readonly UsualSpread Ambient = new("ambient", "K", 1.0);
 
+    /// <summary>Air pressure, by which the boil is hotter or colder.</summary>
+    public static readonly UsualSpread Weather = new("weather", "Pa", 700);
+
     public static readonly UsualSpread ThermometerBias = new("thermometer_bias", "K", 0.25);
 
     public static readonly UsualSpread ThermometerNoise = new("thermometer_noise", "K", 0.1);
@@ -109,7 +112,7 @@ public static class UsualSpreads
     public static readonly ImmutableArray<UsualSpread> All =
     [
         MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
-        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, ThermometerBias,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
         ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
     ];
 }

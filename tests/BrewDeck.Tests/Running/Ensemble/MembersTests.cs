@@ -9,7 +9,7 @@ public class MembersTests
     private const long Seed = 1;
 
     /// <summary>Reads the first source plus half of the second.</summary>
-    private static readonly Quadratic _reading = new(0, [1, 0.5, 0, 0, 0, 0], new double[Sources]);
+    private static readonly Quadratic _reading = new(0, [1, 0.5, 0, 0, 0, 0], new double[Sources], [.. Enumerable.Repeat(double.PositiveInfinity, Sources)]);
 
     [Fact]
     public void The_prior_is_centred_and_without_correlation()
@@ -39,6 +39,19 @@ public class MembersTests
         Assert.Equal(-1.2784 / UsualSpreads.CutSd, sorted[Members.Count / 10], 0.005);
         Assert.Equal(1.2784 / UsualSpreads.CutSd, sorted[Members.Count * 9 / 10], 0.005);
         Assert.InRange(sorted[^1], 2.9, UsualSpreads.CutAt / UsualSpreads.CutSd + 0.05);
+    }
+
+    [Fact]
+    public void A_source_goes_no_farther_than_its_most()
+    {
+        var given = new float[Members.Count];
+        var prior = Members.Prior(Sources, Seed);
+        prior.Give(new(0, [1, 0, 0, 0, 0, 0], [0.5, 0, 0, 0, 0, 0], [0.8, 9, 9, 9, 9, 9]), given);
+        for (var i = 0; i < given.Length; i++)
+        {
+            var z = Math.Min(prior.Of(0)[i], 0.8);
+            Assert.Equal(z + 0.5 * z * z, given[i], 1e-5);
+        }
     }
 
     [Fact]
