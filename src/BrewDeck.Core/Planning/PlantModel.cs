@@ -102,7 +102,8 @@ public static class PlantModel
         return [.. loads];
     }
 
-    private static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)
+    /// <summary>When the vessels, the circuit and the hands that a step needs are free, seconds since the start of the day.</summary>
+    public static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)
     {
         var start = spec.HandsS > 0 ? state.HandsFreeS : 0;
         foreach (var vessel in VesselsOf(setting, spec))

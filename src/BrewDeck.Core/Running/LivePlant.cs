@@ -35,8 +35,9 @@ public sealed record LivePlant
     /// <summary>False where a record is only read: then only the clocks of the steps go on, and the plant stays as it was at the start.</summary>
     internal bool Learns => Belief is not null;
 
-    public static LivePlant Of(Plan plan) =>
-        new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan) };
+    /// <param name="openedMs">When the batch was opened, Unix ms: what its members are drawn from.</param>
+    public static LivePlant Of(Plan plan, long openedMs) =>
+        new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan, openedMs) };
 
     /// <summary>Running steps cut at a moment: what is done is in the plant, the rest of each goes on from there.</summary>
     public LivePlant CutAt(double nowS)

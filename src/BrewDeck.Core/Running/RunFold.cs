@@ -91,6 +91,6 @@ public static class RunFold
         Plan = opened.Plan,
         Rehearsed = opened.Rehearsed,
         Steps = [.. opened.Plan.Steps.Select(s => new RunStep(s.Spec, RunStatus.Idle))],
-        Live = LivePlant.Of(opened.Plan),
+        Live = LivePlant.Of(opened.Plan, opened.AtMs),
     };
 }

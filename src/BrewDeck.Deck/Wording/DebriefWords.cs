@@ -76,7 +76,12 @@ public static class DebriefWords
             + notation.Text($"{Signed(1000 * (c.OriginalGravitySg - b.OriginalGravitySg), "0.0", notation)} gravity points, mash {notation.Kelvin(c.MashOffK)} off its rests instead of {notation.Kelvin(b.MashOffK)}.");
     }
 
-    private static string Signed(double value, string format, Notation notation) => (value < 0 ? "−" : "+") + notation.Number(Math.Abs(value), format);
+    /// <summary>What is rounded to nothing is no loss: it has no minus.</summary>
+    private static string Signed(double value, string format, Notation notation)
+    {
+        var digits = notation.Number(Math.Abs(value), format);
+        return (value < 0 && digits.AsSpan().ContainsAnyInRange('1', '9') ? "−" : "+") + digits;
+    }
 
     private static Line Figure(string name, string plan, string read, string result) => Line.Of($"  {name,-16} {plan,-10} {read,-10} {result}");
 

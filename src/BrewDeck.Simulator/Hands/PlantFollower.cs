@@ -137,6 +137,18 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
         return count;
     }
 
+    /// <summary>When the next piece of work by clock or hand is over, seconds since the start of the day; infinite: none is going on.</summary>
+    public double NextEndS()
+    {
+        var next = double.PositiveInfinity;
+        foreach (var job in _jobs.Values)
+        {
+            if (job.Active && job.StartS + job.WorkS > plant.NowS)
+                next = Math.Min(next, job.StartS + job.WorkS);
+        }
+        return next;
+    }
+
     private bool Reached(Job job) => job.Order.Kind switch
     {
         StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatMash =>

@@ -12,6 +12,9 @@ public static class Liquids
     /// <summary>Volume that a kg of dry grain takes up in the mash, L/kg: between husk and starch, common practice, no source.</summary>
     public const double GrainLPerKg = 0.65;
 
+    /// <summary>Buoyancy of the air in a weighing, kg/L.</summary>
+    private const double AirKgPerL = 0.0012;
+
     private static readonly double _coldWaterKgPerL = WaterKgPerL(ReferenceC);
 
     /// <summary>
@@ -32,9 +35,12 @@ public static class Liquids
     /// <summary>Kilograms of water in litres measured at 20 °C.</summary>
     public static double WaterKg(double coldL) => coldL * _coldWaterKgPerL;
 
-    /// <summary>Specific gravity 20/20 of wort; 1 for nothing.</summary>
+    /// <summary>
+    /// Specific gravity 20/20 of wort as every hydrometer and table of the trade has it, weighed in air: 0.00006 above that of the masses at
+    /// 12 %. 1 for nothing.
+    /// </summary>
     public static double GravitySg(double waterKg, double extractKg) =>
-        waterKg + extractKg <= 0 ? 1 : (waterKg + extractKg) / ColdL(waterKg, extractKg) / _coldWaterKgPerL;
+        waterKg + extractKg <= 0 ? 1 : ((waterKg + extractKg) / ColdL(waterKg, extractKg) - AirKgPerL) / (_coldWaterKgPerL - AirKgPerL);
 
     /// <summary>
     /// Apparent specific volume of sucrose in water, L/kg: fitted to the density tables at 5, 12 and 20 % (within 0.05 kg/m³ there), with

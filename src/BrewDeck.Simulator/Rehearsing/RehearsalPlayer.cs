@@ -88,7 +88,7 @@ public sealed class RehearsalPlayer
             if (NowMs >= toMs)
                 return null;
             var untilMs = Math.Min(NowMs + StepMs, toMs);
-            Pass(acts ? Math.Max(NowMs + 1, Math.Min(untilMs, _brewer.WakeMs)) : untilMs);
+            Pass(acts ? Math.Max(NowMs + 1, Math.Min(Math.Min(untilMs, _brewer.WakeMs), NextEndMs())) : untilMs);
         }
     }
 
@@ -146,6 +146,9 @@ public sealed class RehearsalPlayer
         var forecast = Forecasts.At(state, NowMs);
         return _brewer.Decide(state, forecast, RunFocus.Of(state, forecast, NowMs), NowMs);
     }
+
+    /// <summary>Work that is over between two steps of the plant is seen when it is over, not up to a step later.</summary>
+    private long NextEndMs() => _hands.NextEndS() is var end && double.IsFinite(end) ? StartMs + (long)Math.Ceiling(1000 * end) : long.MaxValue;
 
     private void Pass(long untilMs)
     {

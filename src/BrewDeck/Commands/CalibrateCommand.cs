@@ -17,8 +17,10 @@ internal sealed record CalibrateOptions(int Seed, int Count, bool Mends, double 
 /// <summary><c>brewdeck calibrate</c>: how honest the bands of the outlook are, measured on rehearsed days.</summary>
 internal static class CalibrateCommand
 {
-    /// <summary>Any fixed moment will do: nothing in a day depends on it.</summary>
+    /// <summary>Any fixed moment will do: nothing of the plant depends on it.</summary>
     private const long StartMs = 1_780_000_000_000;
+
+    private const long DayMs = 86_400_000;
 
     public static int Run(Workplace place, DayOptions day, CalibrateOptions options, bool json) => place.Guard(() =>
     {
@@ -36,8 +38,11 @@ internal static class CalibrateCommand
         return calibration.Aborted == 0 ? ExitCode.Done : ExitCode.Refused;
     });
 
-    private static RehearsalResult Play(Plan plan, CalibrateOptions options, int seed) =>
-        RehearsalRun.Of(Truth(plan, options, seed), new PaperBook(new BatchOpened(StartMs, plan, Workplace.Version, Rehearsed: true)), StartMs, new Manner(options.Mends));
+    private static RehearsalResult Play(Plan plan, CalibrateOptions options, int seed) => RehearsalRun.Of(
+        Truth(plan, options, seed), new PaperBook(new BatchOpened(OpenedMs(seed), plan, Workplace.Version, Rehearsed: true)), OpenedMs(seed), new Manner(options.Mends));
+
+    /// <summary>Each day has a date of its own, from which the members of its outlook are drawn.</summary>
+    private static long OpenedMs(int seed) => StartMs + seed * DayMs;
 
     internal static HiddenTruth Truth(Plan plan, CalibrateOptions options, int seed)
     {

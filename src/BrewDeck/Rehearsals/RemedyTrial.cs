@@ -15,6 +15,9 @@ internal sealed class RemedyTrial(Plan plan, long startMs)
     /// <summary>Mash yield of an off-plan day beyond what is drawn: from this to this, percent points.</summary>
     private const double LowestPoints = -8, HighestPoints = 4;
 
+    /// <summary>Each day has a date of its own, from which the members of its outlook are drawn.</summary>
+    private const long DayMs = 86_400_000;
+
     private readonly SortedDictionary<RemedyKind, (int Counted, int Nearer, int Promises, int Kept)> _kinds = [];
 
     /// <summary>Days rehearsed.</summary>
@@ -32,8 +35,9 @@ internal sealed class RemedyTrial(Plan plan, long startMs)
     public void Add(HiddenTruth drawn, int number)
     {
         var truth = drawn with { ConversionYield = Math.Clamp(drawn.ConversionYield + Points(number) / 100, 0, 1) };
-        var (takes, leaves) = (new OneWayBook(Opened(), takes: true), new OneWayBook(Opened(), takes: false));
-        var (taken, left) = (RehearsalRun.Of(truth, takes, startMs), RehearsalRun.Of(truth, leaves, startMs));
+        var opened = new BatchOpened(startMs + drawn.Seed * DayMs, plan, "", Rehearsed: true);
+        var (takes, leaves) = (new OneWayBook(opened, takes: true), new OneWayBook(opened, takes: false));
+        var (taken, left) = (RehearsalRun.Of(truth, takes, opened.AtMs), RehearsalRun.Of(truth, leaves, opened.AtMs));
         Days++;
         if (taken.Ended != RehearsalResult.Pitched || left.Ended != RehearsalResult.Pitched)
             Aborted++;
@@ -76,6 +80,4 @@ internal sealed class RemedyTrial(Plan plan, long startMs)
 
     /// <summary>Evenly over the range, whatever the number of days (golden section).</summary>
     private static double Points(int number) => LowestPoints + (HighestPoints - LowestPoints) * (number * 0.6180339887498949 % 1);
-
-    private BatchOpened Opened() => new(startMs, plan, "", Rehearsed: true);
 }

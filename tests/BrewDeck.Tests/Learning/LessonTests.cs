@@ -1,15 +1,20 @@
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Tests.Planning;
+using BrewDeck.Tests.Running;
 
 namespace BrewDeck.Tests.Learning;
 
 public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<LessonTests.Brewed>
 {
-    /// <summary>Five brewhouses, six batches each, brewed once for all tests.</summary>
+    /// <summary>
+    /// Twelve brewhouses, six batches each, brewed once for all tests. Five were too few to tell: what a house is off by differs by 1.1
+    /// points of gravity, and the median of five days on each of them had a chance error of its own of a sixth of that.
+    /// </summary>
     public sealed class Brewed
     {
-        internal IReadOnlyList<(SimulatedHouse House, List<BatchTrace> Batches)> All { get; } = [.. Enumerable.Range(1, 5).AsParallel().AsOrdered().Select(h =>
+        internal IReadOnlyList<(SimulatedHouse House, List<BatchTrace> Batches)> All { get; } = [.. Enumerable.Range(1, 12).AsParallel().AsOrdered().Select(h =>
         {
             var house = new SimulatedHouse(h, calibrated: false);
             return (house, Enumerable.Range(1, 6).Select(house.Brew).ToList());
@@ -76,12 +81,28 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
     [Fact]
     public void What_a_boil_after_the_knock_out_steamed_off_is_not_taken_for_a_loss()
     {
-        var boiledAgain = brewed.All.SelectMany(b => b.Batches).Where(BoiledAgain).ToList();
-        Assert.NotEmpty(boiledAgain);
-        Assert.DoesNotContain(boiledAgain.SelectMany(Lessons.EvidenceOf), e => e.Parameter == LessonParameters.CastOutLoss);
+        bool Learns(BatchTrace batch) => Lessons.EvidenceOf(batch).Any(e => e.Parameter == LessonParameters.CastOutLoss);
+        Assert.True(Learns(Brewed(boilsAgain: false)));
+        Assert.False(Learns(Brewed(boilsAgain: true)));
 
-        static bool BoiledAgain(BatchTrace batch) =>
-            batch.Final.LastDone(s => s.Kind == StepKind.Boil)?.StartedMs > batch.Final.LastDone(s => s.Kind == StepKind.KnockOut)?.StartedMs;
+        static BatchTrace Brewed(bool boilsAgain)
+        {
+            var day = new PerfectDay(Demo.Plan());
+            day.RunUntil("cool.knock-out");
+            day.Wait(0.5);
+            day.ReadOff(ReadingKind.Volume, "kettle", 0);
+            day.ReadOff(ReadingKind.Gravity, "kettle", -0.002);
+            if (boilsAgain)
+                day.Accepted(new RunCommand.Choose(day.Offers.First(o => o.Kind == RemedyKind.BoilLonger)));
+            day.RunUntil("cool.cast-out");
+            day.Wait(12);
+            day.ReadOff(ReadingKind.Volume, PlantSetting.FermenterId, 0);
+            day.RunToEnd();
+            var batch = BatchTrace.Of(1, day.Events)!;
+            var knockOut = batch.Final.LastDone(s => s.Kind == StepKind.KnockOut);
+            Assert.Equal(boilsAgain, batch.Final.LastDone(s => s.Kind == StepKind.Boil)?.StartedMs > knockOut?.StartedMs);
+            return batch;
+        }
     }
 
     [Fact]
@@ -99,7 +120,7 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
     [Fact]
     public void Accepted_lessons_bring_the_plan_nearer_to_what_comes_out()
     {
-        var misses = Enumerable.Range(0, 5).AsParallel().SelectMany(i => Misses(i + 1, brewed.All[i].Batches, days: 5)).ToList();
+        var misses = Enumerable.Range(0, brewed.All.Count).AsParallel().SelectMany(i => Misses(i + 1, brewed.All[i].Batches, days: 3)).ToList();
         var before = LessonFigures.Percentile([.. misses.Select(m => m.Before)], 0.5);
         var after = LessonFigures.Percentile([.. misses.Select(m => m.After)], 0.5);
         TestContext.Current.TestOutputHelper?.WriteLine($"median gravity error {before:0.00} points before, {after:0.00} after");

@@ -47,6 +47,18 @@ public sealed class ClosedLoopTests
         Assert.Equal(plan.Totals.BitternessIbu, day.Truth.BitternessIbu, 2.0);
     }
 
+    /// <summary>A brewer without haste or delay of his own: what he works at is over when it is over, whatever the step of the plant.</summary>
+    [Fact]
+    public void HandworkIsSeenToBeOverWhenItIs()
+    {
+        var plan = Demo.Plan();
+        var player = new RehearsalPlayer(HiddenTruth.AsProfile(plan.Brewhouse, plan.Choices), StartMs, steadiness: 0, manner: new Manner(Mends: false));
+        var day = RehearsalRun.Of(new PaperBook(new BatchOpened(StartMs, plan, "", Rehearsed: true)), player);
+        var bare = day.Final.Steps.Where(s => s.Spec is { Kind: StepKind.CheckFittings or StepKind.TreatWater or StepKind.PrimePump or StepKind.Clean, Minutes: not null }).ToList();
+        Assert.True(bare.Count >= 4);
+        Assert.All(bare, s => Assert.InRange((s.EndedMs - s.StartedMs)!.Value - 60_000 * s.Spec.Minutes!.Value, 7_990, 8_100));
+    }
+
     [Fact]
     public void APlantUnlikeItsProfileIsSeenAndMended()
     {

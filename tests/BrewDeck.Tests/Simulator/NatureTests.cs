@@ -22,6 +22,13 @@ public sealed class NatureTests
     public void WortHasTheGravityOfItsExtract(double percent, double sg) =>
         Assert.Equal(sg, Liquids.GravitySg(100 - percent, percent), 3e-4);
 
+    [Fact]
+    public void GravityIsWeighedInAirAsEveryInstrumentHasIt()
+    {
+        var ofMasses = 100 / Liquids.ColdL(88, 12) / Liquids.WaterKgPerL(Liquids.ReferenceC);
+        Assert.Equal(0.00006, Liquids.GravitySg(88, 12) - ofMasses, 0.000005);
+    }
+
     [Theory]
     [InlineData(20, 2339)]
     [InlineData(60, 19_946)]

@@ -1,5 +1,3 @@
-using BrewDeck.Core.Planning;
-
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>A middle and its 80 % band, against what the mean member gives.</summary>
@@ -35,8 +33,7 @@ internal sealed record Bands
     {
         var (figures, response) = (belief.Response.Figures, belief.Response);
         var begun = response.IndexOf(stepId);
-        var boils = BoilsLeft(response, begun);
-        Band Of(DayFigure figure) => Quantiles(belief, figure.Row, boils * figure.Paces);
+        Band Of(DayFigure figure) => Quantiles(belief, figure.Row, begun < 0 ? 0 : figure.PacesFrom(begun));
         return new()
         {
             PreBoilL = Quantiles(belief, figures.PreBoilL.Row, 0),
@@ -47,17 +44,8 @@ internal sealed record Bands
             BitternessIbu = Of(figures.BitternessIbu),
             ColourEbc = Of(figures.ColourEbc),
             PitchC = Of(figures.PitchC),
-            FinishMs = begun < 0 ? default : Quantiles(belief, figures.LeftMs(begun).Row, 1000 * (response.Paced.LateS[^1] - response.Paced.LateS[begun])),
+            FinishMs = begun < 0 ? default : Quantiles(belief, figures.LeftMs(begun).Row, 1000 * response.PacedFrom(begun).LateS[^1]),
         };
-    }
-
-    /// <summary>Share of the pieces of the boil that are not over.</summary>
-    private static double BoilsLeft(Response response, int begun)
-    {
-        if (begun < 0)
-            return 0;
-        bool Boils(PlanStep step) => step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
-        return response.Plan.Steps.Skip(begun).Count(Boils) / (double)Math.Max(1, response.Plan.Steps.Count(Boils));
     }
 
     private static Band Quantiles(Belief belief, Row row, double later)

@@ -16,13 +16,19 @@ internal sealed class Belief
     private const double WideningSds = 3;
 
     private readonly Plan _plan;
+    private readonly long _seed;
     private readonly Members? _moved;
     private StepBands? _bands;
     private bool[]? _endsDry;
 
-    private Belief(Plan plan, Members? moved) => (_plan, _moved) = (plan, moved);
+    private Belief(Plan plan, long seed, Members? moved) => (_plan, _seed, _moved) = (plan, seed, moved);
 
-    public static Belief Of(Plan plan) => new(plan, null);
+    /// <param name="seed">
+    /// Of the batch: 4,096 members are a sample, and its chance error would be the same on all days if they all had the same one. Measured on
+    /// the bundled recipe: against 400,000 draws of the same model one sample held up to 0.8 points more or less in its 80 % band than it
+    /// says, and added 12 to 29 to the chi-squared of 5,000 ranks.
+    /// </param>
+    public static Belief Of(Plan plan, long seed) => new(plan, seed, null);
 
     public Response Response => Response.Of(_plan);
 
@@ -30,7 +36,7 @@ internal sealed class Belief
 
     public double[] Mean => Members.Mean;
 
-    private Members Members => _moved ?? Members.Prior(Sources.Length);
+    private Members Members => _moved ?? Members.Prior(Sources.Length, _seed);
 
     /// <summary>The belief after a reading, or null: a surprise that no stated spread explains.</summary>
     /// <param name="shown">What a reading shows, as it depends on the sources.</param>
@@ -43,7 +49,7 @@ internal sealed class Belief
         var (mean, sd) = Members.Spread(values);
         if (Math.Abs(off - mean) > surpriseSds * Math.Sqrt(sd * sd + errorSd * errorSd))
             return null;
-        return new(_plan, Members.After(values, off, errorSd));
+        return new(_plan, _seed, Members.After(values, off, errorSd));
     }
 
     /// <summary>How far the members on average would have shown more than the mean member does: where a quantity bends, they are not the same.</summary>
@@ -61,9 +67,9 @@ internal sealed class Belief
             return foreseen;
         var values = new float[Members.Count];
         Away(shown, values);
-        var wide = new Belief(_plan, Members.Widened(values, off, errorSd));
+        var wide = new Belief(_plan, _seed, Members.Widened(values, off, errorSd));
         wide.Away(shown, values);
-        return new(_plan, wide.Members.After(values, off, errorSd));
+        return new(_plan, _seed, wide.Members.After(values, off, errorSd));
     }
 
     /// <summary>What the mean member of this belief gives more than that of another.</summary>

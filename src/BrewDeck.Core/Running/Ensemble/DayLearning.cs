@@ -153,7 +153,8 @@ internal static class DayLearning
     {
         for (var j = 0; j < after.Sources.Length; j++)
         {
-            var by = after.Sources[j].Sd * (after.Mean[j] - before.Mean[j]);
+            var most = after.Sources[j].Most;
+            var by = after.Sources[j].Sd * (Math.Min(after.Mean[j], most) - Math.Min(before.Mean[j], most));
             if (by != 0 && after.Sources[j].OnPlant is { } on)
                 setting = on(setting, by);
         }

@@ -1,19 +1,20 @@
 namespace BrewDeck.Core.Running.Ensemble;
 
-/// <summary>Standard normal numbers, the same on every machine and in every run.</summary>
+/// <summary>Standard normal numbers, the same for a seed on every machine and in every run.</summary>
 internal static class Draw
 {
-    /// <summary>Columns with mean 0, standard deviation 1 and no correlation at all (second-order exact sampling, Pham 2001).</summary>
-    public static float[][] Whitened(int columns, int rows)
+    /// <summary>
+    /// Columns with mean 0, standard deviation 1 and no correlation at all (second-order exact sampling, Pham 2001). Each holds the quantiles
+    /// of the normal that is cut at <see cref="UsualSpreads.CutAt"/>, in an order of its own (Latin hypercube; McKay, Beckman, Conover 1979).
+    /// </summary>
+    public static float[][] Whitened(int columns, int rows, long seed)
     {
-        var state = 0x9E3779B97F4A7C15UL;
+        var state = (ulong)seed;
+        var quantiles = Quantiles(rows);
         var done = new double[columns][];
         for (var j = 0; j < columns; j++)
         {
-            var column = new double[rows];
-            for (var i = 0; i < rows; i++)
-                column[i] = Normal(ref state);
-            Centre(column);
+            var column = Shuffled(quantiles, ref state);
             for (var k = 0; k < j; k++)
                 Subtract(column, done[k], Dot(column, done[k]) / (rows - 1));
             Scale(column);
@@ -22,11 +23,45 @@ internal static class Draw
         return [.. done.Select(column => Array.ConvertAll(column, v => (float)v))];
     }
 
-    private static void Centre(double[] column)
+    /// <summary>Middles of shares of the cut normal that are all as likely: symmetric, so their mean is 0.</summary>
+    private static double[] Quantiles(int count)
     {
-        var mean = column.Sum() / column.Length;
-        for (var i = 0; i < column.Length; i++)
-            column[i] -= mean;
+        var quantiles = new double[count];
+        double below = Below(-UsualSpreads.CutAt), share = (1 - 2 * below) / count, x = -UsualSpreads.CutAt;
+        for (var i = 0; i < count; i++)
+        {
+            // Newton from the one before it: a step of a share is small
+            for (var k = 0; k < 8; k++)
+                x -= (Below(x) - below - share * (i + 0.5)) / Density(x);
+            quantiles[i] = x;
+        }
+        return quantiles;
+    }
+
+    /// <summary>Share of a normal below a value: its Taylor series (Marsaglia 2004, Journal of Statistical Software 11).</summary>
+    private static double Below(double x)
+    {
+        double sum = x, term = x, before = 0;
+        for (var i = 3; sum != before; i += 2)
+        {
+            before = sum;
+            term *= x * x / i;
+            sum += term;
+        }
+        return 0.5 + sum * Density(x);
+    }
+
+    private static double Density(double x) => Math.Exp(-0.5 * x * x) / Math.Sqrt(2 * Math.PI);
+
+    private static double[] Shuffled(double[] values, ref ulong state)
+    {
+        var order = (double[])values.Clone();
+        for (var i = order.Length - 1; i > 0; i--)
+        {
+            var other = (int)(Next(ref state) % (ulong)(i + 1));
+            (order[i], order[other]) = (order[other], order[i]);
+        }
+        return order;
     }
 
     private static void Scale(double[] column)
@@ -50,19 +85,13 @@ internal static class Draw
         return sum;
     }
 
-    /// <summary>Box and Muller on SplitMix64.</summary>
-    private static double Normal(ref ulong state)
-    {
-        double u = Even(ref state), v = Even(ref state);
-        return Math.Sqrt(-2 * Math.Log(1 - u)) * Math.Cos(2 * Math.PI * v);
-    }
-
-    private static double Even(ref ulong state)
+    /// <summary>SplitMix64.</summary>
+    private static ulong Next(ref ulong state)
     {
         state += 0x9E3779B97F4A7C15;
         var z = state;
         z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
         z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
-        return ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
+        return z ^ (z >> 31);
     }
 }

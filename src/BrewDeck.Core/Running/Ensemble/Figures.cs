@@ -7,13 +7,13 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// <summary>A figure of a folded day, and how it depends on the sources: worked out once a plan, for every look at the outlook asks for it.</summary>
 internal sealed class DayFigure(Response response, Func<ImmutableArray<PlanStep>, double> of)
 {
+    private readonly double?[] _paces = new double?[response.Plan.Steps.Length];
     private Row? _row;
-    private double? _paces;
 
     public Row Row => _row ??= response.Row(of);
 
-    /// <summary>What the pace of one person adds by the end of the day.</summary>
-    public double Paces => _paces ??= of(response.Paced.Steps) - of(response.Plan.Steps);
+    /// <summary>What the pace of one person adds from a step of the plan to the end of the day.</summary>
+    public double PacesFrom(int step) => _paces[step] ??= of(response.PacedFrom(step).Steps) - of(response.Plan.Steps);
 }
 
 /// <summary>The figures of the outlook.</summary>

@@ -12,7 +12,10 @@ internal sealed class Members
 {
     public const int Count = 4096;
 
-    private static readonly Dictionary<int, Members> _priors = [];
+    /// <summary>Batches whose first members are kept: a record is folded again and again, drawing them takes some milliseconds.</summary>
+    private const int KeptPriors = 16;
+
+    private static readonly Dictionary<(int Sources, long Seed), Members> _priors = [];
 
     /// <summary>One row of members for each source, each a piece of its own: together they would be a large object, collected with everything else.</summary>
     private readonly float[][] _z;
@@ -29,14 +32,16 @@ internal sealed class Members
 
     public ReadOnlySpan<float> Of(int source) => _z[source];
 
-    /// <summary>As stated: means 0, covariance exactly the identity, always the same draw.</summary>
-    public static Members Prior(int sources)
+    /// <summary>As stated: means 0, covariance exactly the identity, for a seed always the same draw.</summary>
+    public static Members Prior(int sources, long seed)
     {
         lock (_priors)
         {
-            if (!_priors.TryGetValue(sources, out var prior))
-                _priors[sources] = prior = new Members(Draw.Whitened(sources, Count));
-            return prior;
+            if (_priors.TryGetValue((sources, seed), out var known))
+                return known;
+            if (_priors.Count >= KeptPriors)
+                _priors.Clear();
+            return _priors[(sources, seed)] = new Members(Draw.Whitened(sources, Count, seed));
         }
     }
 
@@ -50,9 +55,13 @@ internal sealed class Members
             if (row.Slope[j] == 0 && row.Bend[j] == 0)
                 continue;
             Vector128<float> slope = Vector128.Create((float)row.Slope[j]), bend = Vector128.Create((float)row.Bend[j]);
+            var most = Vector128.Create((float)row.Most[j]);
             var z = MemoryMarshal.Cast<float, Vector128<float>>(Of(j));
             for (var i = 0; i < z.Length; i++)
-                sums[i] += (slope + bend * z[i]) * z[i];
+            {
+                var off = Vector128.Min(z[i], most);
+                sums[i] += (slope + bend * off) * off;
+            }
         }
     }
 

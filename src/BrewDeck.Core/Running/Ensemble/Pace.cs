@@ -13,25 +13,38 @@ internal static class Pace
     /// <summary>A reading is taken within this long before a step by the clock ends; s.</summary>
     private const double BeforeEndS = 60;
 
-    public static Paced Over(Plan plan, PlantSetting setting)
+    /// <param name="begun">A step that has begun as planned: what was before it is over.</param>
+    public static Paced Over(Plan plan, PlantSetting setting, int begun = 0) => Over(plan, [.. plan.Steps.Select(s => s.Spec)], _ => setting, begun);
+
+    /// <param name="specs">The steps of the plan as they really go.</param>
+    /// <param name="settingOf">The plant in each of them.</param>
+    public static Paced Over(Plan plan, IReadOnlyList<StepSpec> specs, Func<int, PlantSetting> settingOf, int begun = 0)
     {
         var late = ImmutableArray.CreateBuilder<double>(plan.Steps.Length + 1);
         var days = ImmutableArray.CreateBuilder<PlanStep>(plan.Steps.Length);
-        var state = plan.Start;
+        var state = begun > 0 ? plan.Steps[begun - 1].After : plan.Start;
         double end = 0, planned = 0;
         var ends = new Dictionary<string, double>();
-        for (var i = 0; i < plan.Steps.Length; i++)
+        foreach (var over in plan.Steps.Take(begun))
         {
-            var step = plan.Steps[i];
-            var spec = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil ? Longer(step.Spec) : step.Spec;
+            late.Add(0);
+            days.Add(over);
+            ends[over.Spec.Id] = over.EndS;
+            end = planned = Math.Max(end, over.EndS);
+        }
+        for (var i = begun; i < plan.Steps.Length; i++)
+        {
+            var (step, setting) = (plan.Steps[i], settingOf(i));
+            var boils = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
+            var spec = boils ? Longer(specs[i]) : specs[i];
             var after = ends.GetValueOrDefault(spec.AfterStepId);
-            var start = PlantModel.After(setting, spec, state, after).StartS + BeforeS(spec);
-            var outcome = PlantModel.After(setting, spec, state, Math.Max(after, start));
-            var lateS = spec == step.Spec ? AfterS(step) + (IsFollowed(plan, setting, i) ? UsualPace.MeanNoticeS : 0) : 0;
+            var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, state)) + (begun > 0 && i == begun ? 0 : BeforeS(spec));
+            var outcome = PlantModel.After(setting, spec, state, start);
+            var lateS = boils ? 0 : AfterS(step) + (IsFollowed(plan, setting, i) ? UsualPace.MeanNoticeS : 0);
             state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
             ends[spec.Id] = outcome.EndS + lateS;
             late.Add(outcome.StartS - step.StartS);
-            days.Add(step with { After = state });
+            days.Add(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = state });
             (end, planned) = (Math.Max(end, outcome.EndS + lateS), Math.Max(planned, step.EndS));
         }
         late.Add(end - planned);

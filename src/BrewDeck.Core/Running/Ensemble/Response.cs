@@ -5,8 +5,8 @@ using BrewDeck.Core.Planning;
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>
-/// How a planned day answers to each source: the model folded over the run sheet once as stated and twice for each source, one
-/// standard deviation up and down. A run-off ends in one of two ways, at the mark or when the tun is dry, with a kink between them
+/// How a planned day answers to each source: the model folded over the run sheet, at the pace of one person, once as stated and twice for
+/// each source, one standard deviation up and down. A run-off ends in one of two ways, at the mark or when the tun is dry, with a kink between them
 /// that lies just where the plan is; so the day is folded for each of the two, and each member goes the way it would end first.
 /// </summary>
 internal sealed class Response
@@ -19,6 +19,8 @@ internal sealed class Response
     /// <summary>First as stated, then up and down for each source; for the run-off that ends at the mark, and for the dry one.</summary>
     private readonly ImmutableArray<PlanStep>[] _atMark;
     private readonly ImmutableArray<PlanStep>[] _dry;
+    private readonly double[] _most;
+    private readonly Paced?[] _paced;
     private readonly int _lastRunOff;
 
     private Response(Plan plan)
@@ -26,6 +28,7 @@ internal sealed class Response
         Plan = plan;
         Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices);
         Sources = Ensemble.Sources.Of(plan);
+        _most = [.. Sources.Select(s => s.Most)];
         _lastRunOff = LastRunOff(plan);
         (_atMark, _dry) = (new ImmutableArray<PlanStep>[1 + 2 * Sources.Length], new ImmutableArray<PlanStep>[1 + 2 * Sources.Length]);
         Fold(0, null, 0);
@@ -34,7 +37,7 @@ internal sealed class Response
             Fold(1 + 2 * j, Sources[j], Sources[j].Sd);
             Fold(2 + 2 * j, Sources[j], -Sources[j].Sd);
         }
-        Paced = Pace.Over(plan, Setting);
+        _paced = new Paced?[plan.Steps.Length];
         Kept = Row(RunOffL);
         Figures = new(this);
     }
@@ -45,8 +48,8 @@ internal sealed class Response
 
     public ImmutableArray<Source> Sources { get; }
 
-    /// <summary>The day when one person does it.</summary>
-    public Paced Paced { get; }
+    /// <summary>The rest of the planned day, from a step that has begun, when one person does it.</summary>
+    public Paced PacedFrom(int step) => _paced[step] ??= Pace.Over(Plan, Setting, step);
 
     /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
     public Row Kept { get; }
@@ -59,7 +62,7 @@ internal sealed class Response
 
     /// <summary>How a quantity of the folded day depends on the sources.</summary>
     public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
-        new(Quadratic.Of(_atMark, quantity), Quadratic.Of(_dry, quantity));
+        new(Quadratic.Of(_atMark, quantity, _most), Quadratic.Of(_dry, quantity, _most));
 
     /// <summary>Index of a step of the plan; -1: a remedy put it on the sheet.</summary>
     public int IndexOf(string stepId)
@@ -87,20 +90,11 @@ internal sealed class Response
     {
         var setting = source?.OnPlant?.Invoke(Setting, off) ?? Setting;
         var specs = Plan.Steps.Select(s => source?.OnStep?.Invoke(s.Spec, off) ?? s.Spec).ToArray();
-        var before = DayFold.Over(setting, specs.Take(Math.Max(0, _lastRunOff)), Plan.Start);
-        var from = before.IsEmpty ? Plan.Start : before[^1].After;
-        if (_lastRunOff < 0)
-        {
-            _atMark[at] = _dry[at] = DayFold.Over(setting, specs, Plan.Start);
-            return;
-        }
-        var runOff = specs[_lastRunOff];
         var wet = setting with { Habits = setting.Habits with { AbsorptionLPerKg = NeverDryLPerKg } };
-        _atMark[at] = Ending(DayFold.Over(wet, [runOff], from));
-        _dry[at] = Ending(DayFold.Over(setting, [runOff with { VolumeL = null }], from));
-
-        ImmutableArray<PlanStep> Ending(ImmutableArray<PlanStep> run) =>
-            [.. before, .. run, .. DayFold.Over(setting, specs.Skip(_lastRunOff + 1), run[0].After)];
+        _atMark[at] = Pace.Over(Plan, specs, i => i == _lastRunOff ? wet : setting).Steps;
+        if (_lastRunOff >= 0)
+            specs[_lastRunOff] = specs[_lastRunOff] with { VolumeL = null };
+        _dry[at] = _lastRunOff < 0 ? _atMark[at] : Pace.Over(Plan, specs, _ => setting).Steps;
     }
 }
 
@@ -110,10 +104,12 @@ internal sealed record Row(Quadratic AtMark, Quadratic Dry)
     public static Row operator -(Row a, Row b) => new(a.AtMark - b.AtMark, a.Dry - b.Dry);
 }
 
-/// <summary>A quantity as stated, with its slopes and bends in each source, per standard deviation and its square.</summary>
-internal sealed record Quadratic(double AsStated, double[] Slope, double[] Bend)
+/// <summary>
+/// A quantity as stated, with its slopes and bends in each source, per standard deviation and its square; a source goes no farther than its most.
+/// </summary>
+internal sealed record Quadratic(double AsStated, double[] Slope, double[] Bend, double[] Most)
 {
-    public static Quadratic Of(ImmutableArray<PlanStep>[] days, Func<ImmutableArray<PlanStep>, double> quantity)
+    public static Quadratic Of(ImmutableArray<PlanStep>[] days, Func<ImmutableArray<PlanStep>, double> quantity, double[] most)
     {
         var stated = quantity(days[0]);
         double[] slope = new double[days.Length / 2], bend = new double[days.Length / 2];
@@ -122,17 +118,20 @@ internal sealed record Quadratic(double AsStated, double[] Slope, double[] Bend)
             double up = quantity(days[1 + 2 * j]), down = quantity(days[2 + 2 * j]);
             (slope[j], bend[j]) = (0.5 * (up - down), 0.5 * (up + down) - stated);
         }
-        return new(stated, slope, bend);
+        return new(stated, slope, bend, most);
     }
 
     public double At(ReadOnlySpan<double> z)
     {
         var sum = AsStated;
         for (var j = 0; j < Slope.Length; j++)
-            sum += (Slope[j] + Bend[j] * z[j]) * z[j];
+        {
+            var off = Math.Min(z[j], Most[j]);
+            sum += (Slope[j] + Bend[j] * off) * off;
+        }
         return sum;
     }
 
     public static Quadratic operator -(Quadratic a, Quadratic b) =>
-        new(a.AsStated - b.AsStated, [.. a.Slope.Zip(b.Slope, (x, y) => x - y)], [.. a.Bend.Zip(b.Bend, (x, y) => x - y)]);
+        new(a.AsStated - b.AsStated, [.. a.Slope.Zip(b.Slope, (x, y) => x - y)], [.. a.Bend.Zip(b.Bend, (x, y) => x - y)], a.Most);
 }

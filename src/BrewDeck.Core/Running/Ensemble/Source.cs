@@ -7,6 +7,9 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// <param name="Sd">Standard deviation, in the unit of the deviation that the functions take.</param>
 internal sealed record Source(string Name, double Sd)
 {
+    /// <summary>The largest deviation that can be, in standard deviations: more than all cannot dissolve.</summary>
+    public double Most { get; init; } = double.PositiveInfinity;
+
     /// <summary>The plant with this deviation.</summary>
     public Func<PlantSetting, double, PlantSetting>? OnPlant { get; init; }
 

@@ -12,7 +12,7 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// </summary>
 internal static class Sources
 {
-    public static ImmutableArray<Source> Of(Plan plan) => [.. Stated(plan).Select(s => s with { Sd = UsualSpreads.CutSd * s.Sd })];
+    public static ImmutableArray<Source> Of(Plan plan) => [.. Stated(plan).Select(s => s with { Sd = UsualSpreads.CutSd * s.Sd, Most = s.Most / UsualSpreads.CutSd })];
 
     private static ImmutableArray<Source> Stated(Plan plan)
     {
@@ -60,9 +60,11 @@ internal static class Sources
 
     private static IEnumerable<Source> Mash(Brewhouse house)
     {
-        yield return new("conversion_yield", house.Spreads?.ConversionYield ?? UsualSpreads.ConversionYield.Sd)
+        var yieldSd = house.Spreads?.ConversionYield ?? UsualSpreads.ConversionYield.Sd;
+        yield return new("conversion_yield", yieldSd)
         {
-            OnPlant = (s, off) => Habits(s, h => h with { ConversionYield = Math.Clamp(h.ConversionYield + off, 0, 1) }),
+            Most = (1 - house.Habits.ConversionYield) / yieldSd,
+            OnPlant = (s, off) => Habits(s, h => h with { ConversionYield = Math.Max(0, h.ConversionYield + off) }),
         };
         yield return new("absorption", house.Spreads?.Absorption ?? UsualSpreads.Absorption.Sd)
         {
@@ -93,6 +95,8 @@ internal static class Sources
         {
             OnPlant = (s, off) => Raised(s, off * s.Habits.EvaporationKgPerH / 3600 * Water.LatentHeatJPerKg(s.BoilingC)),
         };
+        // hops give less bitterness where wort boils colder
+        yield return new("weather", UsualSpreads.Weather.Sd) { OnPlant = (s, off) => s with { BoilingC = Water.SaturationTempC(Water.SaturationPressurePa(s.BoilingC) + off) } };
         yield return new("utilisation", UsualSpreads.Utilisation.Sd) { OnStep = (s, off) => Alpha(s, _ => true, off) };
     }
 
@@ -110,6 +114,9 @@ internal static class Sources
         yield return new("ambient", UsualSpreads.Ambient.Sd) { OnPlant = (s, off) => s with { AmbientC = s.AmbientC + off } };
         if (house.Kettle != house.MashTun)
             yield return DeadSpace(house.Kettle);
+        // a sparge stops at the tank's outlet
+        if (house.CanSparge)
+            yield return DeadSpace(house.HotLiquorTank);
         yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenShare = s.OpenShare * (1 + off) } };
         yield return new("trub", UsualSpreads.Trub.Sd) { OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
         yield return new("hop_absorption", UsualSpreads.HopAbsorption.Sd)

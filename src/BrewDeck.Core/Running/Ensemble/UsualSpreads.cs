@@ -14,10 +14,10 @@ public sealed record UsualSpread(string Name, string Unit, double Sd);
 /// </summary>
 public static class UsualSpreads
 {
-    /// <summary>
-    /// What is left of a standard deviation of a normal spread that is cut at three of them: nothing of a brewhouse lies farther off than
-    /// that without being broken. sqrt(1 - 6 φ(3) / (2 Φ(3) - 1)).
-    /// </summary>
+    /// <summary>Nothing of a brewhouse lies farther off than so many standard deviations without being broken.</summary>
+    public const double CutAt = 3;
+
+    /// <summary>What is left of a standard deviation of a normal spread that is cut there: sqrt(1 - 6 φ(3) / (2 Φ(3) - 1)).</summary>
     public const double CutSd = 0.98658;
 
     public static readonly UsualSpread MainsPower = new("mains_power", "1", 0.02);
@@ -74,6 +74,9 @@ public static class UsualSpreads
 
     public static readonly UsualSpread Ambient = new("ambient", "K", 1.0);
 
+    /// <summary>Air pressure, by which the boil is hotter or colder.</summary>
+    public static readonly UsualSpread Weather = new("weather", "Pa", 700);
+
     public static readonly UsualSpread ThermometerBias = new("thermometer_bias", "K", 0.25);
 
     public static readonly UsualSpread ThermometerNoise = new("thermometer_noise", "K", 0.1);
@@ -109,7 +112,7 @@ public static class UsualSpreads
     public static readonly ImmutableArray<UsualSpread> All =
     [
         MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
-        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, ThermometerBias,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
         ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
     ];
 }

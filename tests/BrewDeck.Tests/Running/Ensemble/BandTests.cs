@@ -87,6 +87,29 @@ public class BandTests
         Assert.Equal(All(before), All(day.Forecast.Outlook));
     }
 
+    /// <summary>Hops that wait in hot wort go on giving bitterness until the wort is cold, after the boil too.</summary>
+    [Fact]
+    public void What_a_slow_hand_adds_to_bitterness_ends_with_the_cast_out()
+    {
+        var plan = Demo.Plan();
+        var response = Response.Of(plan);
+        double Adds(string step) => response.Figures.BitternessIbu.PacesFrom(response.IndexOf(step));
+        Assert.True(Adds("setup.check") > Adds("cool.whirlpool"), $"{Adds("setup.check")} {Adds("cool.whirlpool")}");
+        Assert.InRange(Adds("cool.whirlpool"), 0.01, 1);
+        Assert.Equal(0, Adds("pitch.pitch"), 6);
+    }
+
+    /// <summary>A mash cannot dissolve more than the laboratory does.</summary>
+    [Fact]
+    public void No_member_dissolves_more_than_all()
+    {
+        var house = Demo.House with { Habits = Demo.House.Habits with { ConversionYield = 0.99 } };
+        var sources = Response.Of(Demo.Plan(house: house)).Sources;
+        var yields = sources.Single(s => s.Name == "conversion_yield");
+        Assert.Equal(0.01, yields.Most * yields.Sd, 9);
+        Assert.All(sources.Where(s => s != yields), s => Assert.Equal(double.PositiveInfinity, s.Most));
+    }
+
     [Fact]
     public void Half_of_the_members_lie_below_the_middle()
     {
