@@ -1,6 +1,5 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Planning.Operations;
-using Xunit;
 
 namespace BrewDeck.Tests.Planning;
 
