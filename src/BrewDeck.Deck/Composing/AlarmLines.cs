@@ -49,7 +49,7 @@ public static class AlarmLines
         return new Line([
             new Span($"{(alarm.Acknowledged ? notation.Text("heard") : "!!")} {AlarmWords.Priority(alarm.Alarm.Priority, notation)} ", tone),
             new Span(words.Cause(alarm.Alarm), tone),
-            new Span($" {AlarmWords.Consequence(alarm.Alarm.Kind, notation)} {words.Action(alarm.Alarm)}")]);
+            new Span($" {AlarmWords.Consequence(alarm.Alarm, notation)} {words.Action(alarm.Alarm)}")]);
     }
 
     private static Tone Loud(AlarmPriority priority) => priority == AlarmPriority.High ? Tone.Alarm : Tone.Warning;

@@ -15,7 +15,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => notation.Text("WHEN FREE"),
     };
 
-    public string Whole(Alarm alarm) => $"{Cause(alarm)} {Consequence(alarm.Kind, Notation)} {Action(alarm)}";
+    public string Whole(Alarm alarm) => $"{Cause(alarm)} {Consequence(alarm, Notation)} {Action(alarm)}";
 
     public string Cause(Alarm alarm) => alarm.Kind switch
     {
@@ -31,7 +31,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => Notation.Text($"On hold for long: {TitleOf(alarm.About)}."),
     };
 
-    public static string Consequence(AlarmKind kind, Notation notation) => kind switch
+    public static string Consequence(Alarm alarm, Notation notation) => alarm.Kind switch
     {
         AlarmKind.CircuitOverloaded => notation.Text("The breaker trips and the heat stops."),
         AlarmKind.VesselTooFull => notation.Text("It runs over and scalds."),
@@ -39,7 +39,8 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.BoilUnattended => notation.Text("It may boil over."),
         AlarmKind.HeatRunsOn => notation.Text("More heat spoils the enzymes."),
         AlarmKind.AdditionLate => notation.Text("Bitterness and aroma drift with each minute."),
-        AlarmKind.MashOff => notation.Text("The wort ferments less or more than planned."),
+        AlarmKind.MashOff when alarm.Value < alarm.Bound => notation.Text("The enzymes work slower than planned."),
+        AlarmKind.MashOff => notation.Text("The enzymes tire sooner; the wort ferments less."),
         AlarmKind.HandsLate => notation.Text("The rest of the day moves back."),
         AlarmKind.LimitAhead => notation.Text("The brewhouse cannot do what is left of the plan."),
         _ => notation.Text("What follows waits, and vessels cool."),

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
@@ -85,6 +86,12 @@ public class WordingTests
     public void The_implausible_is_asked_about_with_its_bounds() => Assert.Equal(
         "71.0 °C is outside 40.0 °C to 69.0 °C for the mash tun.",
         ReadingWords.Outside(new Reading(ReadingKind.Temperature, "tun", 71, "71"), 40, 69, Quayside.Brewhouse, Notation.Metric));
+
+    [Theory]
+    [InlineData(65.3, "The enzymes work slower than planned.")]
+    [InlineData(69, "The enzymes tire sooner; the wort ferments less.")]
+    public void A_mash_that_is_off_says_what_comes_of_it_on_either_side(double celsius, string text) =>
+        Assert.Equal(text, AlarmWords.Consequence(new Alarm(AlarmKind.MashOff, "mash.rest-1", celsius, 67), Notation.Metric));
 
     [Fact]
     public void Remedies_say_what_to_do_and_what_it_costs()
