@@ -24,6 +24,7 @@ internal sealed class HostLoop : IDisposable
     private readonly HeadlessToolkit _toolkit;
     private readonly FramePainter _painter;
     private readonly SessionPump _pump;
+    private readonly HeapTidy _heap = HeapTidy.OfThisProcess();
     private readonly ProbeMail? _probe;
 
     /// <param name="terminal">Opened here; closed by the caller, also when this throws.</param>
@@ -87,6 +88,7 @@ internal sealed class HostLoop : IDisposable
         _pump.ThrowIfFaulted();
         var frame = _painter.Paint(_toolkit.Cells, _toolkit.Cursor);
         if (frame != "") _terminal.Write(frame);
+        _heap.Tidy();
     }
 
     private void RingForProbe() => _doorbell.Say(News.Probed);
