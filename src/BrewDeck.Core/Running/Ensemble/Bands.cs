@@ -44,7 +44,7 @@ internal sealed record Bands
             BitternessIbu = Of(figures.BitternessIbu),
             ColourEbc = Of(figures.ColourEbc),
             PitchC = Of(figures.PitchC),
-            FinishMs = begun < 0 ? default : Quantiles(belief, figures.LeftMs(begun).Row, 1000 * response.PacedFrom(begun).LateS[^1]),
+            FinishMs = begun < 0 ? default : Quantiles(belief, figures.LeftMs(begun).Row, 1000 * response.PacedFrom(begun).LateS),
         };
     }
 

@@ -20,7 +20,8 @@ internal sealed class Response
     private readonly ImmutableArray<PlanStep>[] _atMark;
     private readonly ImmutableArray<PlanStep>[] _dry;
     private readonly double[] _most;
-    private readonly Paced?[] _paced;
+    private readonly ImmutableArray<bool> _followed;
+    private readonly PacedDay?[] _paced;
     private readonly int _lastRunOff;
 
     private Response(Plan plan)
@@ -30,6 +31,7 @@ internal sealed class Response
         Sources = Ensemble.Sources.Of(plan);
         _most = [.. Sources.Select(s => s.Most)];
         _lastRunOff = LastRunOff(plan);
+        _followed = Pace.Followed(plan, Setting);
         (_atMark, _dry) = (new ImmutableArray<PlanStep>[1 + 2 * Sources.Length], new ImmutableArray<PlanStep>[1 + 2 * Sources.Length]);
         Fold(0, null, 0);
         for (var j = 0; j < Sources.Length; j++)
@@ -37,7 +39,7 @@ internal sealed class Response
             Fold(1 + 2 * j, Sources[j], Sources[j].Sd);
             Fold(2 + 2 * j, Sources[j], -Sources[j].Sd);
         }
-        _paced = new Paced?[plan.Steps.Length];
+        _paced = new PacedDay?[plan.Steps.Length];
         Kept = Row(RunOffL);
         Figures = new(this);
     }
@@ -49,7 +51,7 @@ internal sealed class Response
     public ImmutableArray<Source> Sources { get; }
 
     /// <summary>The rest of the planned day, from a step that has begun, when one person does it.</summary>
-    public Paced PacedFrom(int step) => _paced[step] ??= Pace.Over(Plan, Setting, step);
+    public PacedDay PacedFrom(int step) => _paced[step] ??= new PacedDay(Plan, _followed, step).Go(Plan.Steps.Skip(step).Select(s => s.Spec), Setting);
 
     /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
     public Row Kept { get; }
@@ -90,11 +92,17 @@ internal sealed class Response
     {
         var setting = source?.OnPlant?.Invoke(Setting, off) ?? Setting;
         var specs = Plan.Steps.Select(s => source?.OnStep?.Invoke(s.Spec, off) ?? s.Spec).ToArray();
+        var day = new PacedDay(Plan, _followed);
+        if (_lastRunOff < 0)
+        {
+            _atMark[at] = _dry[at] = day.Go(specs, setting).Steps;
+            return;
+        }
+        var (runOff, rest) = (specs[_lastRunOff], specs.Skip(_lastRunOff + 1));
         var wet = setting with { Habits = setting.Habits with { AbsorptionLPerKg = NeverDryLPerKg } };
-        _atMark[at] = Pace.Over(Plan, specs, i => i == _lastRunOff ? wet : setting).Steps;
-        if (_lastRunOff >= 0)
-            specs[_lastRunOff] = specs[_lastRunOff] with { VolumeL = null };
-        _dry[at] = _lastRunOff < 0 ? _atMark[at] : Pace.Over(Plan, specs, _ => setting).Steps;
+        var dry = day.Go(specs.Take(_lastRunOff), setting).Copy();
+        _atMark[at] = day.Go([runOff], wet).Go(rest, setting).Steps;
+        _dry[at] = dry.Go([runOff with { VolumeL = null }], setting).Go(rest, setting).Steps;
     }
 }
 

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ensemble;
+
+/// <summary>The planned day as one person does it, step after step, at the pace of <see cref="Pace"/>.</summary>
+internal sealed class PacedDay
+{
+    private readonly Plan _plan;
+    private readonly ImmutableArray<bool> _followed;
+    private readonly List<PlanStep> _steps;
+    private readonly Dictionary<string, double> _ends;
+    private readonly int _begun;
+    private PlantState _state;
+    private double _endS;
+    private double _plannedS;
+
+    /// <param name="followed">As <see cref="Pace.Followed"/> tells of the plan.</param>
+    /// <param name="begun">A step that has begun as planned: what was before it is over.</param>
+    public PacedDay(Plan plan, ImmutableArray<bool> followed, int begun = 0)
+    {
+        (_plan, _followed, _begun) = (plan, followed, begun);
+        _steps = [.. plan.Steps.Take(begun)];
+        _ends = _steps.ToDictionary(s => s.Spec.Id, s => s.EndS);
+        _state = begun > 0 ? plan.Steps[begun - 1].After : plan.Start;
+        _endS = _plannedS = _steps.Select(s => s.EndS).DefaultIfEmpty().Max();
+    }
+
+    private PacedDay(PacedDay other)
+    {
+        (_plan, _followed, _begun) = (other._plan, other._followed, other._begun);
+        (_steps, _ends) = ([.. other._steps], new(other._ends));
+        (_state, _endS, _plannedS) = (other._state, other._endS, other._plannedS);
+    }
+
+    /// <summary>The steps done so far, and what each leaves.</summary>
+    public ImmutableArray<PlanStep> Steps => [.. _steps];
+
+    /// <summary>How much later than planned they end, s.</summary>
+    public double LateS => _endS - _plannedS;
+
+    /// <summary>The same day so far, to go on in another way.</summary>
+    public PacedDay Copy() => new(this);
+
+    /// <summary>Does the next steps of the plan.</summary>
+    /// <param name="specs">As they really go.</param>
+    /// <param name="setting">The plant in them.</param>
+    public PacedDay Go(IEnumerable<StepSpec> specs, PlantSetting setting)
+    {
+        foreach (var spec in specs)
+            Go(spec, setting);
+        return this;
+    }
+
+    private void Go(StepSpec really, PlantSetting setting)
+    {
+        var at = _steps.Count;
+        var step = _plan.Steps[at];
+        var boils = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
+        var spec = boils ? Longer(really) : really;
+        var after = _ends.GetValueOrDefault(spec.AfterStepId);
+        var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : Pace.BeforeS(spec));
+        var outcome = PlantModel.After(setting, spec, _state, start);
+        var lateS = boils ? 0 : Pace.AfterS(step) + (_followed[at] ? UsualPace.MeanNoticeS : 0);
+        _state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
+        _ends[spec.Id] = outcome.EndS + lateS;
+        _steps.Add(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = _state });
+        (_endS, _plannedS) = (Math.Max(_endS, outcome.EndS + lateS), Math.Max(_plannedS, step.EndS));
+    }
+
+    /// <summary>A boil goes on until its end has been noticed.</summary>
+    private static StepSpec Longer(StepSpec spec) => spec with { Minutes = (spec.Minutes ?? 0) + UsualPace.MeanNoticeS / 60 };
+
+    /// <summary>What waits goes on cooling, and hops in hot wort on giving bitterness.</summary>
+    private static PlantState Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)
+    {
+        var waited = PlantModel.WaitUntil(setting, outcome.State, outcome.EndS + lateS);
+        var (vessels, hops) = (outcome.State.Vessels.ToBuilder(), outcome.State.Hops);
+        foreach (var i in PlantModel.VesselsOf(setting, spec))
+        {
+            vessels[i] = waited.Vessels[i] with { AtS = outcome.EndS + lateS };
+            hops = i == setting.IndexOf(setting.Brewhouse.Kettle.Id) ? waited.Hops : hops;
+        }
+        return outcome.State with { Vessels = vessels.ToImmutable(), Hops = hops };
+    }
+
+    private static double HandsS(StepSpec spec, StepOutcome outcome, double lateS) =>
+        spec.Kind.EndsBy() == EndsBy.Hands ? outcome.EndS + lateS : 0;
+}
