@@ -136,9 +136,9 @@ internal static class Lautering
         // a tun that a reading has left all but dry still takes sparge liquor
         var held = Math.Max(Contents.LiquidL(v), liquorL);
         double stages = bench.Setting.Habits.SpargeStages, washed = v.Washed, after = washed + liquorL / held;
-        var before = Math.Max(1e-12, BedWashing.Left(stages, washed));
-        var keepsByWashing = BedWashing.Left(stages, after) / before;
-        var strength = bench.Setting.DrainStrength * BedWashing.Strength(stages, after) / Math.Max(1e-12, BedWashing.Left(stages, after));
+        var (before, left) = (Math.Max(1e-12, BedWashing.Left(stages, washed)), BedWashing.Left(stages, after));
+        var keepsByWashing = left / before;
+        var strength = bench.Setting.DrainStrength * BedWashing.Strength(stages, after) / Math.Max(1e-12, left);
         var keepsByDraining = Math.Pow((held - (litres - liquorL)) / held, strength);
         var extract = v.ExtractKg * (1 - keepsByWashing * keepsByDraining);
         RunOff(bench, tun, kettle, litres, extract);

@@ -70,7 +70,7 @@ internal sealed class Workbench
         var start = Vessels[vessel];
         double At(double s) => TempAfter(vessel, start, s, holdC);
         var changesS = Math.Min(seconds, SecondsToHold(vessel, start, holdC));
-        var pieces = 1 + (int)(Math.Abs(At(changesS) - start.TempC) / PieceK);
+        var pieces = changesS > 0 ? 1 + (int)(Math.Abs(At(changesS) - start.TempC) / PieceK) : 0;
         var from = start.TempC;
         for (var i = 1; i <= pieces; i++)
         {

@@ -1,8 +1,12 @@
+using System.Collections.Concurrent;
+
 namespace BrewDeck.Core.Running.Ensemble;
 
 /// <summary>Standard normal numbers, the same for a seed on every machine and in every run.</summary>
 internal static class Draw
 {
+    private static readonly ConcurrentDictionary<int, double[]> _quantiles = [];
+
     /// <summary>
     /// Columns with mean 0, standard deviation 1 and no correlation at all (second-order exact sampling, Pham 2001). Each holds the quantiles
     /// of the normal that is cut at <see cref="UsualSpreads.CutAt"/>, in an order of its own (Latin hypercube; McKay, Beckman, Conover 1979).
@@ -10,7 +14,7 @@ internal static class Draw
     public static float[][] Whitened(int columns, int rows, long seed)
     {
         var state = (ulong)seed;
-        var quantiles = Quantiles(rows);
+        var quantiles = _quantiles.GetOrAdd(rows, Quantiles);
         var done = new double[columns][];
         for (var j = 0; j < columns; j++)
         {
@@ -30,9 +34,10 @@ internal static class Draw
         double below = Below(-UsualSpreads.CutAt), share = (1 - 2 * below) / count, x = -UsualSpreads.CutAt;
         for (var i = 0; i < count; i++)
         {
-            // Newton from the one before it: a step of a share is small
-            for (var k = 0; k < 8; k++)
-                x -= (Below(x) - below - share * (i + 0.5)) / Density(x);
+            // Newton from the one before it: a step of a share is small, and no longer moves after some five
+            var before = double.NaN;
+            for (var k = 0; k < 8 && x != before; k++)
+                (before, x) = (x, x - (Below(x) - below - share * (i + 0.5)) / Density(x));
             quantiles[i] = x;
         }
         return quantiles;
