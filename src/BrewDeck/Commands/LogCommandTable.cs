@@ -40,7 +40,7 @@ internal static class LogCommandTable
         var csv = new Option<bool>("--csv") { Description = "The figures of each batch for a spreadsheet." };
         add(new("list", "Lists the batches, newest first.") { format, rehearsed, search }, (p, c) => c.List(p.GetValue(format), p.GetValue(rehearsed), p.GetValue(search)!));
         add(
-            new("trends", "Shows what efficiency, evaporation, runoff and so on do over the batches, with the limits of a control chart.") { csv, rehearsed, search },
+            new("trends", "Shows what efficiency, evaporation, run-off and so on do over the batches, with the limits of a control chart.") { csv, rehearsed, search },
             (p, c) => c.Trends(p.GetValue(csv) ? LogFormat.Csv : LogFormat.Text, p.GetValue(rehearsed), p.GetValue(search)!));
         add(new("show", "Shows a batch's whole record.") { Batch }, (p, c) => c.Show(p.GetValue(Batch)));
         add(new("report", "Makes a batch's report: one HTML page to look at or print.") { Batch, file }, (p, c) => c.Report(p.GetValue(Batch), p.GetValue(file)));
