@@ -19,7 +19,8 @@ internal sealed partial class PseudoTerminal : IDisposable
     /// <summary>The reader looks this often whether the line was cut.</summary>
     private const int LookUpMs = 20;
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    // a paused virtual machine counts its pause as waiting: 30 s were once too few
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(120);
 
     private readonly object _gate = new();
     private readonly MiniTerminal _screen;
