@@ -19,7 +19,7 @@ internal static class Expectations
         StepKind.Rest => [Temperature(setting, outcome, spec.Vessel)],
         StepKind.Vorlauf => [Gravity(setting, outcome, spec.Vessel)],
         StepKind.Lauter or StepKind.RunOff => [Volume(setting, outcome, spec.To), Gravity(setting, outcome, spec.To)],
-        StepKind.Infuse or StepKind.ReturnDecoction => [Temperature(setting, outcome, spec.To)],
+        StepKind.TransferStrike or StepKind.Infuse or StepKind.ReturnDecoction => [Temperature(setting, outcome, spec.To)],
         StepKind.LiftBasket => [Volume(setting, outcome, spec.Vessel), Gravity(setting, outcome, spec.Vessel)],
         StepKind.Boil => [Volume(setting, outcome, spec.Vessel)],
         StepKind.KnockOut => [Volume(setting, outcome, spec.Vessel), Gravity(setting, outcome, spec.Vessel)],

@@ -38,6 +38,12 @@ public static class StepTraits
     public static bool FollowsOn(this StepKind kind) =>
         kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand or StepKind.BoilDecoction;
 
+    /// <summary>Somebody stays with it as long as it goes on: a hose runs, foam climbs, something burns on or gets too hot.</summary>
+    public static bool IsWatched(this StepKind kind) =>
+        kind is StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort
+            or StepKind.PullDecoction or StepKind.HeatDecoction or StepKind.BoilDecoction or StepKind.ReturnDecoction
+            or StepKind.HeatMash or StepKind.HotBreak or StepKind.CastOut;
+
     /// <summary>Put in by a remedy: what runs in its vessel is held until it is over.</summary>
     public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed;
 

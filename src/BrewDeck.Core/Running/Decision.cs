@@ -17,7 +17,11 @@ public abstract record Decision
     public sealed record Refused(string Code) : Decision;
 
     /// <summary>The reading lies outside what can be; ask again, with the bounds.</summary>
-    public sealed record AskAgain(Reading Reading, double Low, double High) : Decision;
+    public sealed record AskAgain(Reading Reading, double Low, double High) : Decision
+    {
+        /// <summary>Id of another vessel that shows just this; empty: none.</summary>
+        public string Fits { get; init; } = "";
+    }
 
     /// <summary>The reading and one just taken of the same wort cannot both be right; ask again.</summary>
     /// <param name="ExtractKg">What they say together.</param>

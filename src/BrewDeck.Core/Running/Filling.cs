@@ -37,14 +37,14 @@ public static class Filling
     private static VesselState In(LivePlant live, PlantState plant, string vessel) => plant.Vessels[live.Setting.IndexOf(vessel)];
 
     private static StepSpec Left(LivePlant live, RunStep fill) =>
-        live.Running.FirstOrDefault(s => s.Left.Id == fill.Spec.Id)?.Left ?? live.Held.FirstOrDefault(s => s.Id == fill.Spec.Id) ?? fill.Spec;
+        live.Running.Concat(live.Held).FirstOrDefault(s => s.Left.Id == fill.Spec.Id)?.Left ?? fill.Spec;
 
     private static RunState With(RunState state, RunStep fill, double litres)
     {
         StepSpec Changed(StepSpec spec) => spec.Id == fill.Spec.Id ? spec with { VolumeL = litres } : spec;
         if (fill.Status == RunStatus.Idle)
             return state with { Steps = state.Steps.Replace(fill, fill with { Spec = Changed(fill.Spec) }) };
-        ImmutableArray<Segment> running = [.. state.Live!.Running.Select(s => s with { Left = Changed(s.Left) })];
-        return state with { Live = state.Live with { Running = running, Held = [.. state.Live.Held.Select(Changed)] } };
+        ImmutableArray<Segment> Told(ImmutableArray<Segment> segments) => [.. segments.Select(s => s with { Left = Changed(s.Left) })];
+        return state with { Live = state.Live! with { Running = Told(state.Live.Running), Held = Told(state.Live.Held) } };
     }
 }

@@ -31,7 +31,7 @@ public static class Forecasts
     private static ImmutableArray<PlanStep> Running(RunState state, LivePlant live, PlantState plant, double now)
     {
         var steps = ImmutableArray.CreateBuilder<PlanStep>();
-        foreach (var spec in live.Running.Select(s => s.Left).Concat(live.Held))
+        foreach (var spec in live.Running.Concat(live.Held).Select(s => s.Left))
         {
             var left = spec with { HandsS = HandsLeftS(state, spec, now) };
             var outcome = PlantModel.After(live.Setting, left, plant with { HandsFreeS = now }, now);

@@ -9,7 +9,13 @@ namespace BrewDeck.Core.Running;
 /// <param name="SinceS">Seconds since the start of the day.</param>
 /// <param name="DueS">When it was expected to end as it was started, seconds since the start of the day; NaN: not a matter of the plant.</param>
 /// <param name="EndedS">When it came to its end by its nature, though the brewer has not ended it; null: it has not yet.</param>
-public sealed record Segment(StepSpec Left, double SinceS, double DueS = double.NaN, double? EndedS = null);
+/// <param name="Known">A run-off as it was last known; null: none, or it was never known.</param>
+public sealed record Segment(StepSpec Left, double SinceS, double DueS = double.NaN, double? EndedS = null, KnownRunOff? Known = null);
+
+/// <summary>A run-off when it began, was taken up again, or its level was read: from there it is run again if it turns out to have been slower.</summary>
+/// <param name="Left">What was left of it.</param>
+/// <param name="SinceS">Seconds since the start of the day.</param>
+public sealed record KnownRunOff(StepSpec Left, double SinceS, PlantState Plant);
 
 /// <summary>The model's plant following the day: state, running steps, and what the readings have taught.</summary>
 public sealed record LivePlant
@@ -20,8 +26,8 @@ public sealed record LivePlant
 
     public ImmutableArray<Segment> Running { get; init; } = [];
 
-    /// <summary>What is left of steps on hold.</summary>
-    public ImmutableArray<StepSpec> Held { get; init; } = [];
+    /// <summary>Steps on hold, each with what is left of it and since when it is held.</summary>
+    public ImmutableArray<Segment> Held { get; init; } = [];
 
     /// <summary>The kettle when the lauter ended, after the readings that followed; null before.</summary>
     public VesselState? PreBoil { get; init; }

@@ -5,14 +5,24 @@ namespace BrewDeck.Core.Running;
 /// <summary>Asks again for the implausible, refuses the impossible, and tells what a reading moved.</summary>
 internal static class ReadingDesk
 {
+    /// <summary>Yeast minds what a mash does not: farther off the fermenter is asked about again, K; common practice, no source.</summary>
+    private const double NearFermenterK = 6;
+
+    /// <summary>So far off here, and so near to what another vessel shows, a temperature is likely of that one; K, common practice, no source.</summary>
+    private const double FarK = 5, SameK = 1.5;
+
+    /// <summary>With less in it nobody reads a temperature, kg.</summary>
+    private const double ReadableKg = 5;
+
     public static Decision Decide(RunState state, RunCommand.Take take, long nowMs)
     {
         var reading = take.Reading;
         if (!Known(state, reading) || !Possible(reading))
             return new Decision.Refused(Known(state, reading) ? "reading_impossible" : "no_such_place");
         var (low, high) = Plausible(state, reading, nowMs);
-        if (!take.Confirmed && (reading.Value < low || reading.Value > high))
-            return new Decision.AskAgain(reading, low, high);
+        var fits = Elsewhere(state, reading, nowMs);
+        if (!take.Confirmed && (reading.Value < low || reading.Value > high || fits.Length > 0))
+            return new Decision.AskAgain(reading, low, high) { Fits = fits };
         if (!take.Confirmed && Quarrels.Of(state, reading, nowMs) is { } quarrel)
             return quarrel;
         var told = new ReadingTaken(nowMs, reading, []);
@@ -24,7 +34,7 @@ internal static class ReadingDesk
     /// <summary>Whether a reading would be taken without asking.</summary>
     public static bool Believes(RunState state, Reading reading, long nowMs) =>
         Known(state, reading) && Possible(reading) && Plausible(state, reading, nowMs) is var (low, high)
-        && reading.Value >= low && reading.Value <= high && Quarrels.Of(state, reading, nowMs) is null;
+        && reading.Value >= low && reading.Value <= high && Elsewhere(state, reading, nowMs).Length == 0 && Quarrels.Of(state, reading, nowMs) is null;
 
     /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
     public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
@@ -33,21 +43,38 @@ internal static class ReadingDesk
         var expected = Expectations.Of(live.Setting, live.Plant, reading.Kind, reading.Vessel);
         return reading.Kind switch
         {
+            ReadingKind.Temperature when reading.Vessel == PlantSetting.FermenterId => (Math.Max(0, expected - NearFermenterK), expected + NearFermenterK),
             ReadingKind.Temperature => (Math.Max(0, expected - 12), Math.Min(105, expected + 12)),
-            ReadingKind.Volume => (Math.Max(0, expected - Wide(expected)), Highest(state, live, reading, expected)),
+            ReadingKind.Volume => (Math.Max(0, expected - WideL(expected)), Highest(state, live, reading, expected)),
             ReadingKind.Gravity => (Math.Max(0.99, expected - 0.025), expected + 0.025),
             ReadingKind.Ph => (4.2, 6.5),
             _ => (0, 500),
         };
     }
 
+    /// <summary>Another vessel that shows just what was typed, where this one is expected to be far from it; empty: none.</summary>
+    private static string Elsewhere(RunState state, Reading reading, long nowMs)
+    {
+        var live = state.Live!.CutAt(state.SecondsAt(nowMs));
+        var here = live.Setting.IndexOf(reading.Vessel);
+        if (reading.Kind != ReadingKind.Temperature || here < 0 || Math.Abs(reading.Value - live.Plant.Vessels[here].TempC) < FarK)
+            return "";
+        var there = Enumerable.Range(0, live.Plant.Vessels.Length)
+            .Where(i => i != here && live.Plant.Vessels[i].LiquidKg > ReadableKg)
+            .Select(i => (Index: i, OffK: Math.Abs(reading.Value - live.Plant.Vessels[i].TempC)))
+            .Where(v => v.OffK < SameK)
+            .Select(v => (int?)v.Index).FirstOrDefault();
+        return there is not { } vessel ? "" : vessel == live.Setting.FermenterIndex ? PlantSetting.FermenterId : live.Setting.Brewhouse.Vessels[vessel].Id;
+    }
+
     /// <summary>A tap may fill faster than the model, or have begun before anybody said so.</summary>
     private static double Highest(RunState state, LivePlant live, Reading reading, double expected) =>
         Filling.In(state, reading.Vessel) is { } fill && Filling.EndL(live, fill) is var end && end > expected
-            ? end + Wide(end)
-            : expected + Wide(expected);
+            ? end + WideL(end)
+            : expected + WideL(expected);
 
-    private static double Wide(double litres) => Math.Max(4, 0.2 * litres);
+    /// <summary>A level so far from what is expected is none that instruments or a usual day make, litres; common practice, no source.</summary>
+    public static double WideL(double expectedL) => Math.Max(4, 0.2 * expectedL);
 
     private static bool Known(RunState state, Reading reading) =>
         state.Live!.Setting.IndexOf(reading.Vessel) >= 0

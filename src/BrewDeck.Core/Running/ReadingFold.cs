@@ -17,9 +17,11 @@ internal static class ReadingFold
         var now = state.SecondsAt(e.AtMs);
         var live = DayLearning.AtEndOfRunOff(state, state.Live!.CutAt(now), e.Reading, now);
         var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
-        var takes = flow is null && DayLearning.Takes(live, e.Reading);
+        var predicted = flow is null && DayLearning.Takes(live, e.Reading) ? DayLearning.Predicted(state, live, e.Reading, now) : double.NaN;
+        // in the first seconds of a run-off the members' mean lies beside the mean member, below an empty kettle: that predicts nothing
+        var takes = predicted >= 0;
         var expected = e.Expected
-            ?? (takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
+            ?? (takes ? predicted : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
         var after = flow
             ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
             ?? Applied(live with { Setting = SlowHeat.Learned(state, live, e.Reading, now) }, e.Reading, Boiling(state));

@@ -39,11 +39,17 @@ internal static class RemedyFold
             Steps = state.Steps.Replace(step, step with { Spec = spec }),
             Live = live with
             {
-                Running = [.. live.Running.Select(s => s with { Left = Changed(s.Left, step.Spec, spec) })],
-                Held = [.. live.Held.Select(l => Changed(l, step.Spec, spec))],
+                Running = [.. live.Running.Select(s => Changed(s, step.Spec, spec))],
+                Held = [.. live.Held.Select(s => Changed(s, step.Spec, spec))],
             },
         };
     }
+
+    private static Segment Changed(Segment segment, StepSpec was, StepSpec spec) => segment with
+    {
+        Left = Changed(segment.Left, was, spec),
+        Known = segment.Known is { } known ? known with { Left = Changed(known.Left, was, spec) } : null,
+    };
 
     /// <summary>What is left of a step that is going on, when it is asked for otherwise: minutes and liquor by the difference, marks as they are.</summary>
     private static StepSpec Changed(StepSpec left, StepSpec was, StepSpec spec) => left.Id != spec.Id ? left : left with

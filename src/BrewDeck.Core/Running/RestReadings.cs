@@ -2,11 +2,28 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
 
-/// <summary>Which readings belong to a rest: those in it, and those of the doughing in that it follows, however long that took.</summary>
-internal static class RestReadings
+/// <summary>
+/// Which readings belong to a rest: those in it, those of the doughing in that it follows, however long that took, and before that
+/// those of the strike liquor in the tun.
+/// </summary>
+public static class RestReadings
 {
+    /// <summary>The temperature that the rest in a vessel is for, once it goes on or is doughed in for, °C; null: there is none.</summary>
+    public static double? WantedC(RunState state, string vessel) => In(state, vessel)?.Spec.TargetC;
+
+    /// <summary>How far a temperature in a vessel is off the rest that goes on there or is doughed in for; null: there is none.</summary>
+    public static (double OffK, double WantedC)? OffK(RunState state, string vessel, double celsius, long atMs) =>
+        In(state, vessel) is { Spec.TargetC: { } wanted } rest ? (OffK(state, rest, celsius, wanted, atMs), wanted) : null;
+
+    private static RunStep? In(RunState state, string vessel)
+    {
+        var doughsIn = state.Steps.Any(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn } && s.Spec.Vessel == vessel);
+        return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest && s.Spec.Vessel == vessel
+            && (s.Status == RunStatus.Running || (doughsIn && s.Status == RunStatus.Idle)));
+    }
+
     /// <summary>The last of its kind in the rest's vessel; null: none.</summary>
-    public static TakenReading? Last(RunState state, RunStep rest, ReadingKind kind)
+    internal static TakenReading? Last(RunState state, RunStep rest, ReadingKind kind)
     {
         var since = SinceMs(state, rest);
         return state.Readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == rest.Spec.Vessel && r.AtMs >= since);
@@ -16,7 +33,7 @@ internal static class RestReadings
     /// How far a mash is off its rest at a moment, K. One that cools as the plan says it will is not off, nor is one that holds its
     /// temperature where the plan lets it cool.
     /// </summary>
-    public static double OffK(RunState state, RunStep rest, double celsius, double targetC, long atMs)
+    internal static double OffK(RunState state, RunStep rest, double celsius, double targetC, long atMs)
     {
         var end = state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == rest.Spec.Id)?.After.Vessels[state.Live!.Setting.IndexOf(rest.Spec.Vessel)].TempC ?? targetC;
         var gone = rest.Spec.Minutes is > 0 and { } minutes && rest.StartedMs is { } since ? Math.Clamp((atMs - since) / 60_000.0 / minutes, 0, 1) : 0;
@@ -28,7 +45,7 @@ internal static class RestReadings
     {
         var before = state.Steps.TakeWhile(s => s.Spec.Id != rest.Spec.Id)
             .LastOrDefault(s => s.StartedMs is not null && (s.Spec.Vessel == rest.Spec.Vessel || s.Spec.To == rest.Spec.Vessel));
-        var begins = before is { Spec.Kind: StepKind.DoughIn } ? before : rest;
+        var begins = before is { Spec.Kind: StepKind.DoughIn or StepKind.TransferStrike } ? before : rest;
         return begins.StartedMs ?? long.MaxValue;
     }
 }

@@ -40,6 +40,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock)
             ?? InHand(state, forecast, now, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
+            ?? Watched(state, forecast, nowMs)
             ?? Startable(state, forecast, now, nowMs)
             ?? Waiting(state, forecast, nowMs, background: false)
             ?? OnHold(state, nowMs)
@@ -61,7 +62,8 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
                 continue;
             var due = state.MsAt(DueS(state, step, now), nowMs);
             var next = StepOrder.NextInVessel(state, step.Spec);
-            var takesOver = step.Spec.Kind.EndsBy() == EndsBy.Clock && next is not null && !next.Spec.Kind.FollowsOn()
+            // foam falls when it falls: what goes in after it has a key of its own
+            var takesOver = step.Spec.Kind.EndsBy() == EndsBy.Clock && step.Spec.Kind != StepKind.HotBreak && next is not null && !next.Spec.Kind.FollowsOn()
                 && StepOrder.CanStart(state, next);
             return takesOver ? new(FocusAct.Start, next!.Spec.Id, due) : new(FocusAct.Finish, step.Spec.Id, due);
         }
@@ -74,6 +76,12 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     private static RunFocus? InHand(RunState state, Forecast forecast, double now, long nowMs) =>
         Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
             ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(DueS(state, step, now), nowMs))
+            : null;
+
+    /// <summary>What may not be left alone stays before the eyes, whatever else could begin.</summary>
+    private static RunFocus? Watched(RunState state, Forecast forecast, long nowMs) =>
+        Running(state, forecast).Where(s => s.Spec.Kind.IsWatched()).MinBy(s => s.EndS) is { } step
+            ? new(FocusAct.Wait, step.Spec.Id, state.MsAt(step.EndS, nowMs))
             : null;
 
     /// <summary>When a running step ends; for one over time, when it had come to its end, though a tank may have cooled again since.</summary>

@@ -59,6 +59,9 @@ public sealed record RunState
     /// <summary>What the brewer said goes wrong, oldest first.</summary>
     public ImmutableArray<ReportedTrouble> Troubles { get; init; } = [];
 
+    /// <summary>When the brewer last said that a bag is not as planned, Unix ms; null: never.</summary>
+    public long? BagMs { get; init; }
+
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
 
     /// <summary>What is abnormal and not yet over, oldest first.</summary>

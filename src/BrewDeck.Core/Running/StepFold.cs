@@ -14,7 +14,7 @@ internal static class StepFold
         state = state with { DayStartMs = state.DayStartMs ?? e.AtMs, Status = RunStatus.Running };
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
-        live = live with { Running = live.Running.Add(new Segment(step.Spec, now, DueS(live, step.Spec, now))) };
+        live = live with { Running = live.Running.Add(Runoff.Known(new Segment(step.Spec, now, DueS(live, step.Spec, now)), live.Plant)) };
         // what a step does at its start (a plug is moved, hops go in) is done from now on, for all that runs beside it
         live = live.CutAt(now);
         return With(state, step, step with { Status = RunStatus.Running, StartedMs = e.AtMs }) with { Live = live };
@@ -53,7 +53,7 @@ internal static class StepFold
             return state;
         var live = state.Live!.CutAt(state.SecondsAt(e.AtMs));
         var segment = live.Running.First(s => s.Left.Id == e.StepId);
-        live = live with { Running = live.Running.Remove(segment), Held = live.Held.Add(segment.Left) };
+        live = live with { Running = live.Running.Remove(segment), Held = live.Held.Add(segment with { SinceS = Math.Max(segment.SinceS, state.SecondsAt(e.AtMs)) }) };
         return With(state, step, step with { Status = RunStatus.Held, HeldMs = e.AtMs }) with { Live = live };
     }
 
@@ -63,8 +63,8 @@ internal static class StepFold
             return state;
         var now = state.SecondsAt(e.AtMs);
         var live = state.Live!.CutAt(now);
-        var left = live.Held.First(s => s.Id == e.StepId);
-        live = live with { Held = live.Held.Remove(left), Running = live.Running.Add(new Segment(left, now)) };
+        var held = live.Held.First(s => s.Left.Id == e.StepId);
+        live = live with { Held = live.Held.Remove(held), Running = live.Running.Add(Runoff.Known(new Segment(held.Left, now), live.Plant)) };
         return With(state, step, step with { Status = RunStatus.Running, HeldMs = null }) with { Live = live };
     }
 
@@ -78,7 +78,7 @@ internal static class StepFold
         live = live with
         {
             Running = live.Running.RemoveAll(s => s.Left.Id == e.StepId),
-            Held = live.Held.RemoveAll(s => s.Id == e.StepId),
+            Held = live.Held.RemoveAll(s => s.Left.Id == e.StepId),
         };
         state = With(state, step, step with { Status = RunStatus.Skipped, EndedMs = e.AtMs });
         return Completed(state with { Live = Milestones.After(live, step.Spec, state.Steps) });

@@ -127,7 +127,8 @@ internal sealed class AtTheRehearsal : IDisposable
             return;
         if (focus.Act == FocusAct.Finish)
             TypeWhatTheDialShows(focus.StepId);
-        if (!reached())
+        // a dial far below shows that it goes on
+        if (!reached() && _deck.Session.Focus is not { Act: FocusAct.Wait })
             Strike(AtTheKeys.Space);
     }
 

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Tests.Laws;
 using BrewDeck.Tests.Planning;
 
@@ -227,5 +228,51 @@ public class ReadingTests
         _day.Accepted(new RunCommand.Take(new Reading(ReadingKind.Volume, "tun", 62.8, ""), Confirmed: true));
         _day.Wait(240);
         Assert.InRange(_day.Vessel("liquor").TempC, 90, 100.1);
+    }
+
+    /// <summary>A bed that has closed: the clock says that the kettle is full, and it is not.</summary>
+    [Theory]
+    [InlineData(0, 0.35, true)]
+    [InlineData(-10, 0.2, true)]
+    [InlineData(45, 0.35, true)]
+    [InlineData(0, 0.35, false)]
+    [InlineData(-10, 0.2, false)]
+    [InlineData(45, 0.35, false)]
+    public void A_level_far_below_the_end_is_a_slow_run_off_and_not_its_end(double minutesOver, double share, bool reported)
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("lauter.run");
+        var full = day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run");
+        day.WaitUntil(full.EndS + 60 * minutesOver + 1);
+        // what the plan had in the kettle by then is cut there
+        if (reported)
+            day.Accepted(new RunCommand.Report(new Trouble(TroubleKind.RunoffStuck, "lauter.run")));
+        else
+            day.ReadOff(ReadingKind.Temperature, "tun", 0);
+        day.Wait(1);
+        var target = Expected(full, ReadingKind.Volume);
+        day.Read(ReadingKind.Volume, "kettle", share * target);
+
+        Assert.Equal(share * target, day.Expected(ReadingKind.Volume, "kettle"), 0.2);
+        var left = day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run");
+        Assert.True(day.State.Step("lauter.run")!.Open);
+        Assert.Equal(target, Expected(left, ReadingKind.Volume), 0.05 * target);
+        Assert.True(left.EndS > day.State.SecondsAt(day.NowMs) + 120);
+    }
+
+    private static double Expected(PlanStep step, ReadingKind kind) => step.Expected.First(e => e.Kind == kind).Value;
+
+    [Fact]
+    public void A_temperature_that_another_vessel_shows_is_asked_about()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("liquor.heat-sparge");
+        day.WaitUntil(day.Forecast.Rest.First(s => s.Spec.Id == "liquor.heat-sparge").EndS + 1);
+        var mash = day.Expected(ReadingKind.Temperature, "tun");
+        Assert.True(day.Expected(ReadingKind.Temperature, "liquor") > mash + 6);
+
+        var asked = Assert.IsType<Decision.AskAgain>(day.Do(new RunCommand.Take(new Reading(ReadingKind.Temperature, "liquor", mash, ""))));
+        Assert.Equal("tun", asked.Fits);
+        day.Accepted(new RunCommand.Take(new Reading(ReadingKind.Temperature, "tun", mash, "")));
     }
 }

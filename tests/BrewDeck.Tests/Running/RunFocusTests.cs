@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
 
@@ -73,5 +74,34 @@ public class RunFocusTests
         _day.RunToEnd();
         Assert.Equal(new RunFocus(FocusAct.None, "", _day.NowMs), _day.Focus);
         Assert.Null(_day.Forecast.HandsNeededS);
+    }
+
+    [Theory]
+    [InlineData("liquor.fill")]
+    [InlineData("boil.hot-break")]
+    [InlineData("cool.cast-out")]
+    public void What_may_not_be_left_alone_stays_before_the_eyes(string step)
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil(step);
+        var end = day.Forecast.Rest.First(s => s.Spec.Id == step).EndS;
+        for (var s = day.State.SecondsAt(day.NowMs); s < end - 95; s += 20)
+        {
+            day.WaitUntil(s);
+            Assert.Equal((FocusAct.Wait, step), (day.Focus.Act, day.Focus.StepId));
+        }
+    }
+
+    [Fact]
+    public void The_hops_after_the_hot_break_have_a_key_of_their_own()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("boil.hot-break");
+        day.WaitUntil(day.Forecast.Rest.First(s => s.Spec.Id == "boil.hot-break").EndS + 1);
+        Assert.Equal((FocusAct.Finish, "boil.hot-break"), (day.Focus.Act, day.Focus.StepId));
+        day.Accepted(new RunCommand.Finish("boil.hot-break"));
+
+        Assert.DoesNotContain(day.State.Steps, s => s.Spec.Kind == StepKind.AddToBoil && s.Status != RunStatus.Idle);
+        Assert.Equal(StepKind.AddToBoil, day.State.Step(day.Focus.StepId)!.Spec.Kind);
     }
 }

@@ -51,6 +51,22 @@ public class WaysTests
         Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
     }
 
+    /// <summary>The hose and a cold tun took more than planned: the cheapest moment to mend it is before the grist.</summary>
+    [Theory]
+    [InlineData(RemedyKind.HeatMash)]
+    [InlineData(RemedyKind.AddHotWater)]
+    public void Liquor_that_came_into_the_tun_cold_is_mended_before_doughing_in(RemedyKind kind)
+    {
+        var day = At("mash.transfer");
+        day.ReadOff(ReadingKind.Temperature, "tun", -4);
+        day.RunPast("mash.transfer");
+        var remedy = Taken(day, kind);
+        day.RunUntil("mash.dough-in");
+        Assert.All(remedy.Insert, s => Assert.Equal(RunStatus.Complete, day.State.Step(s.Id)!.Status));
+        day.RunPast("mash.dough-in");
+        Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
+    }
+
     [Fact]
     public void Strike_liquor_that_is_too_hot_gets_cold_water()
     {

@@ -5,12 +5,29 @@ namespace BrewDeck.Core.Running.Bags;
 /// <summary>Puts what a bag holds on the run sheet: every step that has not begun brings its share of it.</summary>
 internal static class BagFold
 {
-    public static RunState Weighed(RunState state, BagWeighed e) => BagSheet.Find(state, e.Bag) is { } planned
-        ? state with { Steps = [.. state.Steps.Select(s => Open(s) ? s with { Spec = With(s.Spec, e.Bag, planned) } : s)] }
-        : state;
+    public static RunState Weighed(RunState state, BagWeighed e)
+    {
+        if (BagSheet.Find(state, e.Bag) is not { } planned)
+            return state;
+        StepSpec Changed(StepSpec spec) => With(spec, e.Bag, planned);
+        var live = state.Live;
+        return state with
+        {
+            BagMs = e.AtMs,
+            Steps = [.. state.Steps.Select(s => Changes(s) ? s with { Spec = Changed(s.Spec) } : s)],
+            Live = live is null ? null : live with
+            {
+                Running = [.. live.Running.Select(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s)],
+                Held = [.. live.Held.Select(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s)],
+            },
+        };
+    }
 
-    /// <summary>The list of a weigh-in that goes on is put right too.</summary>
-    private static bool Open(RunStep step) => step.Status == RunStatus.Idle || (step.Open && step.Spec.Kind == StepKind.WeighIn);
+    /// <summary>What has not begun, the list of a weigh-in that goes on, and the strike: its liquor is heated for the grist that is still to come.</summary>
+    private static bool Changes(RunStep step) =>
+        step.Status == RunStatus.Idle || (step.Open && step.Spec.Kind == StepKind.WeighIn) || IsStrike(step.Spec);
+
+    private static bool IsStrike(StepSpec spec) => spec.Kind == StepKind.HeatStrike;
 
     private static StepSpec With(StepSpec spec, Bag bag, PlannedBag planned) => spec.Charges.Any(c => Is(c, bag))
         ? spec with { Charges = [.. spec.Charges.Select(c => Is(c, bag) ? With(c, bag, planned) : c)] }

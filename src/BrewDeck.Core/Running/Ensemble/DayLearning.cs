@@ -91,6 +91,9 @@ internal static class DayLearning
         if (end.DurationS > NearEnd * PlannedS(live, segment))
             return live;
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
+        // far below its end a bed has been slow or stuck, whatever the clock says
+        if (reading.Value < Expected(ended, reading) - ReadingDesk.WideL(Expected(ended, reading)))
+            return live;
         double Off(double predicted) => Math.Abs(predicted - reading.Value);
         var asItStands = Math.Min(Off(Expected(live, reading)), Off(Predicted(state, live, reading, nowS)));
         if (end.DurationS > AtEndS && Off(Expected(ended, reading)) > asItStands)

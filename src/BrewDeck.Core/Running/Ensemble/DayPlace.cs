@@ -53,7 +53,7 @@ internal sealed class DayPlace
 
     private static double LeftS(LivePlant live, string id, double nowS)
     {
-        var left = live.Running.FirstOrDefault(s => s.Left.Id == id)?.Left ?? live.Held.FirstOrDefault(s => s.Id == id);
+        var left = live.Running.Concat(live.Held).FirstOrDefault(s => s.Left.Id == id)?.Left;
         if (left is null)
             return 0;
         return left.Kind.EndsBy() is EndsBy.Clock or EndsBy.Hands

@@ -12,7 +12,8 @@ internal sealed class AddExtractWay : Way
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
     {
         var gravity = Aims.Of(weigh, weigh.Forecast).Gravity;
-        return gravity.Near || gravity.By > 0 || weigh.Live.PreBoil is null || weigh.Live.Plant.KnockedOutL > 0
+        var full = weigh.Live.PreBoil is not null || weigh.HasRunOff;
+        return gravity.Near || gravity.By > 0 || !full || weigh.Live.Plant.KnockedOutL > 0
             ? []
             : OneOf(weigh.MeetingOrNearing(a => a.Gravity, MostKg, kg => Of(weigh, kg)));
     }

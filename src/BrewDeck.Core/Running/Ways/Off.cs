@@ -63,7 +63,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         state.Readings is [.., var read] ? read.AtMs : long.MinValue,
         Math.Max(
             state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)).DefaultIfEmpty(long.MinValue).Max(),
-            Math.Max(Mistimed(state).DefaultIfEmpty(long.MinValue).Max(), BegunWithoutPowerMs(state).DefaultIfEmpty(long.MinValue).Max())));
+            Math.Max(Math.Max(state.BagMs ?? long.MinValue, Mistimed(state).DefaultIfEmpty(long.MinValue).Max()), BegunWithoutPowerMs(state).DefaultIfEmpty(long.MinValue).Max())));
 
     /// <summary>When a heat-up was begun in a vessel whose heat is known to be dead or broken: what was chosen for the last one is no answer to it.</summary>
     private static IEnumerable<long> BegunWithoutPowerMs(RunState state) =>
@@ -174,7 +174,8 @@ internal sealed record Off(OffKind Kind, string About, double By)
         bool FirstRunnings(TakenReading r) => r.Reading.Kind == ReadingKind.Gravity && r.Reading.Vessel == weigh.Plan.Brewhouse.LauterTun.Id && weigh.RunOff is not null;
         return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))
             || state.Troubles.Any(t => Math.Max(t.AtMs, t.OverMs ?? 0) > since && t.Trouble.Kind is not TroubleKind.RunoffStuck)
-            || Mistimed(state).Any(ms => ms > since);
+            || Mistimed(state).Any(ms => ms > since)
+            || state.BagMs > since;
     }
 
     /// <summary>When a piece of the boil was ended well before or after its time: what follows goes in early or late.</summary>
@@ -185,13 +186,20 @@ internal sealed record Off(OffKind Kind, string About, double By)
         where Math.Abs(missingS) > MistimedS
         select step.EndedMs!.Value;
 
-    /// <summary>The rest that goes on, or the one that the doughing in leads to.</summary>
+    /// <summary>The rest that goes on, or the one that the doughing in leads to: it goes on, or its liquor is in the tun.</summary>
     private static RunStep? Rest(RunState state)
     {
-        var doughIn = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn });
+        var doughIn = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn }) ?? DoughInAhead(state);
         return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest
             && (s.Status == RunStatus.Running || (doughIn is not null && s.Status == RunStatus.Idle && s.Spec.Vessel == doughIn.Spec.Vessel)));
     }
+
+    /// <summary>A doughing in that waits while its liquor runs into the tun or stands there: the cheapest moment to mend it.</summary>
+    public static RunStep? DoughInAhead(RunState state) =>
+        state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Idle, Spec.Kind: StepKind.DoughIn }) is { } doughIn
+        && state.Steps.Any(s => s is { Spec.Kind: StepKind.TransferStrike, Status: RunStatus.Running or RunStatus.Complete } && s.Spec.To == doughIn.Spec.Vessel)
+            ? doughIn
+            : null;
 
     private static bool ReadFor(RunState state, RunStep rest, ReadingKind kind) =>
         RestReadings.Last(state, rest, kind) is { } read && read.AtMs > LastChosenMs(state);

@@ -2,11 +2,11 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ways;
 
-/// <summary>First runnings weaker or stronger than planned: the kettle's mark is moved, and the sparge with it.</summary>
+/// <summary>A short bag, or first runnings weaker or stronger than planned: the kettle's mark is moved, and the sparge with it.</summary>
 internal sealed class RunOffWay : Way
 {
     /// <summary>Of the planned volume in the kettle.</summary>
-    private const double Most = 0.15;
+    private const double Most = 0.3;
 
     public override bool Helps(Off off) => off.Kind is OffKind.Wort;
 

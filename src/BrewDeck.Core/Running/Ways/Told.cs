@@ -54,7 +54,8 @@ internal static class Told
     /// <summary>What the mash comes to, as sure as a thermometer is.</summary>
     private static IEnumerable<Shift> Mash(Weigh weigh, Off off, Remedy remedy, Forecast after) =>
         off.Kind == OffKind.Mash && weigh.State.Step(off.About) is { } rest
-        && after.Rest.FirstOrDefault(s => remedy.Insert.Any(i => i.Id == s.Spec.Id)) is { } step
+        && remedy.Insert.Length > 0 && after.Rest.TakeWhile(s => s.Spec.Id != rest.Spec.Id || rest.Status == RunStatus.Running)
+            .LastOrDefault(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) || s.Spec.Kind == StepKind.DoughIn) is { } step
             ? [Celsius(MashC(weigh, rest), step.After.Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)].TempC)]
             : [];
 

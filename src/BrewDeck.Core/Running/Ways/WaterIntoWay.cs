@@ -15,7 +15,7 @@ internal abstract class WaterIntoWay : Way
     protected static Remedy? Balanced(Weigh weigh, RunStep rest, double waterC, RemedyKind kind)
     {
         var mash = weigh.Before(rest).Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)];
-        return Balanced(weigh, mash, rest.Spec.Vessel, rest.Spec.TargetC!.Value, waterC, MostLPerKg * mash.GrainKg, kind, rest.Spec.Id);
+        return Balanced(weigh, mash, rest.Spec.Vessel, rest.Spec.TargetC!.Value, waterC, MostLPerKg * mash.GrainKg, kind, (Off.DoughInAhead(weigh.State) ?? rest).Spec.Id);
     }
 
     private static Remedy? Balanced(
@@ -25,7 +25,7 @@ internal abstract class WaterIntoWay : Way
         var missing = Contents.HeatAtJ(v, wall, targetC) - Contents.HeatJ(v, wall);
         var kg = missing / (Physics.Water.EnthalpyJPerKg(waterC) - Physics.Water.EnthalpyJPerKg(targetC));
         var litres = 1000 * kg / Physics.Water.DensityKgPerM3(20);
-        if (!(litres > 0) || litres > mostL || litres > weigh.RoomL(vesselId))
+        if (!(litres > 0) || litres > mostL || litres > weigh.RoomL(vesselId, v))
             return null;
         return Now(weigh, kind, litres, new StepSpec
         {
