@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Pages;
@@ -13,7 +14,7 @@ namespace BrewDeck.Deck.Asks;
 /// <param name="look">What the instrument of a rehearsal shows; null on a real day: the brewer has the instrument.</param>
 /// <param name="probe">What a probe offers for the place at the time of the last input; null: nothing.</param>
 /// <param name="take">Takes the reading; the question is closed before it is called.</param>
-internal sealed class ReadingAsk(
+internal sealed partial class ReadingAsk(
     DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation,
     Func<ReadingPlace, Shown?>? look, Func<ReadingPlace, ProbeOffer?> probe, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
 {
@@ -26,6 +27,15 @@ internal sealed class ReadingAsk(
     public override KeyContext Context => KeyContext.Entry | KeyContext.Kinds;
 
     private ReadingPlace Place => places[_at];
+
+    /// <summary>What the text is for: 1.046 is no level of a kettle, but its gravity, where one is asked for too.</summary>
+    private ReadingPlace Meant(string text) => Place.Kind == ReadingKind.Volume && GravityTyped().IsMatch(text.Trim())
+        && places.FirstOrDefault(p => p.Kind == ReadingKind.Gravity && p.Vessel == Place.Vessel) is { } gravity
+            ? gravity
+            : Place;
+
+    [GeneratedRegex(@"^[01][.,]\d{3}(@\d+)?$")]
+    private static partial Regex GravityTyped();
 
     public ReadingAsk With(string text)
     {
@@ -61,7 +71,7 @@ internal sealed class ReadingAsk(
     private (Reading? Reading, string Reason) Read(string text)
     {
         if (text.Trim().Length > 0 || probe(Place) is not { } offer)
-            return (typing.Read(Place, text, out var reason), reason);
+            return (typing.Read(Meant(text), text, out var reason), reason);
         return offer.State == ProbeState.Fresh ? (offer.Reading, "") : (null, ProbeWords.NotTaken(offer.State, notation));
     }
 
@@ -91,7 +101,7 @@ internal sealed class ReadingAsk(
     private Line Hint()
     {
         var plan = Dial() + Probed() + (Place.Expected is { } expected ? notation.Text($"expected {ReadingWords.Value(Place.Kind, expected, notation)} · ") : "");
-        if (_text.Trim().Length > 0 && typing.Read(Place, _text, out _) is { } reading)
+        if (_text.Trim().Length > 0 && typing.Read(Meant(_text), _text, out _) is { } reading)
             return Line.Of(notation.Text($"{plan}understood as {Understood(reading)}"));
         return Line.Of(notation.Text($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Muted);
     }
@@ -112,6 +122,8 @@ internal sealed class ReadingAsk(
     private string Understood(Reading reading)
     {
         var value = ReadingWords.Value(reading.Kind, reading.Value, notation);
+        if (reading.Kind != Place.Kind)
+            return $"{Names.Kind(reading.Kind, notation)} {value}";
         return reading.AtC is { } c ? notation.Text($"{value} at {notation.Temp(c)}") : value;
     }
 }

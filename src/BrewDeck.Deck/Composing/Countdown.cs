@@ -29,7 +29,8 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
         ? new(Up(s), Unit(s, notation.Text("planned for it"), notation), Tone.Due, s)
         : new(Durations.Digits(-s), Unit(-s, notation.Text("over the planned time"), notation), s < -GraceS ? Tone.Warning : Tone.Due, s);
 
-    private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Steps.FirstOrDefault(p => p.Spec.Id == id)?.DurationS ?? 0;
+    private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Steps.FirstOrDefault(p => p.Spec.Id == id)?.DurationS
+        ?? (moment.Run(id)?.Spec is { } remedy ? 60 * remedy.Minutes ?? remedy.HandsS : 0);
 
     private static Countdown Held(double s, Notation notation) => new(Durations.Digits(s), Unit(s, notation.Text("held"), notation), Tone.Warning, -s);
 

@@ -12,6 +12,12 @@ public static class DeckComposer
     private const int NextShown = 9;
     private const int LogShown = 24;
 
+    /// <summary>A mash that cools a little in its rest is where it should be; K, common practice, no source.</summary>
+    private const double NearK = 1.5;
+
+    /// <summary>A level reached a moment ago is still believed; s.</summary>
+    private const double UnreadS = 60;
+
     /// <param name="aside">Said in the corner beside batch and clock, such as a rehearsal's speed; empty: nothing.</param>
     public static DeckScreen Of(DeckMoment moment, ImmutableArray<KeyHint> keys, string aside = "")
     {
@@ -66,14 +72,25 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
-        ? [.. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
+        ? [.. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment), .. Reckoned(step, moment)]
         : [.. (GivenUp(moment) ? HandsWords.GivenUp(moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.Notation)).Select(s => Line.Of(s))];
 
     private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
 
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
         ? []
-        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment))) + ".", Tone.Muted)];
+        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment) + Wanted(e, moment))) + ".", Tone.Muted)];
+
+    // what a mash comes to is no news without what it should come to
+    private static string Wanted(ExpectedReading e, DeckMoment moment) =>
+        e.Kind == ReadingKind.Temperature && RestReadings.WantedC(moment.State, e.Vessel) is { } wanted && Math.Abs(e.Value - wanted) >= NearK
+            ? moment.Notation.Text($" ({moment.Notation.Target(wanted)} wanted)")
+            : "";
+
+    // a bed that has closed or a slow chiller shows in no clock
+    private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment) => moment.IsReckonedOver(step, UnreadS)
+        ? [Line.Of(moment.Notation.Text("Reckoned over, not read: read the level before you go on."), Tone.Warning)]
+        : [];
 
     // what waits goes on: a mash that stands cools
     private static string ByNow(ExpectedReading e, ExpectedReading? now, DeckMoment moment) =>
@@ -105,6 +122,8 @@ public static class DeckComposer
             return Line.Of(moment.Notation.Text("On hold. Space goes on with it."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
+        if (moment.Focus.Act is FocusAct.Wait && moment.Current is { } step && step.Spec.Kind.IsWatched())
+            return Line.Of(moment.Notation.Text($"Stay with it: {Durations.Short(Math.Max(0, step.EndS - moment.NowS))} left, to {moment.Clock(step.EndS)}."), Tone.Due);
         if (moment.Forecast is { HandsNeededS: { } first, Switches: [var heat, ..] } && heat.AtS <= first)
             return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Notation));
         return moment.Forecast.HandsNeededS is not { } at

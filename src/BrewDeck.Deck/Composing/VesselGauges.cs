@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -22,11 +24,22 @@ public static class VesselGauges
         return gauges.ToImmutable();
     }
 
+    /// <summary>What an instrument would show in a vessel as the gauge has it, in the unit of its kind; NaN: nothing.</summary>
+    public static double Reads(Reading reading, VesselState state) => reading.Kind switch
+    {
+        ReadingKind.Temperature => state.TempC,
+        ReadingKind.Volume => Contents.StandsL(state with { TempC = reading.AtC ?? state.TempC }),
+        ReadingKind.Gravity => SugarSolution.SgFromPlato(state.Plato),
+        _ => double.NaN,
+    };
+
     private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
     {
+        if (moment.State.LastDone(s => s.Kind == StepKind.Clean && s.Vessel == vessel.Id) is not null)
+            return new Gauge(moment.Notation.Name(vessel.Id), 0, moment.Notation.Text("cleaned"), Tone.Normal);
         var litres = Contents.StandsL(state);
         var heat = Heat(vessel, state, litres, moment);
-        return new Gauge(moment.Notation.Name(vessel.Id), Share(litres, vessel.CapacityL), Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
+        return new Gauge(moment.Notation.Name(vessel.Id), Share(litres, vessel.CapacityL), Guess(vessel.Id, moment) + Text(litres, state, heat, moment), litres > vessel.WorkingL + 0.1 ? Tone.Warning : Tone.Normal);
     }
 
     // shown once there is wort in it
@@ -36,8 +49,14 @@ public static class VesselGauges
         var litres = Contents.StandsL(state);
         return litres < EmptyL
             ? null
-            : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Text(litres, state, "", moment), Tone.Normal);
+            : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Guess(PlantSetting.FermenterId, moment) + Text(litres, state, "", moment), Tone.Normal);
     }
+
+    // a flow that should be over, and nobody has looked: the level is where the plan would have it, not where it was seen
+    private static string Guess(string vesselId, DeckMoment moment) => moment.Rest.Any(s => moment.IsReckonedOver(s, 0)
+        && (s.Spec.Vessel == vesselId || s.Spec.To == vesselId || (s.Spec.SpargeL > 0 && moment.Plan.Brewhouse.HotLiquorTank.Id == vesselId)))
+            ? "~"
+            : "";
 
     private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
     {

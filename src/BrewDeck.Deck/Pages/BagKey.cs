@@ -39,8 +39,40 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
         {
             if (RecipeReaders.One(figure.Dimension, figure.Unit, figure.Least, figure.Most, figure.Example, text, shell.Notation, out var fault) is not { } value)
                 return fault;
-            return acts.Do(new RunCommand.Weigh(figure.Of(value)), now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code, shell.Notation) : null;
+            var weigh = new RunCommand.Weigh(figure.Of(value));
+            switch (day.Look(weigh, now))
+            {
+                case Decision.Refused refused:
+                    return DecisionWords.Refused(refused.Code, shell.Notation);
+                case Decision.Accepted { Events: [BagWeighed weighed, ..] }:
+                    AskToTake(weigh, weighed, bag, figure);
+                    break;
+            }
+            return null;
         }));
+
+    /// <summary>Before and after, before it counts: what is typed for one bag may be meant for another.</summary>
+    private void AskToTake(RunCommand.Weigh weigh, BagWeighed weighed, PlannedBag bag, Figure figure)
+    {
+        var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
+        page.Ask(new ChoiceAsk(
+            page,
+            shell.Notation.Text($"{BagWords.Of(weigh.Bag, shell.Notation)}, planned {figure.Planned}?"),
+            [Line.Of(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))],
+            [new Row([shell.Notation.Text("Take it")]), new Row([shell.Notation.Text("Type it again")])],
+            (row, at) =>
+            {
+                if (row == 1)
+                {
+                    AskNumber(bag, figure);
+                    return;
+                }
+                acts.Do(weigh, at);
+                // the next Enter is meant for this question, not for the step below
+                shell.Guard.LeaveAlone(at);
+            },
+            byArrows: true));
+    }
 
     private ImmutableArray<Figure> Figures(PlannedBag bag)
     {

@@ -25,6 +25,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
                 AskToRead(focus, step, moment);
                 break;
+            case FocusAct.Finish when page.Moment(now) is { Current: { Spec.Kind: StepKind.Lauter or StepKind.RunOff } step } moment && IsUnread(step, moment):
+                AskToRead(focus, step, moment);
+                break;
             case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
                 AskToEnd(focus, moment);
                 break;
@@ -65,11 +68,11 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         notation.Text("Pitch all the same"),
         new RunCommand.Start(focus.StepId));
 
-    // what comes of the day is known by nothing else: the one step whose reading is asked for; the big key alone still goes on
+    // what comes of the day is known by nothing else, and a bed that has closed shows in nothing else: the steps whose reading is asked for; the big key alone still goes on
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("Nothing has been read yet. Read it first?"),
-        [Line.Of(Names.Sentence(string.Join(", ", step.Expected.Select(e => ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, moment.Notation)))) + ".")],
+        [Line.Of(Names.Sentence(string.Join(", ", step.Expected.Select(e => Reckoned(e, moment.Notation)))) + ".")],
         [new Row([moment.Notation.Text($"{moment.Title(step)}: done, without a reading")]), new Row([moment.Notation.Text("Read it now")])],
         (row, at) =>
         {
@@ -78,6 +81,11 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             else
                 acts.Do(new RunCommand.Finish(focus.StepId), at);
         }));
+
+    private string Reckoned(ExpectedReading e, Notation notation) =>
+        notation.Text($"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)}, {ReadingWords.Value(e.Kind, e.Value, notation)} reckoned");
+
+    private static bool IsUnread(PlanStep step, DeckMoment moment) => moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume);
 
     private void AskToEnd(RunFocus focus, DeckMoment moment)
     {

@@ -57,7 +57,7 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
         switch (acts.Do(new RunCommand.Take(reading), now))
         {
             case Decision.AskAgain again:
-                AskAgain(reading, ReadingWords.Outside(reading, again.Low, again.High, page.Brewhouse, shell.Notation), entry);
+                AskAgain(reading, ReadingWords.Doubt(again, page.Brewhouse, shell.Notation), entry, again.Fits);
                 break;
             case Decision.Quarrel quarrel:
                 AskAgain(reading, ReadingWords.Quarrel(quarrel, shell.Notation), entry);
@@ -96,18 +96,23 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
         },
         byArrows: true));
 
-    private void AskAgain(Reading reading, string why, ReadingAsk entry) => page.Ask(new ChoiceAsk(
+    /// <param name="fits">Id of another vessel that shows just this; empty: none.</param>
+    private void AskAgain(Reading reading, string why, ReadingAsk entry, string fits = "") => page.Ask(new ChoiceAsk(
         page,
         why,
         [],
         // typing it again lies under Enter: what no instrument shows is a slip of the fingers first
-        [new Row([shell.Notation.Text("Type it again")]), new Row([shell.Notation.Text("Take it all the same")])],
+        [
+            new Row([shell.Notation.Text("Type it again")]),
+            new Row([shell.Notation.Text("Take it all the same")]),
+            .. fits.Length == 0 ? [] : new[] { new Row([shell.Notation.Text($"Take it for {Names.The(page.Brewhouse, fits, shell.Notation)}")]) },
+        ],
         (row, at) =>
         {
-            if (row == 1)
-                acts.Do(new RunCommand.Take(reading, Confirmed: true), at);
-            else
+            if (row == 0)
                 page.Ask(entry.With(""));
+            else
+                acts.Do(new RunCommand.Take(row == 1 ? reading : reading with { Vessel = fits }, Confirmed: true), at);
         },
         _ => page.Ask(entry.With("")),
         byArrows: true));

@@ -26,14 +26,22 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         page.Ask(new ChoiceAsk(
             page,
             leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
-            [.. Cause()],
+            [.. Cause(now)],
             [.. offers.Select(Offer)],
             (row, at) => acts.Do(new RunCommand.Choose(offers[row]), at)));
     }
 
-    private IEnumerable<Line> Cause() => day.State.Readings is [.., var last]
-        ? [Line.Of($"{Names.Sentence(ReadingWords.One(last.Reading, page.Brewhouse, shell.Notation))}, {ReadingWords.Against(last.Reading.Kind, last.Reading.Value, last.Expected, shell.Notation)}.")]
-        : [];
+    // what was read or reported last
+    private IEnumerable<Line> Cause(DateTimeOffset now)
+    {
+        var read = day.State.Readings is [.., var last] ? last : null;
+        if (day.State.Troubles.LastOrDefault(t => t.AtMs > (read?.AtMs ?? 0)) is { } trouble)
+            return [Line.Of(Names.Sentence(TroubleWords.Happens(trouble.Trouble, page.Brewhouse, day.Moment(now, shell.Notation).Title, shell.Notation)) + ".")];
+        if (read is null)
+            return [];
+        var verdict = Verdict.Of(day.State, read, shell.Notation);
+        return [Line.Of(Names.Sentence(ReadingWords.One(read.Reading, page.Brewhouse, shell.Notation)) + (verdict.Length > 0 ? $"; {verdict}." : "."))];
+    }
 
     private Row Offer(Remedy remedy) => new([
         RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),

@@ -17,7 +17,7 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
         var places = new List<ReadingPlace>();
         foreach (var step in InHand(moment))
             places.AddRange(Of(step, moment));
-        if (moment.Current is { Spec.Vessel.Length: > 0 } at)
+        if (moment.Current is { Spec.Vessel.Length: > 0 } at && HasAny(at.Spec.Vessel, moment))
             places.Add(new ReadingPlace(ReadingKind.Temperature, at.Spec.Vessel));
         places.AddRange(Everywhere(moment));
         return [.. places.DistinctBy(p => (p.Kind, p.Vessel))];
@@ -47,12 +47,16 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
             yield return current;
     }
 
+    // an empty vessel has a level, and nothing else
+    private static bool HasAny(string vessel, DeckMoment moment) =>
+        moment.State.Live?.Setting.IndexOf(vessel) is >= 0 and var index && moment.Forecast.Now.Vessels[index].LiquidKg > 0;
+
     private static IEnumerable<ReadingPlace> Everywhere(DeckMoment moment)
     {
         ReadingKind[] kinds = [ReadingKind.Temperature, ReadingKind.Volume, ReadingKind.Gravity, ReadingKind.Ph];
         foreach (var vessel in moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(Fermenter))
         {
-            foreach (var kind in kinds)
+            foreach (var kind in kinds.Where(k => k == ReadingKind.Volume || HasAny(vessel, moment)))
                 yield return new ReadingPlace(kind, vessel);
         }
         yield return new ReadingPlace(ReadingKind.Temperature, "grain");

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -75,7 +76,8 @@ internal sealed class Acts(Shell shell, BrewDay day)
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
-            Filled(taken.Reading, now) ?? Expected(taken.Reading),
+            Filled(taken.Reading, now) ?? Expected(taken.Reading, !offers.IsEmpty),
+            Counted(taken.Reading, now),
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
             FigureWords.Briefly(taken.Moved, shell.Notation),
         ];
@@ -104,9 +106,25 @@ internal sealed class Acts(Shell shell, BrewDay day)
         return left > 0 ? shell.Notation.Text($"{shell.Notation.Volume(left)} still to fill") : shell.Notation.Text("filled");
     }
 
-    private string Expected(Reading reading) => day.State.Readings is [.., var last] && last.Reading == reading
-        ? ReadingWords.Against(reading.Kind, reading.Value, last.Expected, shell.Notation)
-        : "";
+    // the day may be off plan by what was known before
+    private string Expected(Reading reading, bool off)
+    {
+        if (day.State.Readings is not [.., var last] || last.Reading != reading)
+            return "";
+        var verdict = Verdict.Of(day.State, last, shell.Notation);
+        return off && verdict == shell.Notation.Text("as expected") ? shell.Notation.Text("as expected, and still off plan") : verdict;
+    }
+
+    /// <summary>A reading is weighed with what was expected: what the gauge shows of it, where that reads otherwise.</summary>
+    private string Counted(Reading reading, DateTimeOffset now)
+    {
+        if (day.State.Live is not { } live || live.Setting.IndexOf(reading.Vessel) is not (>= 0 and var index))
+            return "";
+        var counted = VesselGauges.Reads(reading, day.Forecast(now).Now.Vessels[index]);
+        return double.IsFinite(counted) && !ReadingWords.IsNear(reading.Kind, reading.Value, counted)
+            ? shell.Notation.Text($"counts as {ReadingWords.Value(reading.Kind, counted, shell.Notation)}")
+            : "";
+    }
 
     private EventWords Words(DateTimeOffset now) => new(day.Plan.Brewhouse, shell.Notation, day.Moment(now, shell.Notation).Title);
 }

@@ -74,6 +74,9 @@ internal sealed class BrewDay
 
     public ImmutableArray<Remedy> Remedies(DateTimeOffset now) => Core.Running.Remedies.For(State, Ms(now));
 
+    /// <summary>What a command would make happen, and nothing happens.</summary>
+    public Decision Look(RunCommand command, DateTimeOffset now) => RunDesk.Decide(State, command, Ms(now));
+
     /// <summary>Decides, writes each event to disk, and only then folds it.</summary>
     public ActOutcome Do(RunCommand command, DateTimeOffset now)
     {

@@ -55,12 +55,14 @@ public static class HandsWords
         StepKind.PrimePump => [notation.Text("Open the inlet, let the pump fill by itself, bleed it at the outlet."), notation.Text("Start it only when no more air comes.")],
         StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
-        StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, then read the temperature.")],
+        StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= 20
             ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle.")]
             : [notation.Text("Keep the lid on and the wort moving. Read the temperature in the middle.")],
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
+        StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
+            [notation.Text("Elements covered? Pump on, then heat on. Stir before you read it."), notation.Text($"Heat off{At(step.TargetC, notation)}; the grist comes after.")],
         StepKind.HeatMash => [notation.Text("Pump on, then heat on. Stir now and then."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.FreeBed => step.Spec.Label switch
         {

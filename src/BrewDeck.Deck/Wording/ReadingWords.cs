@@ -30,17 +30,22 @@ public static class ReadingWords
         if (!double.IsFinite(expected))
             return "";
         var off = value - expected;
-        return Step(kind) is var step && Math.Abs(off) < step / 2
+        return IsNear(kind, value, expected)
             ? notation.Text("as expected")
             : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? notation.Text("under") : notation.Text("over"))}";
     }
 
-    private static double Step(ReadingKind kind) => kind switch
+    /// <summary>What no brewer tells apart with usual instruments: a thermometer, K.</summary>
+    public const double NearK = 0.25;
+
+    /// <summary>Too near for usual instruments to tell apart; common practice, no source.</summary>
+    public static bool IsNear(ReadingKind kind, double value, double other) => Math.Abs(value - other) < kind switch
     {
-        ReadingKind.Gravity => 0.001,
-        ReadingKind.Weight => 0.001,
-        ReadingKind.Ph => 0.01,
-        _ => 0.1,
+        ReadingKind.Gravity => 0.0005,
+        ReadingKind.Weight => 0.0005,
+        ReadingKind.Ph => 0.03,
+        ReadingKind.Volume => Math.Max(0.15, 0.004 * other),
+        _ => NearK,
     };
 
     private static string Difference(ReadingKind kind, double off, Notation notation) => kind switch
@@ -79,7 +84,12 @@ public static class ReadingWords
             : notation.Text($"{one} and {other} are {notation.Mass(quarrel.ExtractKg)} of extract; {notation.Mass(quarrel.ExpectedKg)} are expected. Read again?");
     }
 
-    /// <summary>Asks again for the implausible.</summary>
-    public static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
+    /// <summary>Asks again for the implausible, and for what another vessel shows.</summary>
+    public static string Doubt(Decision.AskAgain again, Brewhouse brewhouse, Notation notation) =>
+        again.Fits.Length > 0 && again.Reading.Value >= again.Low && again.Reading.Value <= again.High
+            ? Names.Sentence(notation.Text($"{One(again.Reading, brewhouse, notation)}? That would fit {Names.The(brewhouse, again.Fits, notation)}."))
+            : Outside(again.Reading, again.Low, again.High, brewhouse, notation);
+
+    private static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
         notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
@@ -11,6 +13,7 @@ public static class RemedyWords
     public static string Title(Remedy remedy, Brewhouse brewhouse, Notation notation) => remedy.Kind switch
     {
         RemedyKind.LeaveIt => notation.Text("Leave it"),
+        RemedyKind.HeatMash when remedy.Insert is [{ Label: StepLabels.Liquor }, ..] => notation.Text($"Heat the liquor in the tun for {Durations.Short(remedy.Amount * 60)}"),
         RemedyKind.HeatMash => notation.Text($"Heat the mash for {Durations.Short(remedy.Amount * 60)}"),
         RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} boiling water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
@@ -27,10 +30,10 @@ public static class RemedyWords
         RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.OtherCircuit => notation.Text($"Plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
-        RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less"),
+        RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less: a smaller batch"),
         RemedyKind.AddNow => notation.Text($"Add it now: {notation.Grams(remedy.Amount)}"),
         RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Add it now, but {notation.Grams(remedy.Amount)}"),
-        RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {notation.Grams(remedy.Amount)} in all"),
+        RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {Hops(remedy, notation)}"),
         RemedyKind.SetChiller => notation.Text($"Set the chiller to {notation.Temp(remedy.Amount)} for the rest"),
         RemedyKind.ChillFermenter => Coil(brewhouse)
             ? notation.Text($"Hang the sanitised coil into the fermenter, down to {notation.Temp(remedy.Amount)}")
@@ -39,13 +42,20 @@ public static class RemedyWords
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
 
+    /// <summary>Each on its own while they fit a line: they are weighed one by one.</summary>
+    private static string Hops(Remedy remedy, Notation notation)
+    {
+        ImmutableArray<Charge> hops = [.. remedy.Replace.SelectMany(s => s.Charges).Where(c => c.Kind == ChargeKind.Hop)];
+        return hops.Length <= StepTitles.MostNamed ? Charges.All(hops, notation) : notation.Text($"{notation.Grams(remedy.Amount)} in all");
+    }
+
     private static bool Coil(Brewhouse brewhouse) => brewhouse.Chiller.Kind == ChillerKind.Immersion;
 
-    /// <summary>"12 min more, 3.0 L", "8 min less", "no time".</summary>
+    /// <summary>"12 min more, 3.0 L", "8 min less", "takes no time"; of leaving it nothing.</summary>
     public static string Cost(Remedy remedy, Notation notation)
     {
-        var minutes = Math.Abs(remedy.Minutes) < 0.5
-            ? notation.Text("no time")
+        var minutes = remedy.Kind == RemedyKind.LeaveIt ? "" : Math.Abs(remedy.Minutes) < 0.5
+            ? notation.Text("takes no time")
             : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? notation.Text("more") : notation.Text("less"))}";
         return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
     }

@@ -66,6 +66,7 @@ public static class StepTitles
             _ => notation.Text("Let the bed rest"),
         },
         StepKind.TreatMash => step.Spec.Charges.IsEmpty ? notation.Text("Treat the mash") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)} to the mash"),
+        StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor => notation.Text($"Heat the liquor in the tun{To(step.TargetC, notation)}"),
         StepKind.HeatMash => notation.Text($"Heat the mash{To(step.TargetC, notation)}"),
         StepKind.AddWater => notation.Text($"Add{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} {HandsWords.Water(step.Spec.TargetC, notation)} to {Names.The(plan.Brewhouse, Filled(step), notation)}"),
         _ => null,

@@ -65,7 +65,7 @@ public class SessionDayTests
         Assert.Equal("6", Assert.IsType<EntryOverlay>(_brewer.Screen.Overlay).Initial);
         _brewer.Line("63.5");
 
-        Assert.Equal("Mash tun temperature 63.5 °C; 2.5 °C under; r shows ways back.", _brewer.Notice);
+        Assert.Equal("Mash tun temperature 63.5 °C; 2.5 °C under, 66 °C wanted; r shows ways back.", _brewer.Notice);
         Assert.Equal("63.5", Assert.Single(_brewer.Session.State!.Readings).Reading.AsTyped);
 
         _brewer.Keys("r");
@@ -87,7 +87,7 @@ public class SessionDayTests
 
         _brewer.Down().Enter().Line("1.039");
 
-        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
+        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; counts as 1\.04\d; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
     }
 
     [Fact]

@@ -70,4 +70,27 @@ public class SessionSlipTests
         Assert.Contains(" 32 g ", StepTitles.Of(new RunStep(changed, RunStatus.Complete), plan, Notation.Metric), StringComparison.Ordinal);
         Assert.DoesNotContain(" 32 g ", StepTitles.Of(planned, plan, Notation.Metric), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_run_off_that_nobody_has_read_is_asked_about_before_it_ends()
+    {
+        _brewer.Begin().Until("lauter.run");
+        _brewer.Wait(3 * 3600);
+        Assert.Contains("Reckoned over, not read: read the level before you go on.", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains(_brewer.Deck.Vessels, g => g.Text.StartsWith('~'));
+
+        _brewer.Space();
+        Assert.Equal("Nothing has been read yet. Read it first?", _brewer.Question);
+        _brewer.Down().Enter();
+        Assert.Equal("Kettle volume?", _brewer.Question);
+    }
+
+    [Fact]
+    public void A_gravity_typed_where_a_level_is_asked_for_is_taken_as_one()
+    {
+        _brewer.Begin().Until("lauter.run");
+        _brewer.Wait(3 * 3600).Keys("1").Line("1.041");
+
+        Assert.Equal(BrewDeck.Core.Running.ReadingKind.Gravity, Assert.Single(_brewer.Session.State!.Readings).Reading.Kind);
+    }
 }

@@ -1,8 +1,10 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Bags;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Tests.Deck;
+using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;
 
@@ -18,6 +20,9 @@ public class BagTests
         var planned = BagSheet.Of(_brewer.Session.State!).First(b => b.Kind == ChargeKind.Grist);
         var before = Gravity();
         _brewer.Keys("b").Enter().Enter().Line(Kg(planned.Amount * 0.9));
+        Assert.Contains("gravity 1.0", string.Concat(Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay).Lines.Select(l => l.ToString())), StringComparison.Ordinal);
+        Assert.Equal(before, Gravity(), 1e-9);
+        _brewer.Enter();
 
         var share = planned.Amount * planned.ExtractFraction * (1 - planned.MoistureFraction)
             / BagSheet.Of(_brewer.Session.State!).Where(b => b.Kind == ChargeKind.Grist).Sum(b => b.Amount * b.ExtractFraction * (1 - b.MoistureFraction));
@@ -74,6 +79,57 @@ public class BagTests
         _brewer.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Rest && x.Status == RunStatus.Running));
 
         Assert.Equal(new Decision.Refused("bag_in_already"), _brewer.Session.Act(new RunCommand.Weigh(new Bag(malt.Kind, malt.Name, 1)), _brewer.Now));
+    }
+
+    [Fact]
+    public void A_bag_that_is_typed_again_has_moved_nothing()
+    {
+        _brewer.Begin().Keys("b").Enter().Enter().Line("1 kg").Down().Enter();
+
+        Assert.IsType<EntryOverlay>(_brewer.Screen.Overlay);
+        Assert.DoesNotContain(_brewer.Store[1], e => e is BagWeighed);
+    }
+
+    /// <summary>Less cold malt in the same liquor: it must be less hot, while it heats and when it is held.</summary>
+    [Theory]
+    [InlineData(RunStatus.Running)]
+    [InlineData(RunStatus.Complete)]
+    public void A_short_bag_lowers_the_strike(RunStatus heating)
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil(s => s.Step("liquor.heat-strike")!.Status == heating);
+        var before = StrikeC(day);
+        var malt = BagSheet.Of(day.State).First(b => b.Kind == ChargeKind.Grist);
+        var lost = 0.25 * malt.Amount;
+        day.Accepted(new RunCommand.Weigh(new Bag(malt.Kind, malt.Name, malt.Amount - lost)));
+
+        var litres = day.State.Step("mash.transfer")!.Spec.VolumeL!.Value;
+        // malt at 20 °C or so takes about 0.4 times the heat of as much water, common practice, no source
+        Assert.InRange(before - StrikeC(day), 0.3 * lost / litres * 46, 0.6 * lost / litres * 46);
+    }
+
+    [Fact]
+    public void A_short_bag_can_be_met_by_a_smaller_batch_before_the_mash()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("setup.weigh-in");
+        var malt = BagSheet.Of(day.State).First(b => b.Kind == ChargeKind.Grist);
+        Assert.Empty(day.Offers);
+        day.Accepted(new RunCommand.Weigh(new Bag(malt.Kind, malt.Name, 0.75 * malt.Amount)));
+
+        var less = Assert.Single(day.Offers, r => r.Kind == RemedyKind.RunOffLess);
+        day.Accepted(new RunCommand.Choose(less));
+        day.RunToEnd();
+
+        var made = day.Vessel("fermenter");
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, SugarSolution.SgFromPlato(made.Plato), 0.001);
+        Assert.InRange(Contents.CoolL(made) / day.State.Plan.Totals.FermenterL, 0.7, 0.9);
+    }
+
+    private static double StrikeC(PerfectDay day)
+    {
+        var live = day.State.Live!.CutAt(day.State.SecondsAt(day.NowMs));
+        return BrewDeck.Core.Planning.Operations.Strike.TemperatureC(new(live.Setting, live.Plant), day.State.Step("liquor.heat-strike")!.Spec);
     }
 
     private double Gravity() => _brewer.Session.Forecast!.Outlook.OriginalGravitySg.P50;
