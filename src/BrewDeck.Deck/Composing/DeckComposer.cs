@@ -15,6 +15,11 @@ public static class DeckComposer
     /// <summary>A mash that cools a little in its rest is where it should be; K, common practice, no source.</summary>
     private const double NearK = 1.5;
 
+    private const double HotC = 50;
+
+    /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
+    private const long EarlyMs = 5 * 60_000;
+
     /// <summary>A level reached a moment ago is still believed; s.</summary>
     private const double UnreadS = 60;
 
@@ -88,9 +93,15 @@ public static class DeckComposer
             : "";
 
     // a bed that has closed or a slow chiller shows in no clock
-    private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment) => moment.IsReckonedOver(step, UnreadS)
-        ? [Line.Of(moment.Notation.Text("Reckoned over, not read: read the level before you go on."), Tone.Warning)]
-        : [];
+    private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
+    {
+        if (moment.IsReckonedOver(step, UnreadS))
+            return [Line.Of(moment.Notation.Text("Reckoned over, not read: read the level before you go on."), Tone.Warning)];
+        return moment.Focus.Act == FocusAct.Finish && step is { TargetC: { } target } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
+            && moment.Unread(step).Any(e => e.Kind == ReadingKind.Temperature)
+                ? [Line.Of(moment.Notation.Text($"It should have {moment.Notation.Temp(target)} by now: stir and read it."), Tone.Warning)]
+                : [];
+    }
 
     // what waits goes on: a mash that stands cools
     private static string ByNow(ExpectedReading e, ExpectedReading? now, DeckMoment moment) =>
@@ -103,10 +114,13 @@ public static class DeckComposer
     {
         var about = step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
         var what = e.Vessel == about ? Names.Kind(e.Kind, moment.Notation) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse, moment.Notation);
-        return e.Kind == ReadingKind.Ph
-            ? ReadingWords.Value(e.Kind, e.Value, moment.Notation)
-            : $"{what} {ReadingWords.Value(e.Kind, e.Value, moment.Notation)}";
+        var value = ReadingWords.Value(e.Kind, e.Value, moment.Notation);
+        return e.Kind == ReadingKind.Ph ? value : $"{what} {(IsHot(e, step, moment) ? moment.Notation.Text($"{value} hot") : value)}";
     }
+
+    /// <summary>Hot wort takes about four hundredths more room than cold: which of the two is read must be said.</summary>
+    private static bool IsHot(ExpectedReading e, PlanStep step, DeckMoment moment) => e.Kind == ReadingKind.Volume
+        && moment.State.Live?.Setting.IndexOf(e.Vessel) is >= 0 and var index && step.After.Vessels[index].TempC > HotC;
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
         ? [.. CautionWords.Of(step.Spec.Cautions, moment.Notation).Select(c => Line.Of(c, Tone.Warning))]
@@ -152,6 +166,18 @@ public static class DeckComposer
         if (moment.Run(step.Spec.Id) is { Status: RunStatus.Held })
             return moment.Notation.Text("held");
         var left = step.EndS - moment.NowS;
-        return left > 0 ? moment.Notation.Text($"{Durations.Short(left)} left") : moment.Notation.Text("due");
+        return left <= 0 ? moment.Notation.Text("due")
+            : HalfTime(step, moment) is { Length: > 0 } stir ? moment.Notation.Text($"{Durations.Short(left)} left; {stir}")
+            : moment.Notation.Text($"{Durations.Short(left)} left");
+    }
+
+    // a long rest is stirred and read once in its middle, while the hands are busy elsewhere
+    private static string HalfTime(PlanStep step, DeckMoment moment)
+    {
+        if (step.Spec.Kind != StepKind.Rest || step.Spec.Minutes is not (>= HandsWords.LongRestMin and { } minutes) || moment.Run(step.Spec.Id) is not { StartedMs: { } since })
+            return "";
+        var half = since + (long)(minutes * 30_000);
+        var read = moment.State.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == step.Spec.Vessel);
+        return read ? "" : half > moment.NowMs ? moment.Notation.Text($"stir and read at {moment.Notation.Clock(half)}") : moment.Notation.Text("stir and read it");
     }
 }

@@ -79,7 +79,12 @@ public sealed record DeckMoment(
         Forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.Expected ?? step.Expected;
 
     /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
-    public IEnumerable<ExpectedReading> Unread(PlanStep step) => Run(step.Spec.Id) is { StartedMs: { } since }
+    public IEnumerable<ExpectedReading> Unread(PlanStep step) => ReadSinceMs(step) is { } since
         ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == e.Kind && r.Reading.Vessel == e.Vessel))
         : step.Expected;
+
+    // the wort of a knock-out is the same from the end of the boil on
+    private long? ReadSinceMs(PlanStep step) => step.Spec.Kind == StepKind.KnockOut && State.LastDone(s => s.Kind == StepKind.Boil)?.EndedMs is { } boiled
+        ? boiled
+        : Run(step.Spec.Id)?.StartedMs;
 }

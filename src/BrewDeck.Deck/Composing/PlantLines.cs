@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -8,14 +9,15 @@ namespace BrewDeck.Deck.Composing;
 /// <summary>What there is to see at the plant of a rehearsal: signs of what is wrong, and the dials for who does the work.</summary>
 public static class PlantLines
 {
-    public static ImmutableArray<Line> Of(IRehearsalControls? rehearsal, Brewhouse brewhouse, Notation notation) => rehearsal is null
+    /// <param name="said">Cautions that the step in hand says already.</param>
+    public static ImmutableArray<Line> Of(IRehearsalControls? rehearsal, Brewhouse brewhouse, Cautions said, Notation notation) => rehearsal is null
         ? []
-        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse, notation)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
+        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse, said, notation)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
 
-    private static Line[] Of(Sign sign, Brewhouse brewhouse, Notation notation) =>
+    private static IEnumerable<Line> Of(Sign sign, Brewhouse brewhouse, Cautions said, Notation notation) =>
     [
         new([new Span(MishapWords.Sign(sign.Kind, sign.About, brewhouse, notation), Tone.Due), new Span(sign.Acts.IsEmpty ? notation.Text(" r: ways back.") : notation.Text(" m: what to do."))]),
-        Line.Of(string.Join(" ", CautionWords.Of(MishapWords.CautionsOf(sign.Kind), notation)), Tone.Warning),
+        .. CautionWords.Of(MishapWords.CautionsOf(sign.Kind) & ~said, notation).Select(c => Line.Of(c, Tone.Warning)),
     ];
 
     private static Line Dials(IReadOnlyList<Dial> dials, Notation notation) => Line.Of(

@@ -73,7 +73,10 @@ public static class VesselGauges
             return HeatOff(moment.Notation);
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
             return moment.Notation.Text("heat on");
-        return state.HoldsTemperature ? moment.Notation.Text($"holds {moment.Notation.Target(state.HoldC)}") : HeatOff(moment.Notation);
+        if (!state.HoldsTemperature)
+            return HeatOff(moment.Notation);
+        // what is held where it stands needs no second number: with it the bars have no room at 80 columns
+        return moment.Notation.Temp(state.HoldC) == moment.Notation.Temp(state.TempC) ? moment.Notation.Text("kept") : moment.Notation.Text($"holds {moment.Notation.Target(state.HoldC)}");
     }
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>

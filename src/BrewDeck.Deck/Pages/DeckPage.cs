@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
@@ -44,7 +45,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
         return DeckComposer.Of(moment, [.. heard, .. Hints(moment).Select(h => Precise(h, moment))], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
         {
             Alarms = AlarmLines.Of(moment, Shell.Pace),
-            Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, Shell.Notation),
+            Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, moment.Current?.Spec.Cautions ?? Cautions.None, Shell.Notation),
         };
     }
 

@@ -45,6 +45,5 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
 
     private Row Offer(Remedy remedy) => new([
         RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),
-        RemedyWords.Cost(remedy, shell.Notation),
-        RemedyWords.Gives(remedy, shell.Notation)]);
+        .. new[] { RemedyWords.Cost(remedy, shell.Notation), RemedyWords.Gives(remedy, shell.Notation) }.Where(c => c.Length > 0)]);
 }

@@ -55,9 +55,9 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.HeatRunsOn => Notation.Text("Heat off, stir, read it; then space."),
         AlarmKind.AdditionLate => Notation.Text("Add it, then space."),
         AlarmKind.MashOff => Notation.Text("Stir and read again, or r for ways back."),
-        AlarmKind.HandsLate => Notation.Text("Do it, then space."),
+        AlarmKind.HandsLate => Notation.Text("Do it; space when the deck shows it."),
         AlarmKind.LimitAhead when alarm.Limit is { } limit => LimitWords.Do(limit, Notation),
-        _ => Notation.Text("Space goes on with it."),
+        _ => Notation.Text("Space goes on with it when the deck shows it."),
     };
 
     private string Vessel(Alarm alarm) => Names.Sentence(Names.The(Brewhouse, alarm.About, Notation));

@@ -8,6 +8,9 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What the hands do in each step, said right after its title and without repeating it: short sentences, the most needed first.</summary>
 public static class HandsWords
 {
+    /// <summary>A rest as long as this is stirred and read at half time, min.</summary>
+    internal const double LongRestMin = 20;
+
     /// <summary>A day that was given up leaves hot vessels behind.</summary>
     public static ImmutableArray<string> GivenUp(Notation notation) =>
         [notation.Text("All heat and pumps off, at the breaker too; then shut the valves."), notation.Text("It stays scalding for hours: let it cool before you empty and clean.")];
@@ -57,7 +60,7 @@ public static class HandsWords
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
-        StepKind.Rest => step.Spec.Minutes is >= 20
+        StepKind.Rest => step.Spec.Minutes is >= LongRestMin
             ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle.")]
             : [notation.Text("Keep the lid on and the wort moving. Read the temperature in the middle.")],
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
@@ -78,7 +81,7 @@ public static class HandsWords
         StepKind.ReturnDecoction => [notation.Text("Heat off. A little at a time into the tun, stirring all the while."), notation.Text("Stop if the temperature is reached; the rest may cool and follow.")],
         StepKind.TransferMash => [notation.Text("Stirrer slow, valve wide open. Rinse the last of the grain after it.")],
         StepKind.LiftBasket => [notation.Text("Heat off. Hook the hoist in before you lift; lift slowly and lock it."), notation.Text("Never reach under a hanging basket. Let it drain, then set it aside.")],
-        StepKind.Vorlauf => [notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
+        StepKind.Vorlauf => [notation.Text("Does iodine still turn black? Then let it rest on."), notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
         StepKind.Lauter => Lauter(step, plan, notation),
         StepKind.RunOff => [notation.Text("Open the tun a little, then more; do not let the bed run dry too fast."), notation.Text("Close it when it only drips. Read volume and gravity.")],
         StepKind.BatchSparge => [notation.Text("Stir well, then let it settle.")],
@@ -97,6 +100,9 @@ public static class HandsWords
         StepKind.AddExtract => [notation.Text("Heat off. Stir until nothing sticks to the bottom, then heat on.")],
         StepKind.AddWater when step.Spec.Label == StepLabels.HeatOff =>
             [notation.Text("Heat of the vessel off first. Measure the water; stir it in slowly."), notation.Text("Heat on again only when the temperature is even and read.")],
+        StepKind.AddWater when step.Spec.Vessel == PlantSetting.FermenterId =>
+            [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
+        StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out.")],
         StepKind.Clean => Clean(step, plan, notation),
@@ -119,7 +125,7 @@ public static class HandsWords
         StepKind.CoolInFermenter =>
             [notation.Text("Sanitise hoses and pump. Draw it from the bottom, give it back under the surface; lid on."), notation.Text($"Cooling water on. Stop{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute.")],
-        StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter.")],
+        StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter and keep it there.")],
         _ => null,
     };
 

@@ -33,7 +33,7 @@ public static class MishapWords
     /// <param name="about">Vessel or circuit that it shows at.</param>
     public static string Sign(MishapKind kind, string about, Brewhouse brewhouse, Notation notation) => kind switch
     {
-        MishapKind.ColdStrike => notation.Text($"The dial of {Names.The(brewhouse, about, notation)} falls as the liquor moves, and the mash reads low. Read it."),
+        MishapKind.ColdStrike => notation.Text($"The dial of {Names.The(brewhouse, about, notation)} falls as the liquor moves, and the tun reads low. Read it."),
         MishapKind.ThickMash => notation.Text("The paddle stands up in the mash, and there are dry lumps; the liquor tank's glass stands too high."),
         MishapKind.StuckBed => notation.Text("The run-off thins to a trickle, and the pump's hose pulls flat."),
         MishapKind.TrippedCircuit => notation.Text($"A click, and the heater's lamp is out: the breaker of circuit {about} has fallen. Its plug is wet."),

@@ -47,13 +47,16 @@ internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, "underlet"
     /// <summary>As a share of the bed's own litres: common practice, no source.</summary>
     private const double Share = 0.1;
 
+    /// <summary>Less lifts no bed; common practice, no source.</summary>
+    private const double LeastL = 2;
+
     protected override double? LiquorL(Weigh weigh, StepSpec run)
     {
         var house = weigh.Live.Setting.Brewhouse;
         if (house.HotLiquorTank.Id == run.Vessel || run.SpargeL is not > 0)
             return null;
         var litres = Math.Min(Share * Contents.CoolL(weigh.Now(run.Vessel)), run.SpargeL.Value);
-        return litres <= weigh.RoomL(run.Vessel) && litres <= Contents.CoolL(weigh.Now(house.HotLiquorTank.Id)) ? litres : null;
+        return litres >= LeastL && litres <= weigh.RoomL(run.Vessel) && litres <= Contents.CoolL(weigh.Now(house.HotLiquorTank.Id)) ? litres : null;
     }
 }
 
