@@ -72,7 +72,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("Nothing has been read yet. Read it first?"),
-        [Line.Of(Names.Sentence(string.Join(", ", step.Expected.Select(e => Reckoned(e, moment.Notation)))) + ".")],
+        [Line.Of(moment.Notation.Text("Reckoned: ") + string.Join(", ", step.Expected.Select(e => Reckoned(e, moment.Notation))) + ".")],
         [new Row([moment.Notation.Text($"{moment.Title(step)}: done, without a reading")]), new Row([moment.Notation.Text("Read it now")])],
         (row, at) =>
         {
@@ -83,7 +83,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         }));
 
     private string Reckoned(ExpectedReading e, Notation notation) =>
-        notation.Text($"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)}, {ReadingWords.Value(e.Kind, e.Value, notation)} reckoned");
+        $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Value(e.Kind, e.Value, notation)}";
 
     private static bool IsUnread(PlanStep step, DeckMoment moment) => moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume);
 
