@@ -79,7 +79,8 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
     private static IEnumerable<Row> Limits(DeckMoment moment) =>
         from limit in LiveLimits.Of(moment.State, moment.Forecast)
         orderby limit.Bound > 0 ? limit.Margin / limit.Bound : double.MaxValue
-        select new Row(["", moment.Notation.Text("limit"), LimitWords.Of(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning);
+        // what is left stands first: at 80 columns the end of the line is cut
+        select new Row(["", LimitWords.Margin(limit, moment.Notation), LimitWords.AfterMargin(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning);
 
     private static IEnumerable<Row> History(DeckMoment moment)
     {

@@ -25,7 +25,7 @@ public static class LayoutWords
 
     public static string Timetable(Notation notation) => notation.Text("Timetable");
 
-    public static string TimetableBars(Notation notation) => notation.Text("▀ planned   ▄ done or expected   █ both");
+    public static string TimetableBars(Notation notation) => notation.Text("▀ planned   ▄ done or expected   █ both   at the right: its end");
 
     /// <summary>Where the orders stand whole that had no room on the deck.</summary>
     public static string AllOrders(Notation notation) => notation.Text(": p shows all");

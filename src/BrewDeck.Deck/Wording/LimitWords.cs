@@ -41,12 +41,19 @@ public static class LimitWords
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>
-    public static string Of(Limit limit, Notation notation)
-    {
-        var bound = $"{(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
-        var margin = Difference(Math.Abs(limit.Margin), limit.Unit, notation, Math.Max(limit.Value, limit.Bound));
-        return $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {bound}: {margin} {(limit.Ok ? notation.Text("to spare") : notation.Text("beyond"))}";
-    }
+    public static string Of(Limit limit, Notation notation) => $"{Bounded(limit, notation)}: {Margin(limit, notation)} {Side(limit, notation)}";
+
+    /// <summary>"27.6 L": to spare or beyond.</summary>
+    public static string Margin(Limit limit, Notation notation) =>
+        Difference(Math.Abs(limit.Margin), limit.Unit, notation, Math.Max(limit.Value, limit.Bound));
+
+    /// <summary>"to spare: Mash in the tun 33.4 L, at most 61.0 L".</summary>
+    public static string AfterMargin(Limit limit, Notation notation) => $"{Side(limit, notation)}: {Bounded(limit, notation)}";
+
+    private static string Side(Limit limit, Notation notation) => limit.Ok ? notation.Text("to spare") : notation.Text("beyond");
+
+    private static string Bounded(Limit limit, Notation notation) =>
+        $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
 
     /// <summary>What the hands can do on the day about a limit that is going to break.</summary>
     public static string Do(Limit limit, Notation notation)
