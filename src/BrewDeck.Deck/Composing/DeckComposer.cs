@@ -20,9 +20,6 @@ public static class DeckComposer
     /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
     private const long EarlyMs = 5 * 60_000;
 
-    /// <summary>A level reached a moment ago is still believed; s.</summary>
-    private const double UnreadS = 60;
-
     /// <param name="aside">Said in the corner beside batch and clock, such as a rehearsal's speed; empty: nothing.</param>
     public static DeckScreen Of(DeckMoment moment, ImmutableArray<KeyHint> keys, string aside = "")
     {
@@ -95,7 +92,7 @@ public static class DeckComposer
     // a bed that has closed or a slow chiller shows in no clock
     private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
     {
-        if (moment.IsReckonedOver(step, UnreadS))
+        if (moment.IsReckonedOver(step))
             return [Line.Of(moment.Notation.Text("Reckoned over, not read: read the level before you go on."), Tone.Warning)];
         return moment.Focus.Act == FocusAct.Finish && step is { TargetC: { } target } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
             && moment.Unread(step).Any(e => e.Kind == ReadingKind.Temperature)

@@ -60,19 +60,17 @@ public sealed record DeckMoment(
     /// meanwhile (a mash cools, an early reading has moved the kettle), and the target would go with it.
     /// </summary>
     private PlanStep Told(PlanStep step, RunStep run) =>
-        run.Status == RunStatus.Running && Forecast.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { DurationS: < EndedS }
-            && Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { } planned && planned.Spec.VolumeL == run.Spec.VolumeL
+        IsAtItsEnd(run.Spec.Id) && Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { } planned && planned.Spec.VolumeL == run.Spec.VolumeL
             && planned.Expected.Length == step.Expected.Length
             ? step with { Expected = [.. planned.Expected.Select((e, i) => e.Kind == ReadingKind.Gravity ? step.Expected[i] : e)] }
             : step;
 
-    /// <summary>A flow that by the reckoning has come to its end for so long, s, while nobody has read its level.</summary>
-    public bool IsReckonedOver(PlanStep step, double s) => step.Spec.Kind.EndsBy() == EndsBy.Level && IsRunning(step)
-        && NowS - step.EndS + OverS(step.Spec.Id) > s && Unread(step).Any(e => e.Kind == ReadingKind.Volume);
+    /// <summary>A flow that by the reckoning has come to its end, while nobody has read its level.</summary>
+    public bool IsReckonedOver(PlanStep step) => step.Spec.Kind.EndsBy() == EndsBy.Level && IsAtItsEnd(step.Spec.Id)
+        && Unread(step).Any(e => e.Kind == ReadingKind.Volume);
 
-    /// <summary>Since when a running step has come to its end, s; 0: it has not.</summary>
-    private double OverS(string id) =>
-        State.Live?.CutAt(NowS).Running.FirstOrDefault(r => r.Left.Id == id)?.EndedS is { } ended ? Math.Max(0, NowS - ended) : 0;
+    private bool IsAtItsEnd(string id) =>
+        Run(id) is { Status: RunStatus.Running } && Forecast.Rest.FirstOrDefault(s => s.Spec.Id == id) is { DurationS: < EndedS };
 
     /// <summary>What is expected of a step as things stand, the target left aside.</summary>
     public ImmutableArray<ExpectedReading> ExpectedNow(PlanStep step) =>

@@ -53,7 +53,7 @@ public static class VesselGauges
     }
 
     // a flow that should be over, and nobody has looked: the level is where the plan would have it, not where it was seen
-    private static string Guess(string vesselId, DeckMoment moment) => moment.Rest.Any(s => moment.IsReckonedOver(s, 0)
+    private static string Guess(string vesselId, DeckMoment moment) => moment.Rest.Any(s => moment.IsReckonedOver(s)
         && (s.Spec.Vessel == vesselId || s.Spec.To == vesselId || (s.Spec.SpargeL > 0 && moment.Plan.Brewhouse.HotLiquorTank.Id == vesselId)))
             ? "~"
             : "";
