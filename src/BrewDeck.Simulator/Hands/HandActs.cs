@@ -88,6 +88,12 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     public void Pause(Job job)
     {
         plant.StopPours();
+        Leave(job);
+    }
+
+    /// <summary>Valves shut and heat off; what has been poured is on its way.</summary>
+    public void Leave(Job job)
+    {
         if (job.Order.Kind is StepKind.Lauter or StepKind.RunOff)
             CloseTun(job);
         else if (job.Order.Kind is StepKind.CastOut)

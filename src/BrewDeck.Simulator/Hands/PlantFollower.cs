@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Mishaps;
 using BrewDeck.Simulator.Plant;
 
@@ -16,6 +17,8 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     private readonly Dictionary<string, Job> _jobs = [];
 
     private double _offKS, _restS;
+
+    private bool _allOff;
 
     private readonly HandActs _acts = new(plant, instruments, pace);
 
@@ -96,7 +99,53 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
         _acts.Pause(job);
     }
 
-    public void Aborted() => plant.AllOff();
+    public void Aborted()
+    {
+        plant.AllOff();
+        _allOff = true;
+    }
+
+    /// <summary>
+    /// An act was taken back: the hands go back to where the record has each step now. What they have brought stays in; valves and heat
+    /// can be set again.
+    /// </summary>
+    public void TakenBack(IReadOnlyList<RunStep> steps)
+    {
+        // what was begun by the same key is left first: it may have turned off what goes on again
+        foreach (var step in steps.Where(s => s.Status == RunStatus.Idle))
+            NotBegun(step.Spec.Id);
+        foreach (var step in steps)
+        {
+            if (step.Status == RunStatus.Held)
+                Held(step.Spec.Id);
+            else if (step.Status == RunStatus.Running)
+                GoOn(step.Spec.Id);
+        }
+        _allOff &= !steps.Any(s => s.Status is RunStatus.Running or RunStatus.Held);
+    }
+
+    private void NotBegun(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job) || job.Ended)
+            return;
+        job.Ended = true;
+        _acts.Leave(job);
+    }
+
+    private void GoOn(string stepId)
+    {
+        if (!_jobs.TryGetValue(stepId, out var job))
+            return;
+        if (!double.IsNaN(job.HeldS) && !job.Ended)
+        {
+            Resumed(stepId);
+            return;
+        }
+        if (!job.Ended && !_allOff)
+            return;
+        (job.Ended, job.HeldS) = (false, double.NaN);
+        _acts.Begin(job, again: true);
+    }
 
     /// <summary>Lets time pass, the hands on their valves.</summary>
     public void Advance(double seconds)

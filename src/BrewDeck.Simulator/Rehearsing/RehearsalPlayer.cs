@@ -109,6 +109,8 @@ public sealed class RehearsalPlayer
                 Pass(happened.AtMs);
             Follow(happened, after);
         }
+        if (events.Any(e => e is Undone))
+            _hands.TakenBack(after.Steps);
         foreach (var step in after.Steps)
         {
             if (step.Status is RunStatus.Running or RunStatus.Held)
