@@ -45,7 +45,11 @@ public interface IExerciseBook
 
 /// <param name="About">Vessel, circuit or step that it shows at.</param>
 /// <param name="Acts">What hands can do about it; empty: only the run sheet's remedies help.</param>
-public sealed record Sign(MishapKind Kind, string About, ImmutableArray<HandAct> Acts);
+public sealed record Sign(MishapKind Kind, string About, ImmutableArray<HandAct> Acts)
+{
+    /// <summary>It has come to what it first only threatened: the foam is over the rim.</summary>
+    public bool Worse { get; init; }
+}
 
 /// <param name="TempC">As the thermometer shows it, °C.</param>
 /// <param name="StandsL">As the sight glass shows it, litres, grain included.</param>

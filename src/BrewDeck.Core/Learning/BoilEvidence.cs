@@ -16,6 +16,8 @@ internal static class BoilEvidence
         yield return batch.Says(
             LessonParameters.Evaporation, off.KgPerH, off.SdKgPerH,
             Root(VolumeScaleFraction * off.KgPerH / (Water.DensityKgPerM3(20) / 1000), HeatUpSteamL / off.OverH),
-            new DrivingReading("kettle_before_l", off.BeforeL), new DrivingReading("kettle_after_l", off.AfterL), new DrivingReading("boiled_h", off.BoiledH));
+            new DrivingReading("kettle_before_l", off.BeforeL), new DrivingReading("kettle_after_l", off.AfterL), new DrivingReading("boiled_h", off.BoiledH))
+            with
+        { LeftOut = off.LeftOut };
     }
 }

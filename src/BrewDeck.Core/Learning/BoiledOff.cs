@@ -10,7 +10,8 @@ namespace BrewDeck.Core.Learning;
 /// <param name="AfterL">At the last level.</param>
 /// <param name="BoiledH">Into the boil at the last level.</param>
 /// <param name="OverH">Between the first level and the last.</param>
-public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, double AfterL, double BoiledH, double OverH)
+/// <param name="LeftOut">Why it says nothing of the evaporation; null: it does.</param>
+public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, double AfterL, double BoiledH, double OverH, Spoilt? LeftOut)
 {
     private const double ShortestH = 0.4;
 
@@ -32,7 +33,8 @@ public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, d
             return null;
         var (slope, sd) = Line(points);
         var perL = Water.DensityKgPerM3(20) / 1000;
-        return new(-slope * perL, sd * perL, points[0].CoolL, points[^1].CoolL, points.Max(p => p.Hours), points.Max(p => p.Hours) - points.Min(p => p.Hours));
+        return new(-slope * perL, sd * perL, points[0].CoolL, points[^1].CoolL, points.Max(p => p.Hours), points.Max(p => p.Hours) - points.Min(p => p.Hours),
+            Spoiling.OfTimed(state, [.. state.Done(s => s.Kind is StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil)]));
     }
 
     private static double CoolL(RunState state, TakenReading read) =>

@@ -21,7 +21,9 @@ internal static class CastOutEvidence
         var flow = 60 * litres / seconds;
         yield return batch.Says(
             LessonParameters.PumpFlow, flow, flow * 0.5 * DelayNoiseS / seconds, flow * DelayBiasS / seconds,
-            new DrivingReading("pumped_l", litres), new DrivingReading("pumped_s", seconds));
+            new DrivingReading("pumped_l", litres), new DrivingReading("pumped_s", seconds))
+            with
+        { LeftOut = Spoiling.OfTimed(batch.Final, step) ?? (flow < Spoiling.LateFlow * batch.Plan.Brewhouse.Pumps[0].FlowLPerMin ? Spoilt.Late : null) };
     }
 
     private static IEnumerable<Evidence> CastOut(BatchTrace batch)
@@ -52,7 +54,9 @@ internal static class CastOutEvidence
         var others = house.Kettle.DeadSpaceL + house.Habits.LineLossL + house.Habits.HopAbsorptionLPerKg * live.Plant.Hops.Sum(h => h.MassKg);
         return batch.Says(
             LessonParameters.CastOutLoss, knockedOut - steam - seenL - others, Math.Sqrt(2) * VolumeNoiseL, Root(VolumeBias(seenL), VolumeBias(seenL), 0.15),
-            new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("steamed_off_l", steam));
+            new DrivingReading("kettle_volume_l", before.Reading.Value), new DrivingReading("fermenter_volume_l", read.Reading.Value), new DrivingReading("steamed_off_l", steam))
+            with
+        { LeftOut = Spoiling.Of(batch.Final, [.. batch.Final.Done(s => s.Kind is StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand or StepKind.CastOut)]) };
     }
 
     /// <summary>A remedy has put something into the kettle since then, or boiled it once more.</summary>
@@ -78,7 +82,9 @@ internal static class CastOutEvidence
         return batch.Says(
             LessonParameters.Chiller, ua, Root(perFlow * Root(VolumeNoiseL / seenL, DelayNoiseS / seconds), perKelvin * Root(0.5, 0.4, TemperatureNoiseK)),
             Root(perFlow * Root(VolumeBias(seenL) / seenL, DelayBiasS / seconds), perKelvin * ThermometerBiasK),
-            new DrivingReading("cast_out_l_per_min", flow), new DrivingReading("behind_chiller_c", cold.Reading.Value), new DrivingReading("source_water_c", live.Setting.SourceWaterC));
+            new DrivingReading("cast_out_l_per_min", flow), new DrivingReading("behind_chiller_c", cold.Reading.Value), new DrivingReading("source_water_c", live.Setting.SourceWaterC))
+            with
+        { LeftOut = Spoiling.OfTimed(batch.Final, step) };
     }
 
     private static double TransferFor(PlantSetting setting, in VesselState wort, double litresPerMin, double outC)

@@ -12,6 +12,9 @@ public sealed record Evidence(string Parameter, int Batch, long AtMs, double Val
 {
     /// <summary>Only a bound: the tun had more to give when the kettle was full.</summary>
     public bool IsUpperLimit { get; init; }
+
+    /// <summary>Why it teaches nothing: it is shown, and left out of what is believed; null: it counts.</summary>
+    public Spoilt? LeftOut { get; init; }
 }
 
 /// <summary>A reading, a target or a time that an evidence rests on.</summary>

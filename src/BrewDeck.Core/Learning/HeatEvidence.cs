@@ -13,10 +13,12 @@ internal static class HeatEvidence
 
     private const double SmallestFallK = 0.5;
 
+    private const double NearTargetK = 1;
+
     public static IEnumerable<Evidence> Of(BatchTrace batch) =>
     [
         .. batch.Final.Done(s => s.Kind is StepKind.HeatStrike or StepKind.HeatSparge or StepKind.Ramp or StepKind.HeatToBoil)
-            .Select(s => HeatUp(batch, s)).OfType<Evidence>().GroupBy(e => e.Parameter).Select(Together),
+            .Select(s => HeatUp(batch, s)).OfType<Evidence>().GroupBy(e => (e.Parameter, e.LeftOut)).Select(Together),
         .. batch.Final.Done(s => s.Kind == StepKind.Rest).Select(s => Rest(batch, s)).OfType<Evidence>(),
     ];
 
@@ -39,8 +41,17 @@ internal static class HeatEvidence
         var shared = Root(0.007, DelayBiasS / seconds, 0.15 * lost * seconds / stored, 0.08 * wall * rise / stored, start.GrainKg > 0 ? 0.025 : 0);
         return batch.Says(
             LessonParameters.Net + id, net, net * Root(StartK(batch, step) / rise, DelayNoiseS / seconds), net * shared,
-            new DrivingReading("start_c", start.TempC), new DrivingReading("end_c", end), new DrivingReading("heat_up_s", seconds));
+            new DrivingReading("start_c", start.TempC), new DrivingReading("end_c", end), new DrivingReading("heat_up_s", seconds))
+            with
+        { LeftOut = Spoiling.OfTimed(batch.Final, step) ?? Unfed(live, index, vessel) ?? Late(step, vessel, end, net) };
     }
+
+    private static Spoilt? Unfed(LivePlant live, int index, Vessel vessel) =>
+        live.Setting.Wiring.Leads[index].Sum(l => l.Element.PowerW) < vessel.Elements.Sum(e => e.PowerW) - 1 ? Spoilt.WithoutPower : null;
+
+    /// <summary>It has stood at its target for nobody knows how long; a reading on the way there is in time, however slow it was.</summary>
+    private static Spoilt? Late(RunStep step, Vessel vessel, double endC, double net) =>
+        endC > (step.Spec.TargetC ?? endC) - NearTargetK && !vessel.Elements.IsEmpty && net < Spoiling.LateHeat * LessonParameters.NetFraction(vessel) ? Spoilt.Late : null;
 
     /// <summary>How well the start is known: read in the same vessel a little before, or only reckoned.</summary>
     private static double StartK(BatchTrace batch, RunStep step) => batch.Final.Readings.Any(r =>
@@ -49,7 +60,7 @@ internal static class HeatEvidence
         : StartTemperatureK;
 
     /// <summary>Heat-ups of one day share the day's mains: they speak with one voice.</summary>
-    private static Evidence Together(IGrouping<string, Evidence> same)
+    private static Evidence Together(IGrouping<(string, Spoilt?), Evidence> same)
     {
         var weight = same.Sum(e => 1 / Squared(e.Sd));
         return same.First() with
@@ -84,6 +95,8 @@ internal static class HeatEvidence
         var loss = capacity * Math.Log(from / to) / seconds;
         return batch.Says(
             LessonParameters.HeatLoss + id, loss, loss * Math.Sqrt(2) * TemperatureNoiseK / (from - to), 0.03 * loss,
-            new DrivingReading("start_c", before.Reading.Value), new DrivingReading("end_c", after.Reading.Value), new DrivingReading("rest_s", seconds));
+            new DrivingReading("start_c", before.Reading.Value), new DrivingReading("end_c", after.Reading.Value), new DrivingReading("rest_s", seconds))
+            with
+        { LeftOut = Spoiling.OfTimed(batch.Final, step) };
     }
 }

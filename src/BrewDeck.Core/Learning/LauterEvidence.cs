@@ -15,7 +15,12 @@ internal static class LauterEvidence
         var kettle = batch.Plan.Brewhouse.Kettle.Id;
         if (runs.Count == 0 || batch.AtStart(steps[0]) is not { } live || batch.Within(runs[^1], ReadingKind.Volume, kettle) is not { } read)
             return [];
-        return [.. Kept(batch, live, steps, read), .. Washing(batch, live, steps, runs[^1], read), .. Flow(batch, runs, kettle)];
+        var spoilt = Spoiling.Of(batch.Final, [.. MashEvidence.Made(batch), .. steps]);
+        return
+        [
+            .. new[] { Kept(batch, live, steps, read), Washing(batch, live, steps, runs[^1], read) }.SelectMany(e => e).Select(e => e with { LeftOut = spoilt }),
+            .. Flow(batch, runs, kettle),
+        ];
     }
 
     /// <summary>Litres at 20 °C that a kettle reading means.</summary>
@@ -93,8 +98,12 @@ internal static class LauterEvidence
         var flow = 60 * hot / seconds;
         yield return batch.Says(
             LessonParameters.Runoff, flow, flow * Root(VolumeNoiseL / hot, DelayNoiseS / seconds), flow * Root(VolumeBias(hot) / hot, DelayBiasS / seconds),
-            new DrivingReading("run_off_hot_l", hot), new DrivingReading("run_off_s", seconds));
+            new DrivingReading("run_off_hot_l", hot), new DrivingReading("run_off_s", seconds))
+            with
+        { LeftOut = Spoiling.OfTimed(batch.Final, runs) ?? Late(batch, flow) };
     }
+
+    private static Spoilt? Late(BatchTrace batch, double flow) => flow < Spoiling.LateFlow * batch.Plan.Brewhouse.Habits.RunoffLPerMin ? Spoilt.Late : null;
 
     /// <summary>The kettle after these steps as the model runs them.</summary>
     private static VesselState Ran(LivePlant live, IEnumerable<StepSpec> specs)

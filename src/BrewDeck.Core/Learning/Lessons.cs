@@ -6,7 +6,7 @@ namespace BrewDeck.Core.Learning;
 /// <summary>What the batches teach about one number of the profile.</summary>
 /// <param name="Current">The profile's number.</param>
 /// <param name="Band">Belief with its 80 % band.</param>
-/// <param name="Evidence">What drives it, newest last.</param>
+/// <param name="Evidence">What drives it, newest last; with what is left out, and why.</param>
 /// <param name="CurrentSpread">How far the profile says that a day is off, as in <see cref="DaySpreads"/>; null: it does not say.</param>
 public sealed record Lesson(LessonParameter Parameter, double Current, Estimate Band, ImmutableArray<Evidence> Evidence, double? CurrentSpread = null)
 {
@@ -68,7 +68,7 @@ public static class Lessons
         new(
             parameter,
             parameter.Get(current),
-            Estimator.Of(parameter.Get(first), parameter.PriorSd, parameter.DaySd, evidence),
+            Estimator.Of(parameter.Get(first), parameter.PriorSd, parameter.DaySd, [.. evidence.Where(e => e.LeftOut is null)]),
             evidence,
             current.Spreads is { } own ? parameter.Spread?.Get(own) : null);
 

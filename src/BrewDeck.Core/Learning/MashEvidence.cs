@@ -26,8 +26,13 @@ internal static class MashEvidence
         // half a per cent of the mash's water: what stays in tank and hoses, and steams
         yield return batch.Says(
             LessonParameters.ConversionYield, value, perPlato * PlatoNoise, Root(perPlato * PlatoBias, 0.005 * value),
-            new DrivingReading("mash_gravity_sg", read.Reading.Value), new DrivingReading("mash_water_kg", mash.WaterKg), new DrivingReading("grist_extract_kg", potential));
+            new DrivingReading("mash_gravity_sg", read.Reading.Value), new DrivingReading("mash_water_kg", mash.WaterKg), new DrivingReading("grist_extract_kg", potential))
+            with
+        { LeftOut = Spoiling.Of(batch.Final, [.. Made(batch), step]) };
     }
+
+    /// <summary>The steps that made the mash.</summary>
+    internal static IEnumerable<RunStep> Made(BatchTrace batch) => batch.Final.Done(s => s.Kind is StepKind.TransferStrike or StepKind.DoughIn);
 
     private static double Potential(BatchTrace batch) => batch.Final.Done(s => s.Kind == StepKind.DoughIn).Sum(s => s.Spec.Charges.Sum(c => c.ExtractKg));
 }

@@ -15,10 +15,10 @@ public enum HandAct
     /// <summary>Half close the run-off, so that the bed can open.</summary>
     RunSlower,
 
-    /// <summary>Switch the breaker on again.</summary>
+    /// <summary>Switch the breaker on again, its plug still wet: it may kill, and is offered only so that the debrief can say so.</summary>
     ResetBreaker,
 
-    /// <summary>Unplug, dry the plug, then switch the breaker on again.</summary>
+    /// <summary>Breaker off, unplug, dry the plug, find out why it got wet; plug in, then switch the breaker on again.</summary>
     DryAndReset,
 
     /// <summary>Cover most of the kettle, so that little heat boils it.</summary>
@@ -36,7 +36,7 @@ public enum HandAct
     /// <summary>Stir in the grist that stayed in its sack.</summary>
     AddRestOfGrist,
 
-    /// <summary>Stop, flush the chiller backwards, open its water fully.</summary>
+    /// <summary>Stop the wort, flush the water side of the chiller backwards, open its tap fully; the sanitised wort side stays shut.</summary>
     FlushChiller,
 
     /// <summary>Let the wort out of the chiller warmer.</summary>

@@ -12,7 +12,7 @@ public enum MishapKind
     /// <summary>The grain bed closes while wort runs off.</summary>
     StuckBed,
 
-    /// <summary>The breaker of the circuit that heats falls, from a wet plug.</summary>
+    /// <summary>The breaker of the circuit that heats trips, from a wet plug.</summary>
     TrippedCircuit,
 
     /// <summary>Part of the kettle's element burns out.</summary>

@@ -10,7 +10,7 @@ internal static class ReadingFold
     public static RunState Taken(RunState state, ReadingTaken e, int seq) => state.Live!.Learns ? Learned(state, e, seq) : Written(state, e, seq, e.Expected ?? double.NaN);
 
     private static RunState Written(RunState state, ReadingTaken e, int seq, double expected) =>
-        state with { Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state), e.Reading, expected, e.Moved)) };
+        state with { Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state, e.Reading.Vessel), e.Reading, expected, e.Moved)) };
 
     private static RunState Learned(RunState state, ReadingTaken e, int seq)
     {
@@ -30,8 +30,12 @@ internal static class ReadingFold
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
 
-    private static string StepAt(RunState state) =>
-        state.Steps.LastOrDefault(s => s.Status == RunStatus.Running)?.Spec.Id ?? "";
+    /// <summary>What goes on in the vessel that was read; what is of no vessel belongs to what goes on at all.</summary>
+    private static string StepAt(RunState state, string vessel)
+    {
+        var running = state.Steps.Where(s => s.Status == RunStatus.Running).ToList();
+        return (running.LastOrDefault(s => s.Spec.Vessel == vessel || s.Spec.To == vessel) ?? running.LastOrDefault())?.Spec.Id ?? "";
+    }
 
     /// <summary>A reading that no stated spread explains, or of what is not uncertain, is simply believed.</summary>
     private static LivePlant Applied(LivePlant live, Reading reading, bool boiling)

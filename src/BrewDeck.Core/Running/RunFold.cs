@@ -90,6 +90,7 @@ public static class RunFold
         Ferment = FermentFold.Then(new(), opened, 0, ""),
         Plan = opened.Plan,
         Rehearsed = opened.Rehearsed,
+        Card = opened.Card,
         Steps = [.. opened.Plan.Steps.Select(s => new RunStep(s.Spec, RunStatus.Idle))],
         Live = LivePlant.Of(opened.Plan, opened.AtMs),
     };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
 
@@ -25,11 +26,14 @@ public enum RunStatus
 public sealed record RunStep(
     StepSpec Spec, RunStatus Status, long? StartedMs = null, long? EndedMs = null, long? HeldMs = null)
 {
+    /// <summary>How long it has been on hold in all, the hold that goes on not counted.</summary>
+    public long HeldForMs { get; init; }
+
     public bool Open => Status is RunStatus.Idle or RunStatus.Running or RunStatus.Held;
 }
 
 /// <summary>A reading as it was taken.</summary>
-/// <param name="StepId">The step in whose time it fell; empty before the first.</param>
+/// <param name="StepId">The step that ran in its vessel, else the one in whose time it fell; empty before the first.</param>
 /// <param name="Expected">What the model said just before, same unit.</param>
 public sealed record TakenReading(int Seq, long AtMs, string StepId, Reading Reading, double Expected, ImmutableArray<Shift> Moved);
 
@@ -44,6 +48,9 @@ public sealed record RunState
     public Plan? Plan { get; init; }
 
     public bool Rehearsed { get; init; }
+
+    /// <summary>What a rehearsal was dealt; null on a real day.</summary>
+    public RehearsalCard? Card { get; init; }
 
     public RunStatus Status { get; init; } = RunStatus.Idle;
 

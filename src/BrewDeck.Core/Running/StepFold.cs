@@ -65,7 +65,7 @@ internal static class StepFold
         var live = state.Live!.CutAt(now);
         var held = live.Held.First(s => s.Left.Id == e.StepId);
         live = live with { Held = live.Held.Remove(held), Running = live.Running.Add(Runoff.Known(new Segment(held.Left, now), live.Plant)) };
-        return With(state, step, step with { Status = RunStatus.Running, HeldMs = null }) with { Live = live };
+        return With(state, step, step with { Status = RunStatus.Running, HeldMs = null, HeldForMs = step.HeldForMs + e.AtMs - (step.HeldMs ?? e.AtMs) }) with { Live = live };
     }
 
     public static RunState Skipped(RunState state, StepSkipped e)

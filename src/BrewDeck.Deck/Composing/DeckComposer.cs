@@ -75,7 +75,7 @@ public static class DeckComposer
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
         ? [.. Reckoned(step, moment), .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
-        : [.. (GivenUp(moment) ? HandsWords.GivenUp(moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.Notation)).Select(s => Line.Of(s))];
+        : [.. (GivenUp(moment) ? HandsWords.GivenUp(moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
 
     private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
 

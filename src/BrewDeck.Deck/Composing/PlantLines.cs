@@ -16,7 +16,7 @@ public static class PlantLines
 
     private static IEnumerable<Line> Of(Sign sign, Brewhouse brewhouse, Cautions said, Notation notation) =>
     [
-        new([new Span(MishapWords.Sign(sign.Kind, sign.About, brewhouse, notation), Tone.Due), new Span(sign.Acts.IsEmpty ? notation.Text(" r: ways back.") : notation.Text(" m: what to do."))]),
+        new([new Span(MishapWords.Sign(sign, brewhouse, notation), Tone.Due), new Span(sign.Acts.IsEmpty ? notation.Text(" r: ways back.") : notation.Text(" m: what to do."))]),
         .. CautionWords.Of(MishapWords.CautionsOf(sign.Kind) & ~said, notation).Select(c => Line.Of(c, Tone.Warning)),
     ];
 

@@ -77,7 +77,7 @@ public static class KeyMap
         new(KeyContext.Plan | Refused, Command.Undo, "u", Key('u'), "undo", "Take back the last change of circuits."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
-        new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
+        new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "debrief", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
         new(KeyContext.Batch | KeyContext.Closed, Command.Charts, "c", Key('c'), "charts", "Temperature, volume and gravity over the day, and the timetable, planned against done."),
         new(KeyContext.Charts, Command.NextKind, "space", [.. SpaceOrEnter, new(KeyName.Right), new(KeyName.Tab)], "next chart", "The next chart (enter and right do the same)."),
         new(KeyContext.Charts, Command.PreviousKind, "left", Named(KeyName.Left), "chart before", "The chart before."),

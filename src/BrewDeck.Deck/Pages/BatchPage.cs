@@ -13,6 +13,7 @@ internal sealed class BatchPage : TextPage
     private ImmutableArray<Line> _lines = [];
     private int _events = -1;
     private bool _open;
+    private bool _rehearsed;
 
     public BatchPage(Shell shell, int number)
         : base(shell)
@@ -24,6 +25,9 @@ internal sealed class BatchPage : TextPage
     public override KeyContext Context => _open ? KeyContext.Batch : KeyContext.Closed;
 
     protected override string Title => Shell.Notation.Text($"Batch {_number}");
+
+    /// <summary>A real day has no debrief.</summary>
+    protected override ImmutableArray<KeyHint> Hints() => [.. base.Hints().Where(h => h.Key != "d" || _rehearsed)];
 
     protected override IEnumerable<Line> Lines(DateTimeOffset now)
     {
@@ -62,6 +66,7 @@ internal sealed class BatchPage : TextPage
             return;
         _events = events.Count;
         var state = RunFold.RecordOf(events);
+        _rehearsed = state.Card is not null;
         _open = state.Status is not (RunStatus.Complete or RunStatus.Aborted);
         _lines = BatchText.Lines(events, state, Shell.Notation);
     }

@@ -37,7 +37,7 @@ internal sealed class BatchesPage : ListPage
         switch (command)
         {
             case Command.Search:
-                Ask(new SearchAsk(this, Shell.Notation.Text("Search: number, day, recipe, brewhouse, state"), _query.Search, text => Find(_query with { Search = text }), () => Shell.Notation.Text($"{Count} of {_batches.Count} batches")));
+                Ask(new SearchAsk(this, Shell.Notation.Text("Search: number, day, recipe, brewhouse, state"), _query.Search, text => Find(_query with { Search = text }), () => Counts.Of(Count, _batches.Count, Shell.Notation)));
                 break;
             case Command.Rehearsed:
                 Find(_query with { Share = Next(_query.Share) });
@@ -68,7 +68,7 @@ internal sealed class BatchesPage : ListPage
 
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
         Shell.Notation.Text("Batches"),
-        Count == _batches.Count ? Counts.Batches(Count, Shell.Notation) : Shell.Notation.Text($"{Count} of {_batches.Count} batches"),
+        Count == _batches.Count ? Counts.Batches(Count, Shell.Notation) : Counts.Of(Count, _batches.Count, Shell.Notation),
         [new Column(Shell.Notation.Text("no."), 6, Right: true), new Column(Shell.Notation.Text("opened"), 16), new Column(Shell.Notation.Text("recipe"), 0), new Column(Shell.Notation.Text("state"), 8)],
         _rows,
         Count == 0 ? -1 : Selected,
@@ -82,11 +82,19 @@ internal sealed class BatchesPage : ListPage
         else if (Chosen is { } head)
             yield return Line.Of(head.Events == 1 ? Shell.Notation.Text($"On {head.Brewhouse}, 1 act in its log.") : Shell.Notation.Text($"On {head.Brewhouse}, {head.Events} acts in its log."));
         else
-            yield return Line.Of(Shell.Notation.Text("No batch is like that."));
+            yield return Line.Of(Shell.Notation.Text("No batch is like that: r, e and h let others in again, s searches anew."));
         if (_batches.Count > 0)
             yield return Line.Of(BatchWords.Of(_query, Shell.Notation), Tone.Muted);
         if (_marked.Count > 0)
-            yield return Line.Of(Shell.Notation.Text($"Marked: {string.Join(", ", _marked.Order())}."));
+            yield return Line.Of(Marked());
+    }
+
+    // a mark holds while a search hides its batch
+    private string Marked()
+    {
+        var marked = string.Join(", ", _marked.Order());
+        var hidden = string.Join(", ", _marked.Where(m => _found.All(b => b.Number != m)).Order());
+        return hidden.Length == 0 ? Shell.Notation.Text($"Marked: {marked}.") : Shell.Notation.Text($"Marked: {marked}; not in this list: {hidden}.");
     }
 
     private void Mark(BatchHead head)

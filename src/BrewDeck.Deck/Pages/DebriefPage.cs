@@ -42,6 +42,6 @@ internal sealed class DebriefPage : TextPage
             verdict = ExerciseWords.Verdict(exercise, judged, shell.Notation);
             keep(exercise, judged);
         }
-        shell.Push(new DebriefPage(shell, number, [.. verdict, .. DebriefWords.Lines(debrief, state.Readings, shell.Notation)]));
+        shell.Push(new DebriefPage(shell, number, [.. verdict, .. DebriefWords.Lines(debrief, state, Forecasts.At(state, events[^1].AtMs).Outlook, shell.Notation)]));
     });
 }

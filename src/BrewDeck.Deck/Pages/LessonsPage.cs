@@ -139,15 +139,30 @@ internal sealed class LessonsPage : ListPage
 /// <summary>Which brewhouse's lessons.</summary>
 internal sealed class LessonHousePage(Shell shell, IReadOnlyList<ProfileEntry> entries) : ListPage(shell)
 {
+    private readonly IReadOnlyList<BatchHead> _batches = shell.Ports.Store.List();
+
     protected override int Count => entries.Count;
 
     protected override void Choose(int row, DateTimeOffset now) => LessonsPage.Enter(Shell, entries[row]);
 
+    /// <summary>Days that can teach something; nothing said: none.</summary>
+    private string Taught(string brewhouse)
+    {
+        var done = _batches.Where(b => b.Brewhouse == brewhouse && b.Status == RunStatus.Complete).ToList();
+        int real = done.Count(b => !b.Rehearsed), rehearsed = done.Count - real;
+        string?[] parts =
+        [
+            real > 0 ? Counts.Batches(real, Shell.Notation) : null,
+            rehearsed == 0 ? null : rehearsed == 1 ? Shell.Notation.Text("1 rehearsed") : Shell.Notation.Text($"{rehearsed} rehearsed"),
+        ];
+        return string.Join(", ", parts.Where(p => p is not null));
+    }
+
     protected override Screen Compose(DateTimeOffset now) => new ListScreen(
         Shell.Notation.Text("Lessons: which brewhouse?"),
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
-        [new Column("", 0)],
-        [.. entries.Select(e => new Row([e.Name]))],
+        [new Column("", 0), new Column(Shell.Notation.Text("finished"), 28)],
+        [.. entries.Select(e => new Row([e.Name, Taught(e.Name)]))],
         Selected,
         [],
         KeyMap.Hints(Context, Shell.Notation));

@@ -26,10 +26,35 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         page.Ask(new ChoiceAsk(
             page,
             leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
-            [.. Cause(now)],
+            [.. Cause(now), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [.. offers.Select(Offer)],
-            (row, at) => acts.Do(new RunCommand.Choose(offers[row]), at)));
+            (row, at) => Choose(offers[row], at)));
     }
+
+    private static bool Replugs(Remedy remedy) => remedy.Kind == RemedyKind.OtherCircuit;
+
+    private void Choose(Remedy remedy, DateTimeOffset now)
+    {
+        if (Replugs(remedy))
+            AskDry(remedy);
+        else
+            acts.Do(new RunCommand.Choose(remedy), now);
+    }
+
+    // nothing on the deck knows whether a plug is dry: who holds it says so, and "no" lies under the key
+    private void AskDry(Remedy remedy) => page.Ask(new ChoiceAsk(
+        page,
+        shell.Notation.Text("Are plug and socket dry, and is the cause found?"),
+        [
+            .. TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)),
+            Line.Of(shell.Notation.Text($"{shell.Notation.Power(remedy.PowerW ?? 0)} more on circuit {remedy.CircuitId}: first switch off what else it feeds.")),
+        ],
+        [new Row([shell.Notation.Text("No: it stays unplugged")]), new Row([shell.Notation.Text($"Yes: plug it into circuit {remedy.CircuitId}")])],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(new RunCommand.Choose(remedy), at);
+        }));
 
     // what was read or reported last
     private IEnumerable<Line> Cause(DateTimeOffset now)

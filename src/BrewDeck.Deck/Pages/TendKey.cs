@@ -17,20 +17,23 @@ internal sealed class TendKey(Shell shell, DeckPage page, Acts acts)
             shell.Say(shell.Notation.Text("Nothing is wrong that can be seen."));
             return;
         }
-        HandAct[] offered = [.. sign.Acts, HandAct.LeaveIt];
+        // what may hurt someone stands behind leaving it, never beside what is right
+        HandAct[] offered = [.. sign.Acts.Where(a => !Safety.IsUnsafe(a)), HandAct.LeaveIt, .. sign.Acts.Where(Safety.IsUnsafe)];
         page.Ask(new ChoiceAsk(
             page,
             shell.Notation.Text("What do you do?"),
             [.. Lines(sign)],
-            [.. offered.Select(a => new Row([MishapWords.Act(a, shell.Notation)]))],
+            [.. offered.Select(a => new Row([MishapWords.Act(a, shell.Notation)], Safety.IsUnsafe(a) ? Tone.Alarm : Tone.Normal))],
             (row, at) => acts.Do(new RunCommand.Tend(offered[row]), at)));
     }
 
     private IEnumerable<Line> Lines(Sign sign)
     {
-        yield return Line.Of(MishapWords.Sign(sign.Kind, sign.About, page.Brewhouse, shell.Notation));
+        yield return Line.Of(MishapWords.Sign(sign, page.Brewhouse, shell.Notation));
         if (sign.Acts.IsEmpty)
             yield return Line.Of(shell.Notation.Text("Read it first (t); then r shows the ways back to plan."));
+        foreach (var rule in MishapWords.Rules(sign.Kind, shell.Notation))
+            yield return Line.Of(rule, Tone.Warning);
         foreach (var caution in CautionWords.Of(MishapWords.CautionsOf(sign.Kind), shell.Notation))
             yield return Line.Of(caution, Tone.Warning);
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -18,13 +19,15 @@ internal abstract class TextPage(Shell shell) : Page(shell)
 
     protected virtual string Corner(DateTimeOffset now) => Shell.Notation.Clock(now.ToUnixTimeMilliseconds());
 
+    protected virtual ImmutableArray<KeyHint> Hints() => KeyMap.Hints(Context, Shell.Notation);
+
     protected abstract IEnumerable<Line> Lines(DateTimeOffset now);
 
     protected override Screen Compose(DateTimeOffset now)
     {
         var lines = Wrap.Lines(Lines(now), Math.Min(WidestText, Shell.Columns - Margin));
         _offset = Math.Clamp(_offset, 0, Math.Max(0, lines.Length - Page));
-        return new TextScreen(Title, Corner(now), lines, _offset, KeyMap.Hints(Context, Shell.Notation));
+        return new TextScreen(Title, Corner(now), lines, _offset, Hints());
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)

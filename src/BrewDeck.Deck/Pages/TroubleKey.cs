@@ -23,10 +23,10 @@ internal sealed class TroubleKey(Shell shell, DeckPage page, BrewDay day, Acts a
         page.Ask(new ChoiceAsk(
             page,
             shell.Notation.Text("What is wrong?"),
-            [],
+            [.. over.Any(t => t.Kind == TroubleKind.CircuitTripped) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [
                 .. over.Select(t => new Row([Names.Sentence(TroubleWords.Over(t, page.Brewhouse, Title, shell.Notation))])),
-                .. can.Select(t => new Row([Names.Sentence(TroubleWords.Happens(t, page.Brewhouse, Title, shell.Notation))])),
+                .. can.Select(t => new Row([Names.Sentence(TroubleWords.Happens(t, page.Brewhouse, Title, shell.Notation)), TroubleWords.Shows(t.Kind, shell.Notation)])),
             ],
             (row, at) => acts.Do(row < over.Length ? new RunCommand.Clear(over[row]) : new RunCommand.Report(can[row - over.Length]), at)));
     }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Composing;
@@ -52,7 +53,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
         shell.Say(
-            Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "." + Unread(happened, now)),
+            Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "." + Unread(happened, now) + ToTell(happened)),
             off ? Tone.Warning : Tone.Normal);
     }
 
@@ -65,6 +66,14 @@ internal sealed class Acts(Shell shell, BrewDay day)
             .SelectMany(s => moment.Unread(s!)).Select(e => ReadingWords.What(e.Kind, e.Vessel, day.Plan.Brewhouse, shell.Notation)).ToList();
         return unread.Count == 0 ? "" : shell.Notation.Text($" Not read yet: {string.Join(", ", unread)}; a digit takes it.");
     }
+
+    /// <summary>What hands have done at the plant the deck does not know of: how it is told.</summary>
+    private string ToTell(IReadOnlyList<RunEvent> happened) => happened[0] switch
+    {
+        HandsActed { Act: HandAct.TurnDown } => shell.Notation.Text(" Then read the kettle (t): what went over is gone."),
+        HandsActed when Possible.Standing(day.State).Any() => shell.Notation.Text(" f tells when it is over."),
+        _ => "",
+    };
 
     // read while doughing in, a mash can be mended only once it rests
     private bool BeginsRest(IReadOnlyList<RunEvent> happened) =>
@@ -94,7 +103,8 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private void TellTrouble(Trouble trouble, DateTimeOffset now)
     {
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r shows ways on.");
-        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{ways}", Tone.Warning);
+        var over = trouble.CanEnd ? shell.Notation.Text(" f tells when it is over.") : "";
+        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{over}{ways}", Tone.Warning);
     }
 
     /// <summary>A level in a fill: not what the tap should have given by now is of use, but what it still has to give.</summary>

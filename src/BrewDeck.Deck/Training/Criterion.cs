@@ -41,11 +41,11 @@ public abstract record Criterion
             debrief.Pitched && Math.Abs(debrief.Result.FermenterL - debrief.Plan.FermenterL) <= Litres;
     }
 
-    /// <summary>Something was done about a mishap within so many minutes of the moment when it could be seen, and not just leaving it.</summary>
+    /// <summary>Something was done about a mishap within so many minutes of the moment when it could be seen, and neither just leaving it nor what may hurt someone.</summary>
     public sealed record Met(MishapKind Kind, double Minutes) : Criterion
     {
         public override bool Holds(RunState state, Debrief debrief) => debrief.Mishaps.Any(m => m.Mishap.Kind == Kind
-            && m is { SeenS: { } seen, ActedS: { } acted } && acted - seen <= 60 * Minutes && m.Chosen?.Answer != Answer.Leave);
+            && m is { SeenS: { } seen, ActedS: { } acted } && acted - seen <= 60 * Minutes && m.Chosen?.Answer != Answer.Leave && m.Chosen is not { Safe: false });
     }
 
     public sealed record SpiltAtMost(double Litres) : Criterion

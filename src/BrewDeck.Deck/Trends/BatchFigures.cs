@@ -10,7 +10,11 @@ namespace BrewDeck.Deck.Trends;
 /// <summary>A figure of a batch that is followed over batches.</summary>
 /// <param name="Name">Stable, snake_case with its unit.</param>
 /// <param name="Format">For people.</param>
-public sealed record TrendFigure(string Name, string Format, Func<RunState, double?> Of);
+public sealed record TrendFigure(string Name, string Format, Func<RunState, double?> Of)
+{
+    /// <summary>What the day was off its plan by: nought is where it should lie.</summary>
+    public bool AgainstPlan { get; init; }
+}
 
 /// <summary>What one batch gives to the trends: measured, never the model's word; null where it was not measured.</summary>
 public static class BatchFigures
@@ -23,17 +27,17 @@ public static class BatchFigures
     public static ImmutableArray<TrendFigure> All { get; } =
     [
         Figure("efficiency_percent", "0.0", EfficiencyPercent),
-        Figure("gravity_off_points", "0.0", s => s.Ferment.MeasuredOriginalSg is { } og ? 1000 * (og - s.Plan!.Totals.OriginalGravitySg) : null),
-        Figure("evaporation_kg_per_h", "0.00", s => BoiledOff.Of(s)?.KgPerH),
+        Figure("gravity_off_points", "0.0", s => s.Ferment.MeasuredOriginalSg is { } og ? 1000 * (og - s.Plan!.Totals.OriginalGravitySg) : null) with { AgainstPlan = true },
+        Figure("evaporation_kg_per_h", "0.00", s => BoiledOff.Of(s) is { LeftOut: null } off ? off.KgPerH : null),
         Figure("heat_up_kw", "0.00", HeatUpKw),
         Figure("runoff_l_per_min", "0.00", RunoffLPerMin),
         Figure("attenuation_percent", "0.0", s => 100 * FermentFigures.Of(s.Ferment)?.AttenuationFraction.P50),
-        Figure("day_late_min", "0", DayLateMin),
-        Figure("hot_liquor_lost_min", "0", s => LostMin(s, UnitProcedure.HotLiquor)),
-        Figure("mash_lost_min", "0", s => LostMin(s, UnitProcedure.Mash)),
-        Figure("lauter_lost_min", "0", s => LostMin(s, UnitProcedure.Lauter)),
-        Figure("boil_lost_min", "0", s => LostMin(s, UnitProcedure.Boil)),
-        Figure("cool_lost_min", "0", s => LostMin(s, UnitProcedure.Cool)),
+        Figure("day_late_min", "0.0", DayLateMin) with { AgainstPlan = true },
+        Figure("hot_liquor_lost_min", "0.0", s => LostMin(s, UnitProcedure.HotLiquor)),
+        Figure("mash_lost_min", "0.0", s => LostMin(s, UnitProcedure.Mash)),
+        Figure("lauter_lost_min", "0.0", s => LostMin(s, UnitProcedure.Lauter)),
+        Figure("boil_lost_min", "0.0", s => LostMin(s, UnitProcedure.Boil)),
+        Figure("cool_lost_min", "0.0", s => LostMin(s, UnitProcedure.Cool)),
     ];
 
     /// <param name="key">See <see cref="TrendFigure.Name"/>.</param>
@@ -53,7 +57,7 @@ public static class BatchFigures
 
     /// <summary>Hot wort into the kettle over the time of the lauter.</summary>
     private static double? RunoffLPerMin(RunState state) =>
-        state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Lauter && s.Status == RunStatus.Complete) is { StartedMs: { } from, EndedMs: { } to } lauter && to > from
+        state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Lauter && s.Status == RunStatus.Complete) is { StartedMs: { } from, EndedMs: { } to } lauter && to > from && Spoiling.OfTimed(state, lauter) is null
             && state.Readings.LastOrDefault(r => r.StepId == lauter.Spec.Id && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == lauter.Spec.To) is { } level
             ? level.Reading.Value / ((to - from) / 60_000.0)
             : null;
@@ -65,7 +69,7 @@ public static class BatchFigures
     private static double? HeatUpKw(RunState state)
     {
         var step = state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.HeatStrike && s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null });
-        if (step is null || state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == step.Spec.Id) is not { } planned
+        if (step is null || Spoiling.OfTimed(state, step) is not null || state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == step.Spec.Id) is not { } planned
             || Read(state, step.Spec.Vessel, step.StartedMs!.Value, step.EndedMs!.Value) is not { } end)
             return null;
         var from = (Read(state, step.Spec.Vessel, step.StartedMs.Value - JustBeforeMs, step.StartedMs.Value) ?? Read(state, "source", long.MinValue, step.StartedMs.Value))

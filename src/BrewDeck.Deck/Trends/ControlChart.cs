@@ -18,6 +18,12 @@ public sealed record ControlChart(double Centre, double Lower, double Upper, Imm
 
     private const int Run = 8;
 
+    /// <summary>Number of values.</summary>
+    public int Count { get; init; }
+
+    /// <summary>The centre is farther from nought than chance brings the mean of so many values: three of its standard deviations.</summary>
+    public bool IsOffNought => Math.Abs(Centre) * Math.Sqrt(Count) > Upper - Centre;
+
     /// <summary>Fewer values have no limits worth drawing: common practice.</summary>
     public const int Fewest = 6;
 
@@ -32,7 +38,10 @@ public sealed record ControlChart(double Centre, double Lower, double Upper, Imm
         return new(
             centre, centre - reach, centre + reach,
             [.. points.Where(p => Math.Abs(p.Value - centre) > reach)],
-            [.. Shifts(points, centre)]);
+            [.. Shifts(points, centre)])
+        {
+            Count = points.Count,
+        };
     }
 
     private static IEnumerable<TrendPoint> Shifts(IReadOnlyList<TrendPoint> points, double centre)

@@ -10,7 +10,7 @@ public static class BatchText
 {
     /// <param name="state">The fold of <paramref name="events"/>.</param>
     public static ImmutableArray<Line> Lines(IReadOnlyList<RunEvent> events, RunState state, Notation notation) => state.Plan is { } plan
-        ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation), .. FermentWords.Lines(state.Ferment, notation)]
+        ? [.. Head(events, state, plan, notation), .. Steps(state, plan, notation), .. In(state, notation), .. Readings(state, plan, notation), .. Remedies(state, plan, notation), .. Notes(state, notation), .. FermentWords.Lines(state.Ferment, notation)]
         : [Line.Of(notation.Text("This batch holds no plan."))];
 
     private static IEnumerable<Line> Head(IReadOnlyList<RunEvent> events, RunState state, Plan plan, Notation notation)
@@ -52,6 +52,10 @@ public static class BatchText
         { StartedMs: { } from } when run.Status != RunStatus.Skipped => $"{notation.Clock(from)} {Names.Status(run.Status, notation)}",
         _ => Names.Status(run.Status, notation),
     };
+
+    private static IEnumerable<Line> In(RunState state, Notation notation) => Part(notation.Text("What went in"), WentIn.Of(state).Select(w => new Line([
+        new Span($"  {(w.Step.EndedMs is { } at ? notation.Clock(at) : ""),-5}  ", Tone.Muted),
+        new Span(w.IsOff ? WentInWords.Off(w, notation) : Charges.One(w.Charge, notation), w.IsOff ? Tone.Warning : Tone.Normal)])));
 
     private static IEnumerable<Line> Readings(RunState state, Plan plan, Notation notation) => Part(notation.Text("Readings"), state.Readings.Select(r => new Line([
         new Span($"  {notation.Clock(r.AtMs)}  ", Tone.Muted),

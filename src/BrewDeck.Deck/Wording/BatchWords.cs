@@ -20,6 +20,6 @@ public static class BatchWords
                 _ => notation.Text("the newest first"),
             },
         ];
-        return notation.Text($"Listed: {string.Join(", ", parts.Where(p => p is not null))}.");
+        return notation.Text($"Listed: {string.Join(", ", parts.Where(p => p is not null))}. r: other kinds.");
     }
 }

@@ -21,7 +21,7 @@ public static class Charges
     public static string One(Charge charge, Notation notation) =>
         $"{Amount(charge, notation)} {Name(charge, notation)}{(charge.ForStepId == "liquor.treat-sparge" ? notation.Text(" (sparge liquor)") : "")}";
 
-    private static string Name(Charge charge, Notation notation) => charge.Kind switch
+    public static string Name(Charge charge, Notation notation) => charge.Kind switch
     {
         ChargeKind.Salt when Enum.TryParse<BrewingSalt>(charge.Name, out var salt) => WaterWords.Salt(salt, notation),
         ChargeKind.Acid when Enum.TryParse<AcidKind>(charge.Name, out var acid) =>

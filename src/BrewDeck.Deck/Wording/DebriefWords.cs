@@ -9,87 +9,94 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>A rehearsed day looked back at, as text.</summary>
 public static class DebriefWords
 {
-    /// <param name="readings">What was read that day: the brewer knew no more.</param>
-    public static ImmutableArray<Line> Lines(Debrief debrief, IReadOnlyList<TakenReading> readings, Notation notation) =>
+    /// <param name="day">The fold of the day: what was read, what went in, how long it took.</param>
+    /// <param name="said">What the deck last reckoned with.</param>
+    public static ImmutableArray<Line> Lines(Debrief debrief, RunState day, Outlook said, Notation notation) =>
     [
-        .. Figures(debrief, readings, notation),
-        .. debrief.Mishaps.SelectMany(m => Mishap(m, notation)),
+        .. Figures(debrief, day, said, notation),
+        .. debrief.Mishaps.SelectMany(m => MishapDebriefWords.Lines(m, notation)),
         .. debrief.Mishaps.IsEmpty ? new[] { Line.Of(""), Line.Of(notation.Text("Nothing went wrong on purpose that day.")) } : [],
+        .. debrief.Mishaps.Any(m => m.Chosen is not null)
+            ? [Line.Of(""), Line.Of(notation.Text("Each other answer was brewed to the end as if given when it could first be seen, with no remedy for later readings."), Tone.Muted)]
+            : Array.Empty<Line>(),
+        .. Besides(day, notation),
     ];
 
-    private static IEnumerable<Line> Figures(Debrief debrief, IReadOnlyList<TakenReading> readings, Notation notation)
+    internal static string Ibu(double ibu, Notation notation) => notation.Number(ibu, "0") + " IBU";
+
+    private static IEnumerable<Line> Figures(Debrief debrief, RunState day, Outlook said, Notation notation)
     {
         var (plan, result) = (debrief.Plan, debrief.Result);
-        yield return Line.Of(notation.Text("                   plan       read       in the vessel (truth of the rehearsal)"), Tone.Strong);
+        yield return Line.Of(Columns("", notation.Text("plan"), notation.Text("read"), notation.Text("the deck reckoned"), notation.Text("in truth")), Tone.Strong);
         if (!debrief.Pitched)
         {
             yield return Line.Of(notation.Text($"  day              {Durations.Short(plan.FinishS),-10} ended after {Durations.Short(result.FinishS)}, not pitched"), Tone.Warning);
         }
         else
         {
-            yield return Figure(notation.Text("gravity"), notation.Gravity(plan.OriginalGravitySg), Read(ReadingKind.Gravity, readings, notation), notation.Gravity(result.OriginalGravitySg));
-            yield return Figure(notation.Text("into fermenter"), notation.Volume(plan.FermenterL), Read(ReadingKind.Volume, readings, notation), notation.Volume(result.FermenterL));
-            yield return Figure(notation.Text("bitterness"), Ibu(plan, notation), "", Ibu(result, notation));
-            yield return Figure(notation.Text("pitched at"), notation.Temp(plan.PitchC), Read(ReadingKind.Temperature, readings, notation), notation.Temp(result.PitchC));
-            yield return Figure(notation.Text("day"), Durations.Short(plan.FinishS), "", Durations.Short(result.FinishS));
+            foreach (var row in Rows(plan, result, day.Readings, said, notation))
+                yield return Figure(row, notation);
+            yield return Line.Of(Columns(notation.Text("day"), Durations.Short(plan.FinishS), "", "", Durations.Short(result.FinishS)));
         }
-        yield return Line.Of(notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average."));
+        yield return Line.Of(notation.Text("  In truth: what the rehearsal's vessels held; on a real day nobody knows it."), Tone.Muted);
+        yield return Line.Of(notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
         if (result.SpiltL > 0)
             yield return Line.Of(notation.Text($"  {notation.Volume(result.SpiltL)} of wort boiled over."), Tone.Warning);
     }
 
-    private static IEnumerable<Line> Mishap(MishapDebrief m, Notation notation)
+    /// <summary>A figure of the day.</summary>
+    private sealed record Row(string Name, Func<double, string> Value, double Plan, TakenReading? Read, Figure Said, double Truth);
+
+    private static IEnumerable<Row> Rows(DayResult plan, DayResult result, IReadOnlyList<TakenReading> readings, Outlook said, Notation notation) =>
+    [
+        new(notation.Text("gravity"), notation.Gravity, plan.OriginalGravitySg, Last(ReadingKind.Gravity, readings), said.OriginalGravitySg, result.OriginalGravitySg),
+        new(notation.Text("into fermenter"), notation.Volume, plan.FermenterL, Last(ReadingKind.Volume, readings), said.FermenterL, result.FermenterL),
+        new(notation.Text("bitterness"), ibu => Ibu(ibu, notation), plan.BitternessIbu, null, said.BitternessIbu, result.BitternessIbu),
+        new(notation.Text("pitched at"), notation.Temp, plan.PitchC, Last(ReadingKind.Temperature, readings), said.PitchC, result.PitchC),
+    ];
+
+    /// <summary>With a word where the truth lies outside what the deck thought likely.</summary>
+    private static Line Figure(Row row, Notation notation)
     {
-        yield return Line.Of("");
-        yield return Line.Of($"{Names.Sentence(MishapWords.Name(m.Mishap.Kind, notation))}, {MishapWords.Severity(m.Mishap.Severity, notation)}", Tone.Strong);
-        yield return Line.Of("  " + When(m, notation));
-        if (m.Chosen is not { } chosen || m.Best is not { } best)
-            yield break;
-        yield return Line.Of(notation.Text($"  done: {Tried(chosen, notation)}"));
-        yield return Line.Of(notation.Text($"  best: {Tried(best, notation)}"));
-        foreach (var other in m.Tried.Skip(1).Where(t => t.Answer != chosen.Answer))
-            yield return Line.Of(notation.Text($"  else: {Tried(other, notation)}"), Tone.Muted);
-        yield return Line.Of("  " + Cost(chosen, best, notation), chosen.Loss - best.Loss < Noticeable ? Tone.Normal : Tone.Warning);
+        var band = row.Said is { P10: { } low, P90: { } high } ? $" ({Bare(row.Value(low))}..{row.Value(high)})" : "";
+        var beside = IsBeside(row);
+        return Line.Of(
+            Columns(row.Name, row.Value(row.Plan), row.Read is null ? "-" : row.Value(row.Read.Reading.Value), row.Value(row.Said.P50) + band, row.Value(row.Truth))
+            + (beside ? "  " + notation.Text("outside its band") : ""),
+            beside ? Tone.Warning : Tone.Normal);
     }
 
-    /// <summary>Below half a point two days are the same to a brewer.</summary>
-    private const double Noticeable = 0.5;
+    /// <summary>The unit stands once, behind the upper end.</summary>
+    private static string Bare(string value) => value.Split(' ')[0];
 
-    private static string When(MishapDebrief m, Notation notation) => m switch
+    /// <summary>As it reads, and not by what rounding hides.</summary>
+    private static bool IsBeside(Row row) => row.Said is { P10: { } low, P90: { } high } && (row.Truth < low || row.Truth > high)
+        && row.Value(row.Truth) != row.Value(low) && row.Value(row.Truth) != row.Value(high);
+
+    private static string Columns(string name, string plan, string read, string said, string truth) => $"  {name,-15} {plan,-9} {read,-9} {said,-23} {truth}".TrimEnd();
+
+    /// <summary>The last one in the fermenter.</summary>
+    private static TakenReading? Last(ReadingKind kind, IReadOnlyList<TakenReading> readings) =>
+        readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId);
+
+    /// <summary>What moved the day beside the mishaps: other amounts than planned, and the steps that took longest beyond their plan.</summary>
+    private static IEnumerable<Line> Besides(RunState day, Notation notation)
     {
-        { AtS: null } => notation.Text("The day did not come to it."),
-        { SeenS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}; the day ended before it could be seen."),
-        { ActedS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}; nobody did anything about it."),
-        _ => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}, met {Durations.Short(m.ActedS.Value - m.SeenS.Value)} later."),
-    };
-
-    private static string Tried(TriedAnswer tried, Notation notation) =>
-        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {Ibu(tried.Gives, notation)}, {Durations.Short(tried.Gives.FinishS)}.";
-
-    private static string Cost(TriedAnswer chosen, TriedAnswer best, Notation notation)
-    {
-        if (chosen.Loss - best.Loss < Noticeable)
-            return notation.Text("Nothing would have been noticeably better.");
-        var (c, b) = (chosen.Gives, best.Gives);
-        return notation.Text("Against the best: ")
-            + $"{Signed((c.FinishS - b.FinishS) / 60, "0", notation)} min, {Signed(c.FermenterL - b.FermenterL, "0.0", notation)} L, "
-            + notation.Text($"{Signed(1000 * (c.OriginalGravitySg - b.OriginalGravitySg), "0.0", notation)} gravity points, mash {notation.Kelvin(c.MashOffK)} off its rests instead of {notation.Kelvin(b.MashOffK)}.");
+        var lines = WentIn.Of(day).Where(w => w.IsOff).Select(w => WentInWords.Off(w, notation)).Concat(Late(day, notation)).ToList();
+        return lines.Count == 0 ? [] : [Line.Of(""), Line.Of(notation.Text("What else moved the day"), Tone.Strong), .. lines.Select(l => Line.Of("  " + l))];
     }
 
-    /// <summary>What is rounded to nothing is no loss: it has no minus.</summary>
-    private static string Signed(double value, string format, Notation notation)
-    {
-        var digits = notation.Number(Math.Abs(value), format);
-        return (value < 0 && digits.AsSpan().ContainsAnyInRange('1', '9') ? "−" : "+") + digits;
-    }
+    /// <summary>Less is the pace of the hands.</summary>
+    private const double LateS = 600;
 
-    private static Line Figure(string name, string plan, string read, string result) => Line.Of($"  {name,-16} {plan,-10} {read,-10} {result}");
+    private const int MostLate = 5;
 
-    /// <summary>The last one in the fermenter; a dash when nobody took one.</summary>
-    private static string Read(ReadingKind kind, IReadOnlyList<TakenReading> readings, Notation notation) =>
-        readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId) is { } last
-            ? ReadingWords.Value(kind, last.Reading.Value, notation)
-            : "-";
-
-    private static string Ibu(DayResult day, Notation notation) => notation.Number(day.BitternessIbu, "0") + " IBU";
+    private static IEnumerable<string> Late(RunState day, Notation notation) => day.Steps
+        .Where(s => s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null })
+        .Select(s => (Run: s, Planned: day.Plan!.Steps.FirstOrDefault(p => p.Spec.Id == s.Spec.Id)?.DurationS, TookS: (s.EndedMs!.Value - s.StartedMs!.Value) / 1000.0))
+        .Where(s => s.TookS - (s.Planned ?? 0) >= LateS)
+        .OrderByDescending(s => s.TookS - (s.Planned ?? 0)).Take(MostLate)
+        .Select(s => s.Planned is { } planned
+            ? notation.Text($"{StepTitles.Of(s.Run, day.Plan!, notation)}: took {Durations.Short(s.TookS)}, planned {Durations.Short(planned)}.")
+            : notation.Text($"{StepTitles.Of(s.Run, day.Plan!, notation)}: took {Durations.Short(s.TookS)}, put in by a remedy."));
 }

@@ -16,11 +16,21 @@ public static class HandsWords
         [notation.Text("All heat and pumps off, at the breaker too; then shut the valves."), notation.Text("It stays scalding for hours: let it cool before you empty and clean.")];
 
     /// <summary>What the day gave, and that the batch goes on.</summary>
-    public static ImmutableArray<string> DayOver(Outlook gave, Notation notation) =>
+    /// <param name="readings">What was read is said before what is reckoned.</param>
+    public static ImmutableArray<string> DayOver(Outlook gave, IReadOnlyList<TakenReading> readings, Notation notation) =>
     [
-        notation.Text($"{notation.Volume(gave.FermenterL.P50)} at {notation.Gravity(gave.OriginalGravitySg.P50)} in the fermenter, {notation.Number(gave.BitternessIbu.P50, "0")} IBU reckoned."),
+        notation.Text($"{Read(ReadingKind.Volume, gave.FermenterL.P50, readings, notation)} at {Read(ReadingKind.Gravity, gave.OriginalGravitySg.P50, readings, notation)} in the fermenter, {notation.Number(gave.BitternessIbu.P50, "0")} IBU reckoned."),
         notation.Text("Leave with q: a new plan, the logbook, the report of this batch."),
     ];
+
+    private static string Read(ReadingKind kind, double reckoned, IReadOnlyList<TakenReading> readings, Notation notation)
+    {
+        var said = ReadingWords.Value(kind, reckoned, notation);
+        return readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId) is { } last
+            && ReadingWords.Value(kind, last.Reading.Value, notation) is var read && read != said
+            ? notation.Text($"{read} read ({said} reckoned)")
+            : said;
+    }
 
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
         [.. HoseWords.Of(step, plan, notation), .. Does(step, plan, notation)];

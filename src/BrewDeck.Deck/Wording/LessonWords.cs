@@ -15,7 +15,7 @@ public static class LessonWords
     public static string Name(LessonParameter parameter, Brewhouse house, Notation notation) => parameter.Stem switch
     {
         "conversion_yield" => notation.Text("conversion yield"),
-        "sparge_stages" => notation.Text("washing stages of the sparge"),
+        "sparge_stages" => notation.Text("washing of the sparge, in stages"),
         "grain_absorption" => notation.Text("grain absorption"),
         "evaporation" => notation.Text("evaporation"),
         "runoff" => notation.Text("run-off"),
@@ -54,6 +54,8 @@ public static class LessonWords
             lines.Add(Line.Of(notation.Text($"80 % band {Band(lesson, notation)}, from {Counts.Batches(lesson.Band.Batches, notation)}.")));
         if (lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves)
             lines.Add(Line.Of(Stays(lesson, notation)));
+        if (lesson.Parameter.Id == LessonParameters.SpargeStages)
+            lines.Add(Line.Of(notation.Text("How well the sparge rinses: so many perfect rinsings one after another would bring as much. Even and slow brings more."), Tone.Muted));
         if (!lesson.EnoughData)
             lines.Add(Line.Of(TooFew(lesson, notation), Tone.Muted));
         if (lesson.CanBeAccepted && FigureWords.Moved(effect, notation) is { Length: > 0 } moved)
@@ -78,7 +80,7 @@ public static class LessonWords
     }
 
     private static string Stays(Lesson lesson, Notation notation) => lesson.CanBeAccepted
-        ? notation.Text("No reason to change the number. Your days differ less than was thought: accept it for narrower bands.")
+        ? notation.Text("No reason to change the number. Your days differ less than was thought: accepted, the number stays and the bands of the next plans become narrower.")
         : notation.Text("No reason to change: the band holds it.");
 
     private static string TooFew(Lesson lesson, Notation notation) => lesson.Band.Batches < Lesson.FewestBatches
@@ -88,9 +90,22 @@ public static class LessonWords
     private static Line Of(LessonParameter parameter, Evidence e, Notation notation) => new(
     [
         new Span(notation.Text($"batch {e.Batch}: "), Tone.Muted),
+        .. e.LeftOut is { } why ? [new Span(notation.Text($"left out, {Why(why, notation)}: "), Tone.Warning)] : Array.Empty<Span>(),
         new Span(e.IsUpperLimit ? notation.Text($"at most {Value(parameter, e.Value, notation)}") : Value(parameter, e.Value, notation)),
         new Span(notation.Text(" from ") + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
     ]);
+
+    /// <summary>Why a batch says nothing of a number.</summary>
+    private static string Why(Spoilt why, Notation notation) => why switch
+    {
+        Spoilt.BoiledOver => notation.Text("boiled over"),
+        Spoilt.RunOffStuck => notation.Text("stuck run-off"),
+        Spoilt.BoilStopped => notation.Text("the boil stopped"),
+        Spoilt.WithoutPower => notation.Text("not all the power"),
+        Spoilt.Held => notation.Text("on hold in between"),
+        Spoilt.Late => notation.Text("read or struck late"),
+        _ => notation.Text("a mishap in it"),
+    };
 
     // a rate or a duration in hours keeps its unit as it is
     private static string Shown(DrivingReading r, Notation notation) => r.What.EndsWith("_per_min", StringComparison.Ordinal)

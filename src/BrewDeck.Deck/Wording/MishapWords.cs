@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
@@ -30,13 +31,16 @@ public static class MishapWords
     };
 
     /// <summary>What a brewer would see or hear: never the name of what is wrong.</summary>
-    /// <param name="about">Vessel or circuit that it shows at.</param>
-    public static string Sign(MishapKind kind, string about, Brewhouse brewhouse, Notation notation) => kind switch
+    public static string Sign(Sign sign, Brewhouse brewhouse, Notation notation) => sign is { Kind: MishapKind.BoilOver, Worse: true }
+        ? notation.Text("Foam and wort run over the rim of the kettle: stand back.")
+        : Sign(sign.Kind, sign.About, brewhouse, notation);
+
+    private static string Sign(MishapKind kind, string about, Brewhouse brewhouse, Notation notation) => kind switch
     {
         MishapKind.ColdStrike => notation.Text($"The dial of {Names.The(brewhouse, about, notation)} falls as the liquor moves, and the tun reads low. Read it."),
         MishapKind.ThickMash => notation.Text("The paddle stands up in the mash, and there are dry lumps; the liquor tank's glass stands too high."),
         MishapKind.StuckBed => notation.Text("The run-off thins to a trickle, and the pump's hose pulls flat."),
-        MishapKind.TrippedCircuit => notation.Text($"A click, and the heater's lamp is out: the breaker of circuit {about} has fallen. Its plug is wet."),
+        MishapKind.TrippedCircuit => notation.Text($"A click, and the heater's lamp is out: the breaker of circuit {about} has tripped. Its plug is wet."),
         MishapKind.FailedElement => notation.Text($"{Names.Sentence(Names.The(brewhouse, about, notation))} sings less, and its ammeter stands far below the usual."),
         MishapKind.PumpLostPrime => notation.Text("The pump whines, and nothing moves in the hose."),
         MishapKind.BoilOver => notation.Text("Foam climbs, a hand's width below the rim of the kettle."),
@@ -52,14 +56,14 @@ public static class MishapWords
         HandAct.PumpOver => notation.Text("Pump over the liquor that stayed behind, and stir"),
         HandAct.RakeBed => notation.Text("Close the tun, loosen the bed with the rake, let it settle"),
         HandAct.RunSlower => notation.Text("Half close the run-off and wait"),
-        HandAct.ResetBreaker => notation.Text("Switch the breaker on again"),
-        HandAct.DryAndReset => notation.Text("Unplug, dry the plug, then switch the breaker on"),
+        HandAct.ResetBreaker => notation.Text("Switch the breaker on with the plug wet: it may kill"),
+        HandAct.DryAndReset => notation.Text("Breaker off, unplug, dry plug and socket; plug in, breaker on"),
         HandAct.CoverKettle => notation.Text("Cover most of the kettle, so that the heat left boils it"),
         HandAct.PrimePump => notation.Text("Stop the pump, fill its line, start it again"),
         HandAct.CarryByJug => notation.Text("Carry it over by jug"),
-        HandAct.TurnDown => notation.Text("Heat down, cold water on the foam"),
+        HandAct.TurnDown => notation.Text("Heat down, cold water on the foam; up again when it has fallen"),
         HandAct.AddRestOfGrist => notation.Text("Stir in the rest of the grist"),
-        HandAct.FlushChiller => notation.Text("Stop, flush the chiller backwards, tap fully open"),
+        HandAct.FlushChiller => notation.Text("Stop the wort, flush the water side backwards, tap fully open"),
         HandAct.RunWarmer => notation.Text("Let the wort out of the chiller warmer"),
         HandAct.CoolSample => notation.Text("Cool the sample to 20 °C, then read it"),
         _ => Names.Plainly(act.ToString()),
@@ -68,8 +72,17 @@ public static class MishapWords
     public static string Answer(Answer answer, Notation notation) => answer switch
     {
         { Act: { } act } => Act(act, notation),
-        { Remedy: { } remedy } => Names.Sentence(Names.Spaced(remedy.ToString())),
+        { Remedy: { } remedy } => notation.Text($"{RemedyWords.Name(remedy, notation)} (remedy)"),
         _ => notation.Text("Go on from the record"),
+    };
+
+    /// <summary>What holds whatever is chosen; empty: nothing beyond the cautions.</summary>
+    public static ImmutableArray<string> Rules(MishapKind kind, Notation notation) => kind switch
+    {
+        MishapKind.TrippedCircuit => TroubleWords.OfCurrent(notation),
+        MishapKind.SlowChiller => [notation.Text("The wort side is sanitised: no tap water into it.")],
+        MishapKind.BoilOver => [notation.Text("Afterwards read the kettle (t): what went over is gone.")],
+        _ => [],
     };
 
     /// <summary>Dangers of what is wrong and of mending it.</summary>

@@ -28,7 +28,7 @@ public static class RemedyWords
         RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
         RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
         RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
-        RemedyKind.OtherCircuit => notation.Text($"Plug it into circuit {remedy.CircuitId}"),
+        RemedyKind.OtherCircuit => notation.Text($"Once it is dry, plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
         RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less: a smaller batch"),
         RemedyKind.AddNow => notation.Text($"Add it now: {notation.Grams(remedy.Amount)}"),
@@ -48,6 +48,19 @@ public static class RemedyWords
         ImmutableArray<Charge> hops = [.. remedy.Replace.SelectMany(s => s.Charges).Where(c => c.Kind == ChargeKind.Hop)];
         return hops.Length <= StepTitles.MostNamed ? Charges.All(hops, notation) : notation.Text($"{notation.Grams(remedy.Amount)} in all");
     }
+
+    /// <summary>What it is, whatever its amount.</summary>
+    public static string Name(RemedyKind kind, Notation notation) => kind switch
+    {
+        RemedyKind.HeatMash => notation.Text("Heat the mash"),
+        RemedyKind.AddHotWater => notation.Text("Add boiling water to the mash"),
+        RemedyKind.RestBed => notation.Text("Let the bed rest, then run off slowly"),
+        RemedyKind.Underlet => notation.Text("Underlet the bed with hot liquor"),
+        RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
+        RemedyKind.OtherCircuit => notation.Text("Plug it into another circuit"),
+        RemedyKind.LeaveIt => notation.Text("Leave it"),
+        _ => Names.Sentence(Names.Spaced(kind.ToString())),
+    };
 
     private static bool Coil(Brewhouse brewhouse) => brewhouse.Chiller.Kind == ChillerKind.Immersion;
 

@@ -29,8 +29,13 @@ public static class TrendWords
     {
         var outside = chart.Outside.TakeLast(MostNamed).Select(p => notation.Text($"batch {p.Batch} outside ({Say(p.Value, figure, notation)})"));
         var shifted = chart.Shifted.TakeLast(1).Select(p => notation.Text($"eight or more on one side up to batch {p.Batch}"));
-        return string.Join(", ", outside.Concat(shifted));
+        return string.Join(", ", outside.Concat(shifted).Concat(Biased(chart, figure, notation)));
     }
+
+    /// <summary>The plan misses the same way each time: no single batch stands out, and yet something is to be learned.</summary>
+    private static IEnumerable<string> Biased(ControlChart chart, TrendFigure figure, Notation notation) => !figure.AgainstPlan || !chart.IsOffNought
+        ? []
+        : [chart.Centre > 0 ? notation.Text($"on average {Say(chart.Centre, figure, notation)} above the plan (see the lessons)") : notation.Text($"on average {Say(-chart.Centre, figure, notation)} below the plan (see the lessons)")];
 
     public static string Say(double value, TrendFigure figure, Notation notation) => notation.Number(value, figure.Format);
 

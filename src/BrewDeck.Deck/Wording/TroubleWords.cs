@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Running.Troubles;
 
@@ -14,6 +15,7 @@ public static class TroubleWords
         TroubleKind.ElementFailed => notation.Text($"{Element(trouble.About, brewhouse, notation)} does not heat"),
         TroubleKind.BoilInterrupted => notation.Text("the boil has stopped"),
         TroubleKind.AdditionMissed => notation.Text($"forgotten: {titleOf(trouble.About)}"),
+        TroubleKind.BoiledOver => notation.Text("wort has boiled over"),
         _ => Names.Plainly(trouble.Kind.ToString()),
     };
 
@@ -35,8 +37,28 @@ public static class TroubleWords
         TroubleKind.ElementFailed => notation.Text("Switch it off at the breaker; touch nothing in the vessel while it is live."),
         TroubleKind.BoilInterrupted => notation.Text("Before it boils again: stir first, it may rise suddenly."),
         TroubleKind.AdditionMissed => notation.Text("If it goes in now: slowly, it foams."),
+        TroubleKind.BoiledOver => notation.Text("Heat down, stand back. When the foam has fallen, heat up again and read the kettle (t): what went over is gone."),
         _ => "",
     };
+
+    /// <summary>How it is told from the others of the list.</summary>
+    public static string Shows(TroubleKind kind, Notation notation) => kind switch
+    {
+        TroubleKind.RunoffStuck => notation.Text("a trickle, the hose flat"),
+        TroubleKind.CircuitTripped => notation.Text("breaker down, lamp out"),
+        TroubleKind.ElementFailed => notation.Text("breaker up, lamp lit, no heat"),
+        TroubleKind.BoilInterrupted => notation.Text("it no longer rolls, and no breaker is down"),
+        TroubleKind.AdditionMissed => notation.Text("marked as added, still in its tub"),
+        TroubleKind.BoiledOver => notation.Text("foam or wort over the rim"),
+        _ => "",
+    };
+
+    /// <summary>Before a hand goes to a plug or a breaker that has tripped.</summary>
+    public static ImmutableArray<string> OfCurrent(Notation notation) =>
+    [
+        notation.Text("Breaker off before a plug is touched; dry plug and socket, and find out why it tripped."),
+        notation.Text("If it trips again: stop, and get a licensed electrician. Local codes come first."),
+    ];
 
     private static string Element(string about, Brewhouse brewhouse, Notation notation) => Trouble.ElementOf(about) is var (vessel, number)
         ? notation.Text($"element {number} of {Names.The(brewhouse, vessel, notation)}")

@@ -29,6 +29,9 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     /// <summary>How far the mash has been off its rests, mean over their time, K; 0 before the first.</summary>
     public double MashOffK => _restS > 0 ? _offKS / _restS : 0;
 
+    /// <summary>The farthest that it was off, K.</summary>
+    public double MashWorstK { get; private set; }
+
     public void Started(Order order)
     {
         mishaps.Starting(order);
@@ -160,11 +163,23 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
                 if (!job.Active)
                     continue;
                 _acts.Watch(job);
-                if (job.Order is { Kind: StepKind.Rest, TargetC: { } wanted })
-                    (_offKS, _restS) = (_offKS + piece * Math.Abs(plant.Tun.TempC - wanted), _restS + piece);
+                // heated back to its rest, the mash is off it as well
+                if (job.Order is { Kind: StepKind.Rest or StepKind.HeatMash, TargetC: { } wanted })
+                    Off(Math.Abs(plant.Tun.TempC - wanted), piece);
             }
         }
     }
+
+    private void Off(double kelvin, double seconds)
+    {
+        (_offKS, _restS) = (_offKS + seconds * kelvin, _restS + seconds);
+        MashWorstK = Math.Max(MashWorstK, kelvin);
+    }
+
+    /// <summary>Dug out or washed: what the vessel last held is gone.</summary>
+    public bool IsClean(string vessel) =>
+        _jobs.Values.Any(j => j.Ended && j.Order.Kind == StepKind.Clean && j.Order.Spec.Vessel == vessel)
+        && !_jobs.Values.Any(j => j.Active && (j.Order.Spec.Vessel == vessel || j.Order.Spec.To == vessel));
 
     /// <summary>The plant has really reached what the step asks for, its time is over, or waiting longer would be hopeless.</summary>
     public bool IsDone(string stepId) =>

@@ -17,6 +17,8 @@ internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(m
 
     private double _upS = double.NaN, _share = 1;
 
+    public override bool Worse => OverS > 0;
+
     public override ImmutableArray<HandAct> Acts => [HandAct.TurnDown];
 
     /// <summary>Holding the step turns its heat off: that helps as well.</summary>
@@ -50,11 +52,14 @@ internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(m
         _upS = NowS + DownS;
     }
 
+    /// <summary>Since the foam has reached the rim, s; below 0: it has not.</summary>
+    private double OverS => NowS - (BeganS ?? double.PositiveInfinity) - By(120, 75, 40);
+
     private void Climb(double seconds)
     {
-        if (BeganS is not { } began || Answer is { Act: HandAct.TurnDown })
+        if (Answer is { Act: HandAct.TurnDown })
             return;
-        var over = NowS - began - By(120, 75, 40);
+        var over = OverS;
         if (over > LastsS)
             Close();
         else if (over > 0)

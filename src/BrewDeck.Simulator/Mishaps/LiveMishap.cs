@@ -32,6 +32,9 @@ public abstract class LiveMishap(Mishap mishap, VirtualPlant plant)
     /// <summary>How often it has asked.</summary>
     public int Asked { get; private set; }
 
+    /// <summary>It has come to what the first sign only threatened.</summary>
+    public virtual bool Worse => false;
+
     /// <summary>What hands can do about it now, what a practised brewer would do first; empty: only the run sheet's remedies help.</summary>
     public virtual ImmutableArray<HandAct> Acts => [];
 

@@ -37,14 +37,14 @@ public sealed class Debriefing
         var player = Player(Manner.Practised);
         var state = player.Replay(_events);
         return new Debrief(
-            _card, IsPitched(state), _plan, Figures(player, state), [.. player.LiveMishaps.All.Select(m => Look(m, player, state))]);
+            _card, IsPitched(state), _plan, Figures(player, state), [.. player.LiveMishaps.All.OrderBy(m => m.BeganS ?? double.PositiveInfinity).Select(m => Look(m, player, state))]);
     }
 
     private MishapDebrief Look(LiveMishap live, RehearsalPlayer player, RunState state)
     {
         double? At(double? plantS) => plantS is { } s ? state.SecondsAt(player.MsAt(s)) : null;
         ImmutableArray<TriedAnswer> tried = live.SeenS is { } seen
-            ? [.. live.Answers.Select(a => GoOn(live.Mishap.Kind, a, player.MsAt(seen))).OrderBy(t => t.Loss)]
+            ? [.. live.Answers.Select(a => GoOn(live.Mishap.Kind, a, player.MsAt(seen))).OrderBy(t => !t.Safe).ThenBy(t => t.Loss)]
             : [];
         return new MishapDebrief(
             live.Mishap, live.About, At(live.BeganS), At(live.SeenS), At(live.ActedS), tried.IsEmpty ? null : Chosen(live, player), tried);
@@ -65,7 +65,7 @@ public sealed class Debriefing
         var book = new PaperBook(before);
         var pitched = RehearsalRun.Of(book, player).Ended == RehearsalResult.Pitched;
         var gives = Figures(player, book.State);
-        return new TriedAnswer(answer, gives, DayLoss.Of(gives, _plan, pitched));
+        return new TriedAnswer(answer, gives, DayLoss.Of(gives, _plan, pitched), Safety.Allows(kind, answer));
     }
 
     private RehearsalPlayer Player(Manner manner) => RehearsalPlayer.For(_opened.Plan, _card.Seed, _opened.AtMs, _card.Mishaps, manner);
@@ -75,7 +75,10 @@ public sealed class Debriefing
         var (plant, wort) = (player.Plant, player.Plant.Fermenter);
         return new(
             wort.GravitySg, wort.ColdL, plant.BitternessIbu, wort.TempC, state.SecondsAt(player.NowMs), player.MashOffK,
-            Nature.Liquids.ColdL(plant.Ledger.SpiltWaterKg, plant.Ledger.SpiltExtractKg));
+            Nature.Liquids.ColdL(plant.Ledger.SpiltWaterKg, plant.Ledger.SpiltExtractKg))
+        {
+            MashWorstK = player.MashWorstK,
+        };
     }
 
     private static bool IsPitched(RunState state) => state.Steps.Any(s => s.Spec.Kind == StepKind.Pitch && s.Status == RunStatus.Complete);

@@ -70,6 +70,12 @@ public sealed class RehearsalPlayer
     /// <summary>How far the mash has been off its rests, mean over their time, K.</summary>
     public double MashOffK => _hands.MashOffK;
 
+    /// <summary>The farthest that it was off, K.</summary>
+    public double MashWorstK => _hands.MashWorstK;
+
+    /// <summary>The vessel has been cleaned: its dials say nothing any more.</summary>
+    public bool IsClean(string vessel) => _hands.IsClean(vessel);
+
     /// <summary>A moment of the plant's day, Unix ms.</summary>
     public long MsAt(double plantS) => StartMs + (long)(1000 * plantS);
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 using BrewDeck.Simulator.Rehearsing;
 
 namespace BrewDeck.Commands;
@@ -28,14 +29,15 @@ internal static class DebriefCommand
         if (json)
             place.Output.WriteLine(DebriefJson.Of(batch, debrief));
         else
-            Write(place, batch, debrief, RunFold.RecordOf(events).Readings, units);
+            Write(place, batch, debrief, events, units);
         return ExitCode.Done;
     });
 
-    private static void Write(Workplace place, int batch, Core.Rehearsing.Debrief debrief, IReadOnlyList<TakenReading> readings, UnitSystem units)
+    private static void Write(Workplace place, int batch, Core.Rehearsing.Debrief debrief, IReadOnlyList<RunEvent> events, UnitSystem units)
     {
+        var day = RunFold.Of(events);
         place.Output.WriteLine($"debrief of batch {batch}");
-        foreach (var line in DebriefWords.Lines(debrief, readings, new Notation(units, TimeZoneInfo.Local)))
-            place.Output.WriteLine(line.ToString());
+        foreach (var line in DebriefWords.Lines(debrief, day, Forecasts.At(day, events[^1].AtMs).Outlook, new Notation(units, TimeZoneInfo.Local)))
+            place.Output.WriteLine(SafeText.OneLine(line.ToString()).TrimEnd());
     }
 }

@@ -54,6 +54,7 @@ internal static class DebriefJson
         json.WriteString("answer", MishapText.Name(tried.Answer));
         Figures(json, "gives", tried.Gives);
         json.Round("loss", tried.Loss, 2);
+        json.WriteBoolean("safe", tried.Safe);
         json.WriteEndObject();
     }
 
@@ -66,6 +67,7 @@ internal static class DebriefJson
         json.Round("pitch_c", day.PitchC, 2);
         json.Round("finish_s", day.FinishS, 1);
         json.Round("mash_off_k", day.MashOffK, 2);
+        json.Round("mash_worst_k", day.MashWorstK, 2);
         json.Round("spilt_l", day.SpiltL, 2);
         json.WriteEndObject();
     }

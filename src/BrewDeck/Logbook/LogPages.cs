@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Logbook;
 
@@ -34,7 +35,7 @@ internal static class LogPages
         var rows = events.Select((happened, seq) => EventRow.Of(seq, happened));
         return format == LogFormat.Csv
             ? rows.Select(CsvOf).Prepend("seq,at_utc,kind,step_id,vessel,quantity,value,text,by")
-            : rows.Select(TextOf).Prepend("").Prepend($"batch {head.Number}: {Titles(head)}; {BatchStatus.Name(head.Status)}");
+            : rows.Select(TextOf).Prepend("").Prepend($"batch {head.Number}: {Titles(head)}; {Names.Status(head.Status, Notation.Metric)}");
     }
 
     private static string Titles(BatchHead head) =>
@@ -42,7 +43,7 @@ internal static class LogPages
 
     private static string TextOf(BatchHead head) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{head.Number,5}  {Minute(head.OpenedMs),-17}  {BatchStatus.Name(head.Status),-8}  {head.Events,6}  {Titles(head)}");
+        $"{head.Number,5}  {Minute(head.OpenedMs),-17}  {Names.Status(head.Status, Notation.Metric),-8}  {head.Events,6}  {Titles(head)}");
 
     private static string TextOf(EventRow row)
     {

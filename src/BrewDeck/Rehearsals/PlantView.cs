@@ -7,11 +7,11 @@ namespace BrewDeck.Rehearsals;
 /// <summary>What the deck may see of the virtual plant: dials, samples and signs, never the truth.</summary>
 internal sealed class PlantView(RehearsalPlayer player)
 {
-    public IReadOnlyList<Sign> Signs => [.. player.LiveMishaps.Asking.Select(t => new Sign(t.Mishap.Kind, t.About, t.Acts))];
+    public IReadOnlyList<Sign> Signs => [.. player.LiveMishaps.Asking.Select(t => new Sign(t.Mishap.Kind, t.About, t.Acts) { Worse = t.Worse })];
 
     public IReadOnlyList<Dial> Dials =>
     [
-        .. player.Plant.Truth.Tanks.Select(t => t.Id).Where(id => player.Plant[id].LiquidKg > 0)
+        .. player.Plant.Truth.Tanks.Select(t => t.Id).Where(id => player.Plant[id].LiquidKg > 0 && !player.IsClean(id))
             .Select(id => new Dial(id, player.Instruments.ShownC(id), player.Instruments.ShownL(id))),
     ];
 

@@ -11,6 +11,7 @@ internal static class BatchRecord
         RecordHead.Batch(source),
         RecordHead.Figures(source),
         RecordRecipe.Of(source),
+        .. new[] { RecordWentIn.Of(source) }.Where(table => table.Rows.Length > 0),
         RecordSteps.Of(source),
         .. new[]
         {

@@ -22,7 +22,7 @@ internal static class RecordAlarms
             source.Clock(raised.AtMs),
             AlarmWords.Priority(raised.Alarm.Priority, source.Notation),
             new AlarmWords(source.Plan.Brewhouse, source.Notation, source.Title).Cause(raised.Alarm),
-            Clock(heard, source),
+            heard is null && over is not null ? "over before" : Clock(heard, source),
             Clock(shelved, source),
             Clock(over, source),
         ];

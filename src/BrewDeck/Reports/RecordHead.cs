@@ -38,19 +38,20 @@ internal static class RecordHead
 
     public static RecordTable Figures(RecordSource source)
     {
-        var (t, notation, came) = (source.Plan.Totals, source.Notation, source.Came);
+        var (t, notation, came, read) = (source.Plan.Totals, source.Notation, source.Came, new RecordReadings(source));
+        var over = source.State.Status == RunStatus.Complete;
         return new(
-            source.State.Status == RunStatus.Complete ? "Planned, and what came out" : "Planned and expected",
-            ["figure", "planned", "came out", "80 % band"],
+            over ? "Planned, and what came out" : "Planned and expected",
+            ["figure", "planned", "read", over ? "reckoned" : "expected", "80 % band"],
             [
-                Row("pre_boil_l", t.PreBoilL, came.PreBoilL, notation),
-                Row("pre_boil_gravity_sg", t.PreBoilGravitySg, came.PreBoilGravitySg, notation),
-                Row("post_boil_l", t.PostBoilL, came.PostBoilL, notation),
-                Row("fermenter_l", t.FermenterL, came.FermenterL, notation),
-                Row("original_gravity_sg", t.OriginalGravitySg, came.OriginalGravitySg, notation),
-                Row("bitterness_ibu", t.BitternessIbu, came.BitternessIbu, notation),
-                Row("colour_ebc", t.ColourEbc, came.ColourEbc, notation),
-                Row("pitch_c", t.PitchC, came.PitchC, notation),
+                Row("pre_boil_l", t.PreBoilL, read.PreBoilL, came.PreBoilL, notation),
+                Row("pre_boil_gravity_sg", t.PreBoilGravitySg, read.PreBoilGravity, came.PreBoilGravitySg, notation),
+                Row("post_boil_l", t.PostBoilL, read.PostBoilL, came.PostBoilL, notation),
+                Row("fermenter_l", t.FermenterL, read.FermenterL, came.FermenterL, notation),
+                Row("original_gravity_sg", t.OriginalGravitySg, read.OriginalGravity, came.OriginalGravitySg, notation),
+                Row("bitterness_ibu", t.BitternessIbu, "", came.BitternessIbu, notation),
+                Row("colour_ebc", t.ColourEbc, "", came.ColourEbc, notation),
+                Row("pitch_c", t.PitchC, read.PitchC, came.PitchC, notation),
             ]);
     }
 
@@ -64,10 +65,11 @@ internal static class RecordHead
     public static RecordTable Limits(RecordSource source) => new(
         "Limits checked", ["limit"], [.. source.Plan.Limits.Select(limit => ImmutableArray.Create(LimitWords.Of(limit, source.Notation)))]);
 
-    private static ImmutableArray<string> Row(string figure, double planned, Figure came, Notation notation) =>
+    private static ImmutableArray<string> Row(string figure, double planned, string read, Figure came, Notation notation) =>
     [
         FigureWords.Name(figure, notation),
         FigureWords.Value(figure, planned, notation),
+        read,
         FigureWords.Value(figure, came.P50, notation),
         came is { P10: { } low, P90: { } high } ? Band(FigureWords.Value(figure, low, notation), FigureWords.Value(figure, high, notation)) : "",
     ];

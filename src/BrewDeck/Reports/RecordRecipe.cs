@@ -10,7 +10,7 @@ internal static class RecordRecipe
     public static RecordTable Of(RecordSource source)
     {
         var (recipe, notation) = (source.Plan.Recipe, source.Notation);
-        return new("Recipe as fitted", ["what", "amount", "how"],
+        return new("Recipe as fitted, before the day", ["what", "amount", "how"],
         [
             .. recipe.Grist.Select(g => ImmutableArray.Create(
                 g.Name, notation.Mass(g.MassKg), $"{Names.Plainly(g.Use.ToString())}, extract {notation.Percent(g.ExtractFraction)}, {notation.Number(g.ColourEbc, "0.#")} EBC")),

@@ -36,7 +36,7 @@ public sealed class LogCommandsTests
             """
             batch  opened (UTC)       status    events  recipe, brewhouse
                 2  2026-09-21T14:13Z  running        2  Harbour Lager, Quayside
-                1  2026-09-21T14:13Z  complete       9  Quayside Amber, Quayside
+                1  2026-09-21T14:13Z  done           9  Quayside Amber, Quayside
 
             """,
             _out.ToString(),
@@ -61,7 +61,7 @@ public sealed class LogCommandsTests
         Assert.Equal(0, Commands.Export(1, LogFormat.Text));
         Assert.Equal(
             """
-            batch 1: Quayside Amber, Quayside; complete
+            batch 1: Quayside Amber, Quayside; done
 
                 0  2026-09-21T14:13:20.000Z  batch_opened   "Quayside Amber, 40 L, on Quayside; 1 steps; brewdeck 0.1.0"
                 1  2026-09-21T14:13:20.000Z  step_started   mash.rest-1

@@ -28,6 +28,22 @@ public sealed partial class ReportTests(RehearsedLogbook logbook)
     }
 
     [Fact]
+    public void What_was_read_stands_beside_what_is_reckoned_and_all_that_went_in_has_its_row()
+    {
+        var (_, state) = Day();
+        var page = PageReading.Parse(logbook.Run("log", "report", "1").Output);
+        var read = state.Readings.Last(r => r.Reading is { Kind: ReadingKind.Volume, Vessel: "fermenter" }).Reading.Value;
+
+        Assert.Contains(Rows("Planned, and what came out"), r => r[0] == "into the fermenter" && r[2] == $"{read.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} L");
+        var went = Rows("What went in");
+        Assert.All(state.Steps.Where(s => s.Spec.Kind is BrewDeck.Core.Planning.StepKind.DoughIn or BrewDeck.Core.Planning.StepKind.AddToBoil).SelectMany(s => s.Spec.Charges), c => Assert.Contains(went, r => r[1] == c.Name));
+        Assert.Contains(went, r => r[1] == "water");
+        Assert.Single(went, r => r[1] == state.Plan!.Recipe.Yeast.Name);
+
+        List<List<string>> Rows(string title) => [.. page.Descendants("section").Single(s => s.Element("h2")?.Value == title).Descendants("tbody").Elements("tr").Select(r => r.Elements("td").Select(d => d.Value.Replace('\u00a0', ' ')).ToList())];
+    }
+
+    [Fact]
     public void Each_chart_has_the_planned_lines_and_a_mark_for_each_reading()
     {
         var state = Day().State;
@@ -52,7 +68,7 @@ public sealed partial class ReportTests(RehearsedLogbook logbook)
         var tape = File.ReadAllLines(Path.Combine(logbook.Path, Tape.NameOf(1)));
         var hash = JsonDocument.Parse(tape[^1]).RootElement.GetProperty("hash").GetString()!;
         Assert.All(
-            ["recipe version", "brewhouse version", "program version", "the tester", hash, "Planned, and what came out", "Recipe as fitted", "Limits checked", "Every event"],
+            ["recipe version", "brewhouse version", "program version", "the tester", hash, "Planned, and what came out", "reckoned", "Recipe as fitted", "What went in", "Limits checked", "Every event"],
             word => Assert.Contains(word, text, StringComparison.Ordinal));
         Assert.Equal(tape.Length, text[text.IndexOf("Every event", StringComparison.Ordinal)..text.IndexOf("For checking", StringComparison.Ordinal)].TrimEnd().Split('\n').Length - 2);
     }

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
+using BrewDeck.Deck.Screens;
 using BrewDeck.Rehearsals;
 using static BrewDeck.SystemTests.Sessions.AtTheKeys;
 
@@ -15,7 +16,7 @@ public sealed class MishapSessionTests
     [InlineData(MishapKind.WrongWeighIn, "A sack that should be empty", HandAct.AddRestOfGrist, StepKind.Vorlauf, RunStatus.Running)]
     [InlineData(MishapKind.StuckBed, "thins to a trickle", HandAct.RakeBed, StepKind.HeatToBoil, RunStatus.Running)]
     [InlineData(MishapKind.MisreadHydrometer, "a jar too hot", HandAct.CoolSample, StepKind.HeatToBoil, RunStatus.Running)]
-    [InlineData(MishapKind.TrippedCircuit, "the breaker of circuit C has fallen", HandAct.DryAndReset, StepKind.HotBreak, RunStatus.Complete)]
+    [InlineData(MishapKind.TrippedCircuit, "the breaker of circuit C has tripped", HandAct.DryAndReset, StepKind.HotBreak, RunStatus.Complete)]
     [InlineData(MishapKind.FailedElement, "its ammeter stands far below", HandAct.CoverKettle, StepKind.HotBreak, RunStatus.Complete)]
     [InlineData(MishapKind.BoilOver, "Foam climbs", HandAct.TurnDown, StepKind.HotBreak, RunStatus.Complete)]
     [InlineData(MishapKind.SlowChiller, "wort valve is nearly shut", HandAct.FlushChiller, StepKind.Pitch, RunStatus.Running)]
@@ -33,6 +34,41 @@ public sealed class MishapSessionTests
 
         at.Until(then, status);
         Assert.True(at.State.Status == RunStatus.Running, at.Text);
+    }
+
+    [Fact]
+    public void Power_on_a_wet_plug_stands_last_and_is_called_what_it_is()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.TrippedCircuit, Severity.Plain));
+        at.UntilItShows().Strike("m");
+        var ask = Assert.IsType<ChoiceOverlay>(at.Screen.Overlay);
+
+        Assert.Equal(["Breaker off, unplug, dry plug and socket; plug in, breaker on", "Leave it as it is", "Switch the breaker on with the plug wet: it may kill"], ask.Options.Select(o => o.Cells[0]));
+        Assert.Equal(Tone.Alarm, ask.Options[^1].Tone);
+        Assert.Contains(ask.Lines, l => l.ToString().Contains("licensed electrician", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_kettle_that_runs_over_says_so_and_asks_to_be_read()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.BoilOver, Severity.Plain));
+        at.UntilItShows();
+        Assert.Contains("a hand's width below the rim", at.Signs, StringComparison.Ordinal);
+        at.WaitOnTheWall(100);
+        Assert.Contains("run over the rim", at.Signs, StringComparison.Ordinal);
+
+        at.Strike("m").Strike(Enter);
+        Assert.True(at.Text.Contains("what went over is gone", StringComparison.Ordinal), at.Text);
+    }
+
+    [Fact]
+    public void A_vessel_that_was_cleaned_shows_no_dial_and_no_level()
+    {
+        using var at = new AtTheRehearsal();
+        at.Until(() => at.State.Steps.Any(s => s.Spec is { Kind: StepKind.Clean, Vessel: "tun" } && s.Status == RunStatus.Complete));
+
+        Assert.DoesNotContain(at.Clock.Dials, d => d.Vessel == "tun");
+        Assert.Contains(at.Deck.Vessels, g => g is { Name: "tun", Text: "cleaned" });
     }
 
     [Fact]

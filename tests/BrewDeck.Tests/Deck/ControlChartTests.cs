@@ -1,4 +1,5 @@
 using BrewDeck.Deck.Trends;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -30,6 +31,21 @@ public sealed class ControlChartTests
         Assert.Empty(Chart([.. Enumerable.Range(0, 30).Select(i => i % 2 == 0 ? 1.0 : 2.0)])!.Shifted);
         Assert.Null(Chart(1, 2, 3, 4, 5));
     }
+
+    [Fact]
+    public void A_plan_that_misses_the_same_way_each_time_is_told()
+    {
+        var gravity = BatchFigures.All.Single(f => f.Name == "gravity_off_points");
+        double[] low = [1.2, 0.8, 1.1, 0.4, 1.6, 0.9, 1.0];
+        Assert.Equal("on average 1.0 above the plan (see the lessons)", TrendWords.StandsOut(Chart(low)!, gravity, Notation.Metric));
+        Assert.Empty(TrendWords.StandsOut(Chart(1.2, -0.8, 1.1, -0.4, -1.6, 0.9, -0.5)!, gravity, Notation.Metric));
+        // an efficiency has no plan to be off
+        Assert.Empty(TrendWords.StandsOut(Chart(low)!, BatchFigures.All.Single(f => f.Name == "efficiency_percent"), Notation.Metric));
+    }
+
+    [Fact]
+    public void Lost_minutes_are_told_finely_enough_to_see_what_lies_outside() =>
+        Assert.All(BatchFigures.All.Where(f => f.Name.EndsWith("_min", StringComparison.Ordinal) && f.Name != "runoff_l_per_min"), f => Assert.Equal("0.0", f.Format));
 
     private static ControlChart? Chart(params double[] values) => ControlChart.Of([.. values.Select((v, i) => new TrendPoint(i + 1, v))]);
 }

@@ -32,6 +32,17 @@ public class ReadingTests
         Assert.Equal(45, _day.Vessel("tun").TempC, 1);
     }
 
+    /// <summary>Weigh-in and heat-up go on at once: a reading belongs to what goes on in its vessel.</summary>
+    [Fact]
+    public void A_reading_is_booked_under_the_step_of_its_vessel()
+    {
+        _day.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.HeatStrike && x.Status == RunStatus.Running) && s.Steps.Any(x => x.Spec.Kind == StepKind.WeighIn && x.Status == RunStatus.Running));
+        _day.ReadOff(ReadingKind.Temperature, "liquor", 0.3);
+        Assert.Equal(StepKind.HeatStrike, _day.State.Step(_day.State.Readings[^1].StepId)!.Spec.Kind);
+        _day.Read(ReadingKind.Temperature, "room", 19);
+        Assert.Equal(RunStatus.Running, _day.State.Step(_day.State.Readings[^1].StepId)!.Status);
+    }
+
     [Fact]
     public void A_kettle_volume_during_the_run_off_is_about_the_flow_and_keeps_every_litre()
     {

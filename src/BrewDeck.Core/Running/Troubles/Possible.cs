@@ -25,6 +25,8 @@ public static class Possible
                 yield return new(TroubleKind.RunoffStuck, step.Spec.Id);
             if (step.Spec.Kind is StepKind.HotBreak or StepKind.Boil)
                 yield return new(TroubleKind.BoilInterrupted, step.Spec.Id);
+            if (step.Spec.Kind is StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil)
+                yield return new(TroubleKind.BoiledOver, step.Spec.Id);
         }
     }
 

@@ -17,13 +17,16 @@ public enum TroubleKind
 
     /// <summary>What was marked as added did not go in; about the step.</summary>
     AdditionMissed,
+
+    /// <summary>Wort went over the rim; about the step. How much only the kettle's level tells.</summary>
+    BoiledOver,
 }
 
 /// <param name="About">Id of a step, of a circuit, or of an element.</param>
 public sealed record Trouble(TroubleKind Kind, string About)
 {
     /// <summary>Ends by itself or by what is done about it: only these can be said to be over.</summary>
-    public bool CanEnd => Kind != TroubleKind.AdditionMissed;
+    public bool CanEnd => Kind is not (TroubleKind.AdditionMissed or TroubleKind.BoiledOver);
 
     /// <summary>Id of an element: its vessel's id and its number, from 1, the strongest first.</summary>
     public static string Element(string vesselId, int number) => FormattableString.Invariant($"{vesselId}/{number}");

@@ -1,0 +1,66 @@
+using BrewDeck.Core.Rehearsing;
+using BrewDeck.Deck.Screens;
+
+namespace BrewDeck.Deck.Wording;
+
+/// <summary>One mishap looked back at: what was done, what would have been better, and what may never be done.</summary>
+internal static class MishapDebriefWords
+{
+    public static IEnumerable<Line> Lines(MishapDebrief m, Notation notation)
+    {
+        yield return Line.Of("");
+        yield return Line.Of($"{Names.Sentence(MishapWords.Name(m.Mishap.Kind, notation))}, {MishapWords.Severity(m.Mishap.Severity, notation)}", Tone.Strong);
+        yield return Line.Of("  " + When(m, notation));
+        if (m.Chosen is not { } chosen || m.Best is null)
+            yield break;
+        yield return Line.Of(notation.Text($"  done: {Tried(chosen, notation)}"), chosen.Safe ? Tone.Normal : Tone.Alarm);
+        if (m.Better is { } better)
+            yield return Line.Of(notation.Text($"  best: {Tried(better, notation)}"));
+        foreach (var other in m.Tried.Where(t => t.Answer != chosen.Answer && t.Answer != m.Better?.Answer))
+            yield return other.Safe ? Line.Of(notation.Text($"  else: {Tried(other, notation)}"), Tone.Muted) : Line.Of(notation.Text($"  never: {Tried(other, notation)}"), Tone.Warning);
+        if (m.Tried.Append(chosen).Any(t => !t.Safe))
+            yield return Line.Of("  " + Never(m.Mishap.Kind, notation), Tone.Warning);
+        // what something unsafe saved is not worth a word
+        if (chosen.Safe && Cost(m, chosen, notation) is { Length: > 0 } cost)
+            yield return Line.Of("  " + cost, m.Better is null ? Tone.Normal : Tone.Warning);
+    }
+
+    private static string When(MishapDebrief m, Notation notation) => m switch
+    {
+        { AtS: null } => notation.Text("The day did not come to it."),
+        { SeenS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}; the day ended before it could be seen."),
+        { ActedS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}; nobody did anything about it."),
+        _ => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}, met {Durations.Short(m.ActedS.Value - m.SeenS.Value)} later."),
+    };
+
+    private static string Tried(TriedAnswer tried, Notation notation) =>
+        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}.";
+
+    private static string Never(MishapKind kind, Notation notation) => kind == MishapKind.BoilOver
+        ? notation.Text("Boiling wort over the rim scalds, and a flame or a wet floor makes it worse: whatever it gives, it is no answer.")
+        : notation.Text("Power on a wet plug may kill, and a breaker that trips again has a cause: whatever it gives, it is no answer.");
+
+    private static string Cost(MishapDebrief m, TriedAnswer chosen, Notation notation)
+    {
+        if (m.Better is not { } better)
+            return notation.Text("Nothing would have been noticeably better.");
+        var (c, b) = (chosen.Gives, better.Gives);
+        string[] parts =
+        [
+            Signed((c.FinishS - b.FinishS) / 60, "0", "min", notation),
+            Signed(c.FermenterL - b.FermenterL, "0.0", "L", notation),
+            Signed(1000 * (c.OriginalGravitySg - b.OriginalGravitySg), "0.0", notation.Text("gravity points"), notation),
+            Signed(c.BitternessIbu - b.BitternessIbu, "0", "IBU", notation),
+            notation.Kelvin(c.MashOffK) == notation.Kelvin(b.MashOffK) ? "" : notation.Text($"mash {notation.Kelvin(c.MashOffK)} off its rests instead of {notation.Kelvin(b.MashOffK)}"),
+        ];
+        var told = string.Join(", ", parts.Where(p => p.Length > 0));
+        return told.Length == 0 ? "" : notation.Text($"Against the best: {told}.");
+    }
+
+    /// <summary>What is rounded to nothing is no loss, and is not told.</summary>
+    private static string Signed(double value, string format, string unit, Notation notation)
+    {
+        var digits = notation.Number(Math.Abs(value), format);
+        return digits.AsSpan().ContainsAnyInRange('1', '9') ? $"{(value < 0 ? "−" : "+")}{digits} {unit}" : "";
+    }
+}
