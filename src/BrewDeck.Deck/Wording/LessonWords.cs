@@ -92,7 +92,7 @@ public static class LessonWords
         new Span(notation.Text($"batch {e.Batch}: "), Tone.Muted),
         .. e.LeftOut is { } why ? [new Span(notation.Text($"left out, {Why(why, notation)}: "), Tone.Warning)] : Array.Empty<Span>(),
         new Span(e.IsUpperLimit ? notation.Text($"at most {Value(parameter, e.Value, notation)}") : Value(parameter, e.Value, notation)),
-        new Span(notation.Text(" from ") + string.Join(", ", e.Readings.Select(r => $"{FigureWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
+        new Span(notation.Text(" from ") + string.Join(", ", e.Readings.Select(r => $"{EvidenceWords.Name(r.What, notation)} {Shown(r, notation)}")), Tone.Muted),
     ]);
 
     /// <summary>Why a batch says nothing of a number.</summary>
