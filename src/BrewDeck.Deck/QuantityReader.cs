@@ -33,7 +33,7 @@ public static class QuantityReader
         var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit), notation);
         if (!read.Ok || QuantityRange.Of(dimension).Holds(wanted.ToCanonical(read.Value)))
             return read;
-        return QuantityRead.Refused(notation.Text($"{Shown(text)} is past belief; {QuantityRange.Example(dimension, notation)}"));
+        return QuantityRead.Refused(notation.Text($"{Shown(text)} cannot be right; {QuantityRange.Example(dimension, notation)}"));
     }
 
     /// <summary>A file's text for a value: shortest digits that read back to the same double, and the unit.</summary>

@@ -153,7 +153,12 @@ public sealed class Session : ISession
         if (KeyMap.Find(_shell.Top.Where, stroke) is not { } binding)
             return;
         if (IsGuarded(binding.Command) && !_shell.Guard.Lets(stroke, now, _shell.Pace))
+        {
+            // where something is said already, that matters more
+            if (_shell.Guard.Bounced && _shell.Notice is null)
+                _shell.Say(_shell.Notation.Text("Struck twice within a moment: it counts once."));
             return;
+        }
         if (!_shell.Top.Typing)
             _shell.Notice = null;
         _shell.Top.Handle(binding, stroke, now);

@@ -84,7 +84,7 @@ internal static class RecipeFit
         g.Name, g.MassKg, "kg", g.ExtractKg, g.MassKg * g.MoistureFraction, ColourEbc: g.ColourEbc);
 
     public static Charge Charge(HopAddition h) =>
-        new(ChargeKind.Hop, h.Name, h.MassG, "g", AlphaG: h.MassG * h.AlphaFraction, Minutes: h.Minutes);
+        new(ChargeKind.Hop, h.Name, h.MassG, "g", AlphaG: h.MassG * h.AlphaFraction, Minutes: h.Minutes) { Use = h.Use };
 
     public static Charge Charge(OtherAddition o) => new(ChargeKind.Other, o.Name, o.Amount, o.Unit, Minutes: o.Minutes);
 

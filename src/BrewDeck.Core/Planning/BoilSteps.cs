@@ -62,17 +62,29 @@ internal static class BoilSteps
 
     private static IEnumerable<StepSpec> AdditionsAt(List<(double Minutes, Charge Charge)> marks, double minute, string kettle)
     {
-        var charges = marks.Where(m => m.Minutes == minute).Select(m => m.Charge).ToArray();
-        if (charges.Length == 0)
-            yield break;
-        var id = FormattableString.Invariant($"boil.add-at-{minute:0.#}");
-        yield return Step(id, StepKind.AddToBoil, kettle) with
+        var charges = marks.Where(m => m.Minutes == minute).Select(m => m.Charge).ToLookup(c => c.Kind == ChargeKind.Extract);
+        if (charges.Contains(false))
         {
-            Charges = [.. charges],
-            Minutes = minute,
-            HandsS = 60,
-            Cautions = Boiling | Cautions.BoilOver,
-        };
+            yield return Step(FormattableString.Invariant($"boil.add-at-{minute:0.#}"), StepKind.AddToBoil, kettle) with
+            {
+                Charges = [.. charges[false]],
+                Minutes = minute,
+                HandsS = 60,
+                Cautions = Boiling | Cautions.BoilOver,
+            };
+        }
+        // by itself: it wants the heat off, and what hops and finings share is no tub for syrup
+        if (charges.Contains(true))
+        {
+            yield return Step(FormattableString.Invariant($"boil.add-sugar-at-{minute:0.#}"), StepKind.AddToBoil, kettle) with
+            {
+                Charges = [.. charges[true]],
+                Minutes = minute,
+                Label = StepLabels.Sugar,
+                HandsS = 120,
+                Cautions = Boiling | Cautions.BoilOver | Cautions.DryFire,
+            };
+        }
     }
 
     private static double SanitiseMinute(Recipe recipe, List<(double Minutes, Charge Charge)> marks)

@@ -20,15 +20,17 @@ public static class HoseMoves
     {
         var flows = sheet.Select(s => Flows(house, s)).ToArray();
         var lines = Lines(house, flows);
-        var best = new Dictionary<string, Way> { [""] = new([.. lines.Select(_ => new Hung(Loose, Loose))], [], 0, 0) };
+        var best = new Dictionary<string, Way> { [""] = new([.. lines.Select(_ => new Hung(Loose, Loose))], [], [], 0, 0) };
         for (var i = 0; i < sheet.Count; i++)
         {
             if (flows[i].Length > 0)
                 best = Next(best.Values, lines, flows[i], i);
         }
-        var moves = best.Values.MinBy(w => (w.Ends, w.Late))!.Moves.ToLookup(m => m.Step, m => m.Move);
+        var fewest = best.Values.MinBy(w => (w.Ends, w.Late))!;
+        var moves = fewest.Moves.ToLookup(m => m.Step, m => m.Move);
+        var paths = fewest.Paths.ToLookup(p => p.Step, p => p.Path);
         return [.. sheet.Select((s, i) => moves.Contains(i)
-            ? s with { Hoses = [.. moves[i]], Cautions = s.Cautions | Cautions.Scald } : s)];
+            ? s with { Hoses = [.. moves[i]], HosePaths = [.. paths[i]], Cautions = s.Cautions | Cautions.Scald } : s)];
     }
 
     /// <summary>Number of ends that a day's moves change.</summary>
@@ -108,18 +110,22 @@ public static class HoseMoves
 
     /// <param name="Ends">Ends moved so far.</param>
     /// <param name="Late">Of ways with as few, the one that takes the pumps in their own order is easiest to remember.</param>
-    private sealed record Way(ImmutableArray<Hung> Lines, ImmutableArray<(int Step, HoseMove Move)> Moves, int Ends, double Late)
+    /// <param name="Paths">What each step runs through, moved or not.</param>
+    private sealed record Way(
+        ImmutableArray<Hung> Lines, ImmutableArray<(int Step, HoseMove Move)> Moves, ImmutableArray<(int Step, HosePath Path)> Paths, int Ends, double Late)
     {
         public Way Hang(int line, string name, string from, string to, int step)
         {
             // the chiller itself is not moved
             bool takes = Lines[line].From != from && name != Chiller, gives = Lines[line].To != to;
             var late = Late + line / (1.0 + step);
+            var paths = Paths.Add((step, new(name, from, to)));
             if (!takes && !gives)
-                return this with { Late = late };
+                return this with { Late = late, Paths = paths };
             return new(
                 Lines.SetItem(line, new(from, to)),
                 Moves.Add((step, new(name, takes ? from : null, gives ? to : null))),
+                paths,
                 Ends + (takes ? 1 : 0) + (gives ? 1 : 0),
                 late);
         }

@@ -13,6 +13,9 @@ public sealed record Plan
     /// <summary>As fitted to the brewhouse: masses for this batch.</summary>
     public required Recipe Recipe { get; init; }
 
+    /// <summary>As written, its amounts not fitted; null in records from before it was kept.</summary>
+    public Recipe? Written { get; init; }
+
     public required DayChoices Choices { get; init; }
 
     /// <summary>Plant before the first step.</summary>

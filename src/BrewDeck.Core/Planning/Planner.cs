@@ -33,6 +33,7 @@ public static class Planner
         {
             Brewhouse = brewhouse,
             Recipe = batch.Recipe,
+            Written = recipe,
             Choices = choices,
             Start = PlantModel.Empty(setting),
             Steps = steps,

@@ -167,7 +167,7 @@ internal sealed partial class RunSheet
             HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
-        Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.None, vessel: PlantSetting.FermenterId);
+        Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.Oxygen, vessel: PlantSetting.FermenterId);
         Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), PlantSetting.FermenterId);
     }
 

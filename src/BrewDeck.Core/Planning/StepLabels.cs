@@ -1,6 +1,6 @@
 namespace BrewDeck.Core.Planning;
 
-/// <summary>Labels of steps that remedies put on the run sheet, by which their words and acts are told apart.</summary>
+/// <summary>Labels of steps, by which their words and acts are told apart.</summary>
 public static class StepLabels
 {
     /// <summary>A boil after the knock-out: the heat is switched on for it, and must be switched off after it.</summary>
@@ -14,4 +14,7 @@ public static class StepLabels
 
     /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
     public const string Room = "room";
+
+    /// <summary>Sugar, syrup or malt extract into the boiling kettle: it sinks, and burns on a hot element.</summary>
+    public const string Sugar = "sugar";
 }

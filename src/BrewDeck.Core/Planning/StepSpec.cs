@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Core.Planning;
 
@@ -92,6 +93,7 @@ public enum Cautions
     Pressure = 64,
     Steam = 128,
     Acid = 256,
+    Oxygen = 512,
 }
 
 /// <summary>
@@ -134,6 +136,9 @@ public sealed record StepSpec
     /// <summary>Ends of hoses that are moved before the step begins; null: all hang where they must.</summary>
     public ImmutableArray<HoseMove>? Hoses { get; init; }
 
+    /// <summary>Where hoses were moved: all that the step runs through, as it hangs then, in the order of its flows.</summary>
+    public ImmutableArray<HosePath>? HosePaths { get; init; }
+
     /// <summary>A rest's or an addition's own name, for the words.</summary>
     public string Label { get; init; } = "";
 
@@ -163,6 +168,12 @@ public sealed record StepSpec
 /// <param name="From">Vessel to whose outlet its inlet goes; null: it stays.</param>
 /// <param name="To">Vessel (or <c>chiller</c>) to which its outlet goes; null: it stays.</param>
 public sealed record HoseMove(string Line, string? From, string? To);
+
+/// <summary>A line with both its ends.</summary>
+/// <param name="Line">As in <see cref="HoseMove"/>.</param>
+/// <param name="From">Vessel (or <c>chiller</c>) from whose outlet it draws.</param>
+/// <param name="To">Vessel (or <c>chiller</c>) into which it runs.</param>
+public sealed record HosePath(string Line, string From, string To);
 
 public enum ChargeKind
 {
@@ -202,6 +213,9 @@ public sealed record Charge(
 {
     /// <summary>Of an acid by its label, 0..1.</summary>
     public double? StrengthFraction { get; init; }
+
+    /// <summary>When a hop goes in; null for what is no hop, and in records from before it was kept.</summary>
+    public HopUse? Use { get; init; }
 
     /// <summary>Step that it goes in at, where a list is for several; null: the step that has it.</summary>
     public string? ForStepId { get; init; }

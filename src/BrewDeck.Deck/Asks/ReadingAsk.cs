@@ -103,6 +103,8 @@ internal sealed partial class ReadingAsk(
         var plan = Dial() + Probed() + (Place.Expected is { } expected ? notation.Text($"expected {ReadingWords.Value(Place.Kind, expected, notation)} · ") : "");
         if (_text.Trim().Length > 0 && typing.Read(Meant(_text), _text, out _) is { } reading)
             return Line.Of(notation.Text($"{plan}understood as {Understood(reading)}"));
+        if (_text.Trim().Length > 0)
+            return Line.Of(notation.Text($"{plan}not understood yet · such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Warning);
         return Line.Of(notation.Text($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Muted);
     }
 

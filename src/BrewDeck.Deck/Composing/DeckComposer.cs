@@ -15,8 +15,6 @@ public static class DeckComposer
     /// <summary>A mash that cools a little in its rest is where it should be; K, common practice, no source.</summary>
     private const double NearK = 1.5;
 
-    private const double HotC = 50;
-
     /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
     private const long EarlyMs = 5 * 60_000;
 
@@ -75,7 +73,9 @@ public static class DeckComposer
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
         ? [.. Reckoned(step, moment), .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
-        : [.. (GivenUp(moment) ? HandsWords.GivenUp(moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
+        : [.. (GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
+
+    private static bool IsHot(DeckMoment moment) => moment.Forecast.Now.Vessels.Any(v => v.TempC >= HandsWords.HotC);
 
     private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
 
@@ -112,12 +112,12 @@ public static class DeckComposer
         var about = step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
         var what = e.Vessel == about ? Names.Kind(e.Kind, moment.Notation) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse, moment.Notation);
         var value = ReadingWords.Value(e.Kind, e.Value, moment.Notation);
-        return e.Kind == ReadingKind.Ph ? value : $"{what} {(IsHot(e, step, moment) ? moment.Notation.Text($"{value} hot") : value)}";
+        return e.Kind == ReadingKind.Ph ? value : $"{what} {(IsHotLevel(e, step, moment) ? moment.Notation.Text($"{value} hot") : value)}";
     }
 
     /// <summary>Hot wort takes about four hundredths more room than cold: which of the two is read must be said.</summary>
-    private static bool IsHot(ExpectedReading e, PlanStep step, DeckMoment moment) => e.Kind == ReadingKind.Volume
-        && moment.State.Live?.Setting.IndexOf(e.Vessel) is >= 0 and var index && step.After.Vessels[index].TempC > HotC;
+    private static bool IsHotLevel(ExpectedReading e, PlanStep step, DeckMoment moment) => e.Kind == ReadingKind.Volume
+        && moment.State.Live?.Setting.IndexOf(e.Vessel) is >= 0 and var index && step.After.Vessels[index].TempC >= HandsWords.HotC;
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
         ? [.. CautionWords.Of(step.Spec.Cautions, moment.Notation).Select(c => Line.Of(c, Tone.Warning))]

@@ -57,4 +57,5 @@ public enum Command
     New,
     Copy,
     Scale,
+    Whole,
 }

@@ -53,6 +53,12 @@ public enum KeyContext
     /// <summary>The list of batches, beside the keys of a list.</summary>
     Batches = 1048576,
 
-    Screens = Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
-    Scrolled = Charts | Plan | Refused | Text | Batch | Closed,
+    /// <summary>Where a name is wanted: a letter begins to type it.</summary>
+    Naming = 2097152,
+
+    /// <summary>What an exercise asks, before its deck.</summary>
+    Brief = 4194304,
+
+    Screens = Brief | Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    Scrolled = Brief | Charts | Plan | Refused | Text | Batch | Closed,
 }

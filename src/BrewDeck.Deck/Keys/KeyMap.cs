@@ -15,7 +15,12 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> Leave = [KeyStroke.Of('q'), new(KeyName.Escape), new(KeyName.Backspace)];
     private static readonly ImmutableArray<KeyStroke> Digits = [.. "0123456789".Select(KeyStroke.Of)];
 
-    private const KeyContext Rows = Choice | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
+    private static readonly ImmutableArray<KeyStroke> DigitsAndSign = [.. Digits, KeyStroke.Of('-')];
+    private static readonly ImmutableArray<KeyStroke> NameBegins = [.. Digits, .. Enumerable.Range('a', 26).Select(c => KeyStroke.Of((char)c))];
+
+    private const KeyContext Rows = Choice | Naming | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
+
+    private const KeyContext Detailed = KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
 
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
@@ -55,9 +60,13 @@ public static class KeyMap
         new(KeyContext.Sum, Command.Change, "enter", SpaceOrEnter, "change", "Type the chosen number, or turn to the next word."),
         new(KeyContext.Sum, Command.PickRow, "0-9", Digits, "type", "Type a number for the chosen row."),
         new(KeyContext.SetUp, Command.Choose, "enter", SpaceOrEnter, "take it", "Take the chosen row as the answer, and go on."),
-        new(KeyContext.SetUp, Command.PickRow, "0-9", Digits, "type", "Type the answer, or move to that row."),
-        new(KeyContext.SetUp, Command.Before, "backspace", [new(KeyName.Backspace), new(KeyName.Left), KeyStroke.Of('-')], "question before", "One question back (left and the keypad's minus do the same)."),
+        new(KeyContext.SetUp, Command.PickRow, "0-9", DigitsAndSign, "type", "Type the answer, or move to that row."),
+        new(KeyContext.SetUp, Command.Before, "backspace", [new(KeyName.Backspace), new(KeyName.Left)], "question before", "One question back (left does the same)."),
         new(KeyContext.SetUp, Command.Back, "esc", [KeyStroke.Of('q'), new(KeyName.Escape)], "back", "Leave the set-up; the answers are kept."),
+        new(Naming, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
+        new(Naming, Command.PickRow, "a-z", NameBegins, "type its name", "Type the name, or how it begins."),
+        new(Naming, Command.Back, "esc", [new(KeyName.Escape), new(KeyName.Backspace)], "back", "One screen back. What was answered is kept."),
+        new(Brief, Command.GoOn, "space", SpaceOrEnter, "begin", "Go to the deck and begin."),
         new(KeyContext.Recipe, Command.Change, "enter", Enter, "change", "Change the chosen row, or add to it."),
         new(KeyContext.Recipe, Command.PickRow, "0-9", Digits, "type", "Type a new amount for the chosen row."),
         new(KeyContext.Recipe, Command.Remove, "d", Key('d'), "take out", "Take the chosen line out of the recipe."),
@@ -72,15 +81,16 @@ public static class KeyMap
         new(KeyContext.Scaling, Command.Change, "enter", Enter, "change", "Turn the chosen row to its next value, or type it."),
         new(KeyContext.Scaling, Command.PickRow, "0-9", Digits, "type", "Type the litres into the fermenter."),
         new(KeyContext.Scaling, Command.Save, "s", Key('s'), "save", "Write it as a recipe of its own."),
-        new(KeyContext.Plan, Command.GoOn, "space", SpaceOrEnter, "brew this", "Open the batch and go to the deck."),
-        new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "other circuits", "Change the plan to another number of circuits; it says what each costs."),
+        new(KeyContext.Plan, Command.GoOn, "space", Space, "brew this", "Open the batch and go to the deck."),
+        new(KeyContext.Plan, Command.Choose, "enter", Enter, "", "The same, but asks first."),
+        new(KeyContext.Plan | Refused, Command.Circuits, "c", Key('c'), "other circuits", "Change the plan to another number of circuits: asks which, and says what each costs."),
         new(KeyContext.Plan | Refused, Command.Undo, "u", Key('u'), "undo", "Take back the last change of circuits."),
         new(KeyContext.Batch, Command.GoOn, "space", SpaceOrEnter, "go on", "Go on with this batch while it is open."),
         new(KeyContext.Batch | KeyContext.Closed, Command.AfterDay, "f", Key('f'), "after the day", "Fermenter readings, dry hops, packaging, tasting."),
         new(KeyContext.Batch | KeyContext.Closed, Command.Debrief, "d", Key('d'), "debrief", "Of a rehearsed batch: what went wrong, what was done, what the choices cost."),
         new(KeyContext.Batch | KeyContext.Closed, Command.Charts, "c", Key('c'), "charts", "Temperature, volume and gravity over the day, and the timetable, planned against done."),
         new(KeyContext.Charts, Command.NextKind, "space", [.. SpaceOrEnter, new(KeyName.Right), new(KeyName.Tab)], "next chart", "The next chart (enter and right do the same)."),
-        new(KeyContext.Charts, Command.PreviousKind, "left", Named(KeyName.Left), "chart before", "The chart before."),
+        new(KeyContext.Charts, Command.PreviousKind, "←", Named(KeyName.Left), "chart before", "The chart before."),
         new(KeyContext.Charts, Command.PickRow, "1-9", Digits, "", "That chart."),
         new(KeyContext.Batches, Command.Search, "s", Key('s'), "search", "Find batches as you type: number, day, recipe, brewhouse, state."),
         new(KeyContext.Batches, Command.Mark, "m", Key('m'), "mark", "Mark the chosen batch for a look side by side, or let it go."),
@@ -93,27 +103,28 @@ public static class KeyMap
         new(KeyContext.AfterDay, Command.Undo, "u", Key('u'), "undo", "Take back what was last written after the day."),
         new(KeyContext.Lessons, Command.Accept, "a", Key('a'), "accept", "Take the chosen lesson into the profile: asks first."),
         new(KeyContext.Lessons, Command.Rehearsed, "r", Key('r'), "rehearsed", "Read rehearsed batches too, or leave them out."),
-        new(Rows, Command.Up, "up", Named(KeyName.Up), "", "The row above."),
-        new(Rows, Command.Down, "down", Named(KeyName.Down), "next row", "The row below."),
-        new(Scrolled, Command.Up, "up", Named(KeyName.Up), "", "One line up."),
-        new(Scrolled, Command.Down, "down", Named(KeyName.Down), "scroll", "One line down."),
+        new(Rows, Command.Up, "↑", Named(KeyName.Up), "", "The row above."),
+        new(Rows, Command.Down, "↓", Named(KeyName.Down), "next row", "The row below."),
+        new(Scrolled, Command.Up, "↑", Named(KeyName.Up), "", "One line up."),
+        new(Scrolled, Command.Down, "↓", Named(KeyName.Down), "scroll", "One line down."),
+        new(Detailed, Command.Whole, "p", Key('p'), "", "All that is said of the chosen row, where it has no room beside the list."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
         new(Scrolled, Command.PageDown, "page down", Named(KeyName.PageDown), "", "One page down."),
-        new(KeyContext.List, Command.PageUp, "page up", Named(KeyName.PageUp), "", "Ten rows up."),
-        new(KeyContext.List, Command.PageDown, "page down", Named(KeyName.PageDown), "", "Ten rows down."),
-        new(KeyContext.Screens, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
-        new(KeyContext.Screens, Command.Last, "end", Named(KeyName.End), "", "To the end."),
+        new(KeyContext.List | Naming, Command.PageUp, "page up", Named(KeyName.PageUp), "", "Ten rows up."),
+        new(KeyContext.List | Naming, Command.PageDown, "page down", Named(KeyName.PageDown), "", "Ten rows down."),
+        new(KeyContext.Screens | Naming, Command.First, "home", Named(KeyName.Home), "", "To the beginning."),
+        new(KeyContext.Screens | Naming, Command.Last, "end", Named(KeyName.End), "", "To the end."),
 
         new(Choice, Command.Choose, "enter", SpaceOrEnter, "choose", "Take the chosen row."),
         new(Choice | KeyContext.List, Command.PickRow, "1-9", Digits, "", "Move to that row."),
         new(Choice, Command.Back, "esc", Escape, "back", "Leave it as it was."),
         new(Entry, Command.Choose, "enter", Enter, "take it", "Take what is typed."),
         new(Kinds, Command.NextKind, "tab", [new(KeyName.Tab), new(KeyName.Down)], "other kind", "Another kind of reading or another vessel."),
-        new(Kinds, Command.PreviousKind, "up", Named(KeyName.Up), "", "The kind of reading before."),
+        new(Kinds, Command.PreviousKind, "↑", Named(KeyName.Up), "", "The kind of reading before."),
         new(Entry, Command.Back, "esc", Escape, "back", "Leave it as it was."),
 
         new(KeyContext.Deck | KeyContext.Screens | KeyContext.SetUp | Choice, Command.Reckoner, "k", Key('k'), "", "The reckoner: one-off sums, while the brew goes on."),
-        new(KeyContext.Screens | KeyContext.SetUp, Command.Help, "?", Help, "keys", "All keys."),
+        new(KeyContext.Screens | KeyContext.SetUp | Naming, Command.Help, "?", Help, "keys", "All keys."),
         new(KeyContext.Deck, Command.Back, "q", Key('q'), "back", "One screen back. A batch runs on."),
         new(KeyContext.Screens, Command.Back, "q", Leave, "back", "One screen back. A batch runs on."),
     ];
@@ -126,8 +137,11 @@ public static class KeyMap
     }
 
     /// <summary>The bottom line of a place.</summary>
-    public static ImmutableArray<KeyHint> Hints(KeyContext where, Notation notation) =>
-        [.. Table.Where(b => (b.Where & where) != 0 && !b.Hint.IsEmpty).Select(b => new KeyHint(notation.Name(b.Shown), notation.Text(b.Hint)))];
+    public static ImmutableArray<KeyHint> Hints(KeyContext where, Notation notation) => Hints(where, notation, default, "");
+
+    /// <summary>The same with another word for one of the commands, where it means something narrower.</summary>
+    public static ImmutableArray<KeyHint> Hints(KeyContext where, Notation notation, Command? but, string does) =>
+        [.. Table.Where(b => (b.Where & where) != 0 && !b.Hint.IsEmpty).Select(b => new KeyHint(notation.Name(b.Shown), b.Command == but ? does : notation.Text(b.Hint)))];
 
     private static ImmutableArray<KeyStroke> Key(char character) => [KeyStroke.Of(character)];
 

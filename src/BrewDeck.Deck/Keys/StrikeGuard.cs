@@ -9,13 +9,16 @@ public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
     private DateTimeOffset _lastAt = DateTimeOffset.MinValue;
     private DateTimeOffset _changedAt = DateTimeOffset.MinValue;
 
+    /// <summary>The last key was one that was struck just before.</summary>
+    public bool Bounced { get; private set; }
+
     /// <summary>Whether a command key counts. A key that bounces keeps being ignored until it rests.</summary>
     /// <param name="pace">Seconds of the day in one second of the wall, for rehearsals; hands do not get faster with them.</param>
     public bool Lets(KeyStroke stroke, DateTimeOffset now, double pace)
     {
-        var again = stroke == _last && Within(now, _lastAt, @double * pace);
+        Bounced = stroke == _last && Within(now, _lastAt, @double * pace);
         (_last, _lastAt) = (stroke, now);
-        return !again && !(IsBig(stroke) && Within(now, _changedAt, leaveAlone * pace));
+        return !Bounced && !(IsBig(stroke) && Within(now, _changedAt, leaveAlone * pace));
     }
 
     /// <summary>An entry was sent: its Enter must not strike twice either.</summary>

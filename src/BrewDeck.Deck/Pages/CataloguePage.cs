@@ -5,12 +5,12 @@ using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>Something of the catalogue to choose: by arrows and page keys, or by its name.</summary>
+/// <summary>Something of the catalogue to choose: by arrows and page keys, or by its name, which a letter begins to type.</summary>
 /// <param name="items">Name and what is typical of it.</param>
 /// <param name="chosen">Called with the place of the chosen item, once this page is closed.</param>
 internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(string Name, string Typical)> items, Action<int> chosen) : ListPage(shell)
 {
-    public override KeyContext Context => KeyContext.List;
+    public override KeyContext Context => KeyContext.Naming;
 
     protected override int Count => items.Length + 1;
 
@@ -18,7 +18,7 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
     {
         if (row == 0)
         {
-            AskName();
+            AskName("");
             return;
         }
         Shell.Pop();
@@ -34,7 +34,15 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
         [Line.Of(Shell.Notation.Text("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards."), Tone.Muted)],
         KeyMap.Hints(Context, Shell.Notation));
 
-    private void AskName() => Ask(new EntryAsk(this, Shell.Notation.Text("Which one?"), "", _ => Line.Of(Shell.Notation.Text("the first letters of its name"), Tone.Muted), (text, _) =>
+    protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
+    {
+        if (command == Command.PickRow)
+            AskName(stroke.Character.ToString());
+        else
+            base.Handle(command, stroke, now);
+    }
+
+    private void AskName(string typed) => Ask(new EntryAsk(this, Shell.Notation.Text("Which one?"), typed, text => FoundSoFar(text.Trim()) is { } name ? Line.Of(name) : Line.Of(Shell.Notation.Text("part of its name"), Tone.Muted), (text, _) =>
     {
         var found = Found(text.Trim());
         if (found < 0)
@@ -42,6 +50,8 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
         Select(found + 1);
         return null;
     }));
+
+    private string? FoundSoFar(string text) => text.Length > 0 && Found(text) is >= 0 and var at ? items[at].Name : null;
 
     private int Found(string text)
     {

@@ -60,10 +60,13 @@ internal sealed class ChoicesPage : ListPage
         Shell.Notation.Text($"{_recipe.Name} on {_brewhouse.Name}: the day"),
         Shell.Notation.Clock(now.ToUnixTimeMilliseconds()),
         [new Column(Shell.Notation.Text("choice"), 0), new Column(Shell.Notation.Text("today"), 24, Right: true)],
-        [.. _rows.Select(r => new Row([r.Label, r.Show(_choices)]))],
+        [.. _rows.Select(r => new Row([r is DayRow.GoOn ? Ahead : r.Label, r.Show(_choices)]))],
         Selected,
         Preview(now),
-        KeyMap.Hints(Context, Shell.Notation));
+        Drawn() is PlanResult.Refused ? KeyMap.Hints(Context, Shell.Notation, Command.GoOn, Shell.Notation.Text("see what is wrong")) : KeyMap.Hints(Context, Shell.Notation));
+
+    /// <summary>What the first row leads to: there is no plan of what cannot be brewed.</summary>
+    private string Ahead => Drawn() is PlanResult.Refused ? Shell.Notation.Text("See what is wrong") : Shell.Notation.Text("See the plan");
 
     private void SeePlan() => Shell.Push(new PlanPage(Shell, _brewhouse, _recipe, _choices, Set));
 

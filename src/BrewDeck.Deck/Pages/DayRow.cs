@@ -6,7 +6,7 @@ namespace BrewDeck.Deck.Pages;
 internal abstract record DayRow(string Label, Func<DayChoices, string> Show)
 {
     /// <summary>Nothing to choose: Enter goes on to the plan.</summary>
-    internal sealed record GoOn(string Label) : DayRow(Label, _ => "");
+    internal sealed record GoOn() : DayRow("", _ => "");
 
     /// <summary>Enter turns to the next value.</summary>
     internal sealed record Turns(string Label, Func<DayChoices, string> Show, Func<DayChoices, DayChoices> Next) : DayRow(Label, Show)

@@ -17,7 +17,7 @@ internal static class DayRows
         var most = brewhouse.Circuits.Length;
         return
         [
-            new DayRow.GoOn(notation.Text("See the plan")),
+            new DayRow.GoOn(),
             new DayRow.Typed(notation.Text("Into the fermenter"), c => notation.Volume(c.BatchL ?? brewhouse.UsualBatchL ?? recipe.BatchL), notation.Text("cold wort, such as 40 L"),
                 typing.Quantity(ReadingKind.Volume, (1, 2000), (c, v) => c with { BatchL = v })),
             .. brewhouse.CanSparge ? [new DayRow.Turns(notation.Text("Sparge"), c => Names.Sparge(c.Sparge, notation), c => c with { Sparge = Turn(c.Sparge) })] : ImmutableArray<DayRow>.Empty,

@@ -1,4 +1,5 @@
 using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Screens;
 
 namespace BrewDeck.Deck.Pages;
 
@@ -39,6 +40,9 @@ internal abstract class ListPage(Shell shell) : Page(shell)
                 break;
             case Command.Last:
                 Select(Count - 1);
+                break;
+            case Command.Whole when Compose(now) is ListScreen { Details.IsEmpty: false } list:
+                Shell.Push(new WholePage(Shell, list));
                 break;
             case Command.Choose when Selected < Count:
                 Choose(Selected, now);

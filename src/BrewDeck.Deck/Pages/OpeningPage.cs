@@ -34,7 +34,7 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
             [.. entries.Select(e => new Row([e.Title]))],
             Selected,
             [Line.Of(entries[Selected].Detail)],
-            KeyMap.Hints(Context, Shell.Notation));
+            KeyMap.Hints(Context, Shell.Notation, Command.Back, Shell.Notation.Text("leave")));
     }
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
@@ -64,11 +64,11 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
             new(Shell.Notation.Text("Lessons"), Shell.Notation.Text("What the batches say about a brewhouse; take it into its profile, or leave it."), _ => LessonsPage.Enter(Shell)),
             .. Shell.Ports.Writer is null ? ImmutableArray<Entry>.Empty :
             [
-                new(Shell.Notation.Text("Recipes"), Shell.Notation.Text("Make, copy or change a recipe, and see what it gives on a brewhouse."), _ => PickBrewhousePage.Enter(Shell)),
+                new(Shell.Notation.Text("Recipes"), Shell.Notation.Text("Read, make, copy or change a recipe, and see what it gives on a brewhouse."), _ => RecipesPage.Enter(Shell)),
                 new(Shell.Notation.Text("New brewhouse"), Shell.Notation.Text("Describe your brewhouse with a tape measure and a kitchen scale, in about ten minutes. Your answers are kept."), _ => SetUpPage.Enter(Shell)),
             ],
             new(Shell.Notation.Text("Reckoner"), Shell.Notation.Text("One-off sums: hydrometer, dilution, priming and so on. The key k opens it anywhere."), _ => ReckonerPage.Enter(Shell)),
-            new(Shell.Notation.Text("Keys"), Shell.Notation.Text("What each key does."), _ => Shell.Push(new HelpPage(Shell))),
+            new(Shell.Notation.Text("Keys"), Shell.Notation.Text("What each key does."), _ => Shell.Push(new HelpPage(Shell, Context))),
             new(Shell.Notation.Text("Leave"), Shell.Notation.Text("Close the program. Everything is on disk already."), _ => Leave()),
         ];
     }

@@ -42,7 +42,7 @@ internal abstract class Page(Shell shell)
         if (this is HelpPage)
             shell.Pop();
         else
-            shell.Push(new HelpPage(shell));
+            shell.Push(new HelpPage(shell, Context));
     }
 
     public void Typed(string text) => _ask?.Typed(text);

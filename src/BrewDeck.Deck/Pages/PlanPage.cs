@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
-/// <summary>The plan as drawn: totals, run sheet, limits; or why there is none. One key turns to another number of circuits.</summary>
+/// <summary>The plan as drawn: totals, run sheet, limits; or why there is none. One key asks for another number of circuits.</summary>
 internal sealed class PlanPage : TextPage
 {
     private readonly ImmutableArray<CircuitCost> _costs;
@@ -46,9 +47,14 @@ internal sealed class PlanPage : TextPage
             case Command.GoOn when _result is PlanResult.Drawn drawn:
                 Shell.Begin(drawn.Plan, now);
                 break;
+            case Command.Choose when _result is PlanResult.Drawn drawn:
+                AskToOpen(drawn.Plan);
+                break;
+            case Command.Circuits when _costs.Length < 2:
+                Shell.Say(Shell.Notation.Text("This brewhouse has one circuit only."));
+                break;
             case Command.Circuits:
-                _before.Push(_choices);
-                Change(_choices with { Circuits = InUse % _costs.Length + 1 });
+                AskCircuits();
                 break;
             case Command.Undo when _before.TryPop(out var before):
                 Change(before);
@@ -61,6 +67,31 @@ internal sealed class PlanPage : TextPage
                 break;
         }
     }
+
+    // a batch that is opened stays in the logbook: Enter alone, struck to go on from something else, opens none
+    private void AskToOpen(Plan plan) => Ask(new ChoiceAsk(
+        this,
+        Shell.Notation.Text("Open the batch and begin the brew day?"),
+        [Line.Of(Shell.Notation.Text("It stays in the logbook from then on. Space opens it without this question."), Tone.Muted)],
+        [new Row([Shell.Notation.Text("Not yet")]), new Row([Shell.Notation.Text("Open it")])],
+        (row, at) =>
+        {
+            if (row == 1)
+                Shell.Begin(plan, at);
+        }));
+
+    private void AskCircuits() => Ask(new ChoiceAsk(
+        this,
+        Shell.Notation.Text("How many circuits today?"),
+        [],
+        [.. _costs.Select(c => new Row([CircuitWords.Says(c, _costs, Shell.Notation)]))],
+        (row, _) =>
+        {
+            if (_costs[row].Circuits == InUse)
+                return;
+            _before.Push(_choices);
+            Change(_choices with { Circuits = _costs[row].Circuits });
+        }));
 
     private int InUse => _choices.Circuits ?? _costs.Length;
 

@@ -2,6 +2,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Pages;
 
@@ -29,10 +30,13 @@ internal sealed class RecipeKeys(Shell shell, Brewhouse house)
         return true;
     }
 
+    /// <summary>What a recipe is called that has not been named yet.</summary>
+    internal static string Unnamed(Notation notation) => notation.Text("New recipe");
+
     /// <summary>One rest of an hour and an hour's boil: what most brews begin with.</summary>
     private Recipe Blank() => new()
     {
-        Name = shell.Notation.Text("New recipe"),
+        Name = Unnamed(shell.Notation),
         BatchL = house.UsualBatchL ?? 20,
         Grist = [],
         Rests = [new("conversion", 66, 60)],

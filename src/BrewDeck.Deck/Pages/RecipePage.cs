@@ -187,6 +187,11 @@ internal sealed class RecipePage : ListPage
             Shell.Say(fault, Tone.Warning);
             return false;
         }
+        if (_entry is null && _recipe.Name == RecipeKeys.Unnamed(Shell.Notation) && Rows[0].Fields is [RecipeField.Line name, ..])
+        {
+            Type(name, name.Initial, then: () => Save(now), replaces: true);
+            return false;
+        }
         return Shell.Try(() =>
         {
             _entry = _writer.Write(_recipe, _entry, now);

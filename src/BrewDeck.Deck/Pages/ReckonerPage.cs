@@ -25,7 +25,7 @@ internal sealed class ReckonerPage : ListPage
 
     protected override int Count => Sums.All.Length;
 
-    protected override void Choose(int row, DateTimeOffset now) => Shell.Push(new SumPage(Shell, Sums.All[row]));
+    protected override void Choose(int row, DateTimeOffset now) => Shell.Push(new SumPage(Shell, Sums.All[row], Shell.Day is { } day ? DaySums.Of(Sums.All[row], day.Plan) : null));
 
     protected override Screen Compose(DateTimeOffset now)
     {

@@ -23,7 +23,7 @@ internal sealed class RunSheetPage(Shell shell, BrewDay day) : TextPage(shell)
         ?
         [
             Line.Of(moment.Title(step), Tone.Strong),
-            .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of("  " + s)),
+            .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation, brief: false).Select(s => Line.Of("  " + s)),
             Line.Of(""),
         ]
         : [];

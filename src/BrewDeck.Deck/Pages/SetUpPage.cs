@@ -28,7 +28,8 @@ internal sealed class SetUpPage : ListPage
         Open(FirstOpen());
     }
 
-    public override KeyContext Context => KeyContext.SetUp;
+    // letters begin a name at once, so that no letter can be a key there
+    public override KeyContext Context => Question.Id == "name" ? KeyContext.Naming : KeyContext.SetUp;
 
     public static void Enter(Shell shell) => shell.Try(() =>
     {
@@ -56,7 +57,7 @@ internal sealed class SetUpPage : ListPage
         Rows(),
         Selected,
         Details(),
-        KeyMap.Hints(Context, Shell.Notation));
+        KeyMap.Hints(Context, Shell.Notation, Command.Back, Shell.Notation.Text("leave the set-up")));
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
@@ -135,9 +136,35 @@ internal sealed class SetUpPage : ListPage
         {
             if (line.Read(text, Shell.Notation, out var fault) is not { } kept)
                 return Names.Sentence(fault) + ".";
-            Take(new(kept, AnswerSource.Typed));
+            if (Doubt(line, kept) is { } doubt)
+                Ask(AgainAsk(line, kept, doubt));
+            else
+                Take(new(kept, AnswerSource.Typed));
             return null;
         }));
+
+    /// <summary>So many times more or less than what is usual there is more often a slip than a size; common practice, no source.</summary>
+    private const double Unlikely = 3;
+
+    /// <summary>Why a number is asked about once more; null: it may well be.</summary>
+    private string? Doubt(SetUpQuestion.Line line, string kept) =>
+        KeptNumber.Of(kept) is { Value: > 0 } typed && KeptNumber.Of(line.Usual) is { Value: > 0 } usual && typed.Unit == usual.Unit
+            && Math.Max(typed.Value / usual.Value, usual.Value / typed.Value) > Unlikely
+            ? Shell.Notation.Text($"{Said(kept)} is far from the usual {Said(line.Usual)}.")
+            : null;
+
+    private ChoiceAsk AgainAsk(SetUpQuestion.Line line, string kept, string doubt) => new(
+        this,
+        Shell.Notation.Text(line.Sentence),
+        [Line.Of(doubt, Tone.Warning)],
+        [new Row([Shell.Notation.Text("Type it again")]), new Row([Shell.Notation.Text($"It is {Said(kept)}")])],
+        (row, _) =>
+        {
+            if (row == 1)
+                Take(new(kept, AnswerSource.Typed));
+            else
+                Type(line, "");
+        });
 
     private Line Understood(SetUpQuestion.Line line, string text) =>
         text.Trim().Length > 0 && line.Read(text, Shell.Notation, out _) is { } kept

@@ -115,6 +115,8 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         return Try(() =>
         {
             Enter(BrewDay.Open(ports.Store, opened));
+            // its first figures are not the plan's: without a word that looks like a mistake
+            Say(Notation.Text("The outlook is what such days usually give, a little beside the plan."));
             _choices.Clear();
             if (Exercises.Find(opened.Card?.Exercise) is { } exercise)
                 Push(new ExercisePage(this, exercise));

@@ -81,7 +81,7 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts =
     {
         var read = SumReader.Read(sum, _texts, Shell.Notation);
         if (read.Values is not { } values)
-            return [Line.Of(Shell.Notation.Text($"Type {Shell.Notation.Text(sum.Inputs.First(i => i.Name == read.Input).Label)}."), Tone.Due)];
+            return [Line.Of(Shell.Notation.Text($"Still wanted: {Shell.Notation.Text(sum.Inputs.First(i => i.Name == read.Input).Label)}."), Tone.Due)];
         return [.. SumLines.Results(sum, sum.Reckon(values), Shell.Notation).Select((r, i) =>
             new Line([new Span(r.Label + ": ", Tone.Muted), new Span(r.Value, i == 0 ? Tone.Strong : Tone.Normal)]))];
     }

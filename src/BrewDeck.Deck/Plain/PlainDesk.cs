@@ -19,8 +19,12 @@ public sealed class PlainDesk(ISession session, Notation notation)
         Rang = false;
         if (line.Trim().Length == 0 && !session.Where.HasFlag(KeyContext.Entry))
             return Begin();
+        if (session.Where.HasFlag(KeyContext.Choice) && PlainWords.AsksForHelp(line, notation))
+            return Begin();
         if (PlainWords.Of(line, session.Screen, session.Where, notation) is not { } inputs)
-            return [notation.Text($"Nothing here is called \"{line.Trim()}\"."), PlainWords.Said(session.Where, notation)];
+            return session.Where.HasFlag(KeyContext.Choice)
+                ? [notation.Text($"A question stands, and nothing in it is called \"{line.Trim()}\". Answer with the number of a row; back leaves it as it was.")]
+                : [notation.Text($"Nothing here is called \"{line.Trim()}\"."), PlainWords.Said(session.Where, notation)];
         foreach (var input in inputs)
             session.Receive(input, now);
         return [.. Bell(), .. Said(PlainSpeech.After(session.Screen, _said, notation))];

@@ -68,7 +68,18 @@ public static class PlainSpeech
     {
         if (deck.Headline.ToString() != before.Headline.ToString() || deck.Title != before.Title)
             return Step(deck, notation).Concat(News(deck, before, notation));
-        return deck.Hands.Spans[0].Tone != before.Hands.Spans[0].Tone ? News(deck, before, notation).Append(deck.Hands.ToString()) : News(deck, before, notation);
+        return deck.Hands.Spans[0].Tone != before.Hands.Spans[0].Tone ? News(deck, before, notation).Append(Hands(deck, notation)) : News(deck, before, notation);
+    }
+
+    /// <summary>What the deck says of its big key, said of the word for it: there is no key here.</summary>
+    private static string Hands(DeckScreen deck, Notation notation)
+    {
+        var said = deck.Hands.ToString();
+        return said == notation.Text("Hands now. Space when it is done.") ? notation.Text("Hands now. Type go on when it is done.")
+            : said == notation.Text("Hands now. Space when you begin.") ? notation.Text("Hands now. Type go on when you begin.")
+            : said == notation.Text("On hold. Space goes on with it.") ? notation.Text("On hold. Type go on to take it up again.")
+            : said == notation.Text("Space: batch, log, fermenter readings.") ? notation.Text("Type go on for the batch, its log and fermenter readings.")
+            : said;
     }
 
     /// <summary>Alarms, and what shows itself at a rehearsal's plant, that did not stand there before.</summary>
@@ -84,10 +95,10 @@ public static class PlainSpeech
     private static IEnumerable<string> Step(DeckScreen deck, Notation notation) =>
     [
         $"{deck.Title}: {deck.Headline}.",
-        $"{deck.Big} {deck.BigLabel}.",
+        $"{Names.Sentence(deck.BigLabel)}: {deck.Big}.",
         .. deck.Sentences.Select(s => s.ToString()),
         .. deck.CautionLines.Select(c => notation.Text($"Caution: {c}")),
-        deck.Hands.ToString(),
+        Hands(deck, notation),
         .. deck.Next.Take(2).Select(n => notation.Text($"Next at {n.Clock}: {n.Text}{(n.Length == "" ? "" : ", " + n.Length)}.")),
     ];
 
@@ -102,14 +113,16 @@ public static class PlainSpeech
 
     private static string Row(ListScreen list, Row row, int index, Notation notation)
     {
+        // of a name and its value both are plain without their heads
+        var headed = list.Columns.Length > 2;
         var cells = row.Cells.Select((c, i) => (Cell: c.Trim(), Header: i < list.Columns.Length ? list.Columns[i].Header : ""))
-            .Where(c => c.Cell.Length > 0).Select(c => c.Header == "" || c.Header == "recipe" ? c.Cell : $"{c.Header} {c.Cell}");
+            .Where(c => c.Cell.Length > 0).Select(c => !headed || c.Header == "" || c.Header == "recipe" ? c.Cell : $"{c.Header} {c.Cell}");
         return string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {string.Join(", ", cells)}{Mark(row.Tone, notation)}");
     }
 
     private static IEnumerable<string> Chosen(ListScreen list, Notation notation) => list.Selected < 0
         ? list.Details.Select(x => Toned(x, notation))
-        : list.Details.Select(x => Toned(x, notation)).Prepend(notation.Text($"Chosen: {Row(list, list.Rows[list.Selected], list.Selected, notation)}"));
+        : list.Details.Select(x => Toned(x, notation)).Prepend(notation.Text($"The cursor is on {Row(list, list.Rows[list.Selected], list.Selected, notation)}"));
 
     private static IEnumerable<string> Asked(Overlay overlay, Notation notation) => overlay switch
     {

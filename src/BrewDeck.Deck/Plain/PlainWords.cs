@@ -21,8 +21,15 @@ public static class PlainWords
             return moves;
         if (word.Length > 0 && char.IsAsciiDigit(word[0]))
             return (where & TypesValues) != 0 ? Value(word) : Row(word, screen) is { } to ? [.. to, Key(KeyName.Enter)] : null;
-        return Find(word, where, notation) is { } stroke ? [new Input.Key(stroke)] : null;
+        if (Find(word, where, notation) is { } stroke)
+            return [new Input.Key(stroke)];
+        return where.HasFlag(KeyContext.Choice) && word.ToUpperInvariant() is "Q" or "QUIT" ? [Key(KeyName.Escape)]
+            : where.HasFlag(KeyContext.Naming) && word.Length > 0 && char.IsAsciiLetter(word[0]) ? Value(word)
+            : null;
     }
+
+    /// <summary>In a question these words mean the question itself, not the page of keys.</summary>
+    public static bool AsksForHelp(string line, Notation notation) => line.Trim() is var word && (word is "?" || Same(Words(Command.Help), word) || Same(notation.Name(Words(Command.Help)), word));
 
     /// <summary>The words that work here, one sentence.</summary>
     public static string Said(KeyContext where, Notation notation)

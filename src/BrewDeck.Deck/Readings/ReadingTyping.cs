@@ -45,9 +45,13 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation no
             reason = notation.Text("Only a gravity or a volume is read at a temperature.");
             return null;
         }
-        if (!reader.TryRead(ReadingKind.Temperature, right.Trim(), out var atC, out reason)
-            || !reader.TryRead(place.Kind, left.Trim(), out var value, out reason))
+        if (!reader.TryRead(place.Kind, left.Trim(), out var value, out reason))
             return null;
+        if (!reader.TryRead(ReadingKind.Temperature, right.Trim(), out var atC, out reason))
+        {
+            reason = notation.Text($"After @ stands the temperature of what is read: {reason}");
+            return null;
+        }
         return place.Kind == ReadingKind.Volume
             ? new Reading(place.Kind, place.Vessel, value, typed) { AtC = atC }
             : new Reading(place.Kind, place.Vessel, Hydrometer.TrueSg20(value, atC), typed);

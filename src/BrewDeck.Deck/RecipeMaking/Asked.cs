@@ -19,6 +19,11 @@ internal sealed record Asked(Dimension Dimension, string Unit, double Least, dou
     public static readonly Asked PitchC = new(Dimension.Temperature, "°C", 0, 45, "19 °C", "such as 19 °C");
     public static readonly Asked Attenuation = new(Dimension.Fraction, "%", 10, 100, "76 %", "percent");
 
+    /// <summary>More than anybody throws into a litre in one go: a slip of the unit; common practice, no source.</summary>
+    private const double MostHopGPerL = 50;
+
+    public static Asked HopsFor(double litres) => Grams with { Most = MostHopGPerL * litres };
+
     public static Asked Count(string unit, Notation notation) => new(Dimension.Number, unit, 0.001, 100_000, "5", notation.Text($"in {notation.Name(unit)}, such as 5"));
 
     public RecipeField.Line Line(string label, string question, Notation notation, Func<Recipe, double, Recipe> with) =>

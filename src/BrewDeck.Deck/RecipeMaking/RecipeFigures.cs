@@ -23,9 +23,10 @@ internal static class RecipeFigures
         return
         [
             Line.Of(notation.Text($"These amounts give {notation.Gravity(t.OriginalGravitySg)}, {notation.Number(t.BitternessIbu, "0")} IBU, {notation.Number(t.ColourEbc, "0")} EBC"), Tone.Strong),
+            .. recipe.Hops.IsEmpty ? new[] { Line.Of(notation.Text("No hops yet."), Tone.Due) } : [],
             .. Wishes(recipe, t, notation),
             .. figures.Failed.Select(l => Line.Of(LimitWords.Of(l, notation), Tone.Warning)),
-            Line.Of(string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => notation.Text($"{Lowered(LimitWords.Name(l.Name, notation), notation)} {notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}"))), Tone.Muted),
+            Line.Of(notation.Text("at the fullest, hot: ") + string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => notation.Text($"{Lowered(LimitWords.Name(l.Name, notation), notation)} {notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}"))), Tone.Muted),
         ];
     }
 

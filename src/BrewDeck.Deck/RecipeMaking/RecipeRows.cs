@@ -18,7 +18,7 @@ internal static class RecipeRows
         new(notation.Text("+ malt or sugar"), "", "") { Adds = RecipeAdds.Grist },
         .. recipe.Rests.Select((r, i) => Rest(r, i, notation)),
         new(notation.Text("+ rest"), "", "") { Adds = RecipeAdds.Rest },
-        .. recipe.Hops.Select((h, i) => Hop(h, i, notation)),
+        .. recipe.Hops.Select((h, i) => Hop(h, i, recipe, notation)),
         new(notation.Text("+ hop"), "", "") { Adds = RecipeAdds.Hop },
         .. recipe.Others.Select((o, i) => Other(o, i, notation)),
         new(notation.Text("+ finings, spice or salt"), "", "") { Adds = RecipeAdds.Other },
@@ -42,7 +42,7 @@ internal static class RecipeRows
             Wish(Dimension.Bitterness, "IBU", 0, 300, (x, v) => x with { BitternessIbu = v }, "30 IBU"))),
         new(notation.Text("boil"), Durations.Short(60 * r.BoilMin), "", new RecipeField.Line(
             notation.Text("boil"), notation.Text("How long is the boil?"), notation.Text("such as 60 min"), Quantity(Dimension.Time, "min", 1, 480, Boiled, "60 min"))),
-        new(notation.Text("stand"), Durations.Short(60 * r.StandMin), "", new RecipeField.Line(
+        new(notation.Text("whirlpool stand"), Durations.Short(60 * r.StandMin), "", new RecipeField.Line(
             notation.Text("stand"), notation.Text("How long is the stand after the whirlpool?"), notation.Text("such as 15 min"),
             Quantity(Dimension.Time, "min", 0, 240, (x, v) => x with { StandMin = v }, "15 min"))),
     ];
@@ -81,15 +81,15 @@ internal static class RecipeRows
             new RecipeField.Turn(notation.Text("take it out"), r => r with { Rests = r.Rests.RemoveAt(at) }, TakesOut: true));
     }
 
-    private static RecipeRow Hop(HopAddition hop, int at, Notation notation)
+    private static RecipeRow Hop(HopAddition hop, int at, Recipe recipe, Notation notation)
     {
         RecipeField.Line Number(string label, string question, Asked asked, Func<HopAddition, double, HopAddition> with) =>
             asked.Line(label, question, notation, (r, v) => r with { Hops = r.Hops.SetItem(at, with(r.Hops[at], v)) });
         var alpha = notation.Number(100 * hop.AlphaFraction, "0.0") + " %";
         var (other, to) = hop.Form == HopForm.Pellet ? (notation.Text("cones instead of pellets"), HopForm.Cone) : (notation.Text("pellets instead of cones"), HopForm.Pellet);
         return new(
-            hop.Name, notation.Grams(hop.MassG), $"{RecipeWords.Briefly(hop, notation)}, {alpha}",
-            Number(notation.Text("amount"), notation.Text($"How much {hop.Name}?"), Asked.Grams, (h, v) => h with { MassG = v }),
+            hop.Name, notation.Grams(hop.MassG), $"{RecipeWords.Briefly(hop.Use, hop.Minutes, notation)}, {alpha}",
+            Number(notation.Text("amount"), notation.Text($"How much {hop.Name}?"), Asked.HopsFor(recipe.BatchL), (h, v) => h with { MassG = v }),
             new RecipeField.Line(
                 notation.Text("time"), notation.Text($"When does the {hop.Name} go in?"), notation.Text("minutes before knock-out such as 60, or first wort, whirlpool 20, dry hop"), HopTime(at)),
             Number(notation.Text($"alpha acid {alpha}"), notation.Text("Alpha acid?"), Asked.Alpha, (h, v) => h with { AlphaFraction = v / 100 }),

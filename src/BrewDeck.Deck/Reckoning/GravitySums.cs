@@ -16,8 +16,8 @@ internal static class GravitySums
             "hydrometer",
             "Hydrometer at a temperature",
             [
-                Gravity("reading", "reads", "1.046"),
-                Temp("sample", "sample at", 0, 80, "40 °C"),
+                Gravity("reading", "reading", "1.046"),
+                Temp("sample", "temperature of the sample", 0, 80, "40 °C"),
                 Temp("calibration", "hydrometer made for", 10, 25, "20 °C", "20 °C"),
             ],
             [new("gravity_sg", "gravity at 20 °C", "SG", "0.0000"), new("extract_plato", "extract", "°P", "0.00")],
@@ -29,7 +29,7 @@ internal static class GravitySums
         new(
             "refractometer",
             "Refractometer in wort",
-            [Brix("reading", "reads", "12.5"), Correction()],
+            [Brix("reading", "reading", "12.5"), Correction()],
             [new("gravity_sg", "gravity at 20 °C", "SG", "0.0000"), new("extract_plato", "extract", "°P", "0.00")],
             "°Bx over the wort correction factor",
             $"factor 1.02 to 1.06 in the literature; {Sucrose}",

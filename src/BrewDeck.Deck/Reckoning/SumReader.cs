@@ -114,7 +114,7 @@ public static class SumReader
     /// <summary>In the brewer's own unit, with no more decimals than are typed.</summary>
     private static string Written(double value, SumInput.Quantity input, Notation notation)
     {
-        var unit = BareUnit(input, notation.Units);
+        var unit = input.Unit == "g" && value >= 1000 && notation.Units == UnitSystem.Metric ? "kg" : BareUnit(input, notation.Units);
         var shown = unit == input.Unit ? value : unit == "°F" ? notation.InTempUnit(value) : QuantityUnits.Convert(input.Dimension, value, input.Unit, unit);
         var number = notation.Number(shown, unit == "SG" ? "0.####" : Math.Abs(shown) >= 1000 ? "0" : "0.##");
         return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";

@@ -12,7 +12,7 @@ public static class Exercises
     [
         new(1, "Water only",
             "Heat the strike liquor and pump it into the mash tun. No grain is touched.",
-            ["The elements must be covered before the heat goes on.", "Read the tank's glass and its thermometer; j leaps over the waiting.", "Stir with the eyes: does the tun show what left the tank?"],
+            ["The elements must be covered before the heat goes on.", "Read the tank's glass and its thermometer; j leaps over the waiting.", "Compare the two vessels: does the tun show as many litres as have left the tank?"],
             [new Criterion.Done(StepKind.TransferStrike), new Criterion.Readings(2)])
         {
             Until = StepKind.TransferStrike,

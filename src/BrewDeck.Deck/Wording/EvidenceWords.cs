@@ -9,7 +9,7 @@ internal static class EvidenceWords
     {
         ["behind_chiller_c"] = "behind the chiller",
         ["boiled_h"] = "boiled",
-        ["cast_out_l_per_min"] = "cast-out",
+        ["cast_out_l_per_min"] = "cast out",
         ["drained_would_be_l"] = "drained it would be",
         ["end_c"] = "end",
         ["extract_expected_kg"] = "extract expected",

@@ -12,8 +12,15 @@ public static class HandsWords
     internal const double LongRestMin = 20;
 
     /// <summary>A day that was given up leaves hot vessels behind.</summary>
-    public static ImmutableArray<string> GivenUp(Notation notation) =>
-        [notation.Text("All heat and pumps off, at the breaker too; then shut the valves."), notation.Text("It stays scalding for hours: let it cool before you empty and clean.")];
+    /// <param name="hot">Something stands hot: on a day that had hardly begun nothing does.</param>
+    public static ImmutableArray<string> GivenUp(bool hot, Notation notation) =>
+    [
+        notation.Text("All heat and pumps off, at the breaker too; then shut the valves."),
+        .. hot ? [notation.Text("It stays scalding for hours: let it cool before you empty and clean.")] : ImmutableArray<string>.Empty,
+    ];
+
+    /// <summary>From here on liquid burns the skin within seconds or minutes, °C; common practice, no source.</summary>
+    internal const double HotC = 45;
 
     /// <summary>What the day gave, and that the batch goes on.</summary>
     /// <param name="readings">What was read is said before what is reckoned.</param>
@@ -32,12 +39,14 @@ public static class HandsWords
             : said;
     }
 
-    public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation) =>
-        [.. HoseWords.Of(step, plan, notation), .. Does(step, plan, notation)];
+    /// <param name="brief">On the deck, where a small screen has seven short lines for it.</param>
+    public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false) =>
+        [.. HoseWords.Of(step, plan, notation, brief), .. Does(step, plan, notation, brief)];
 
     /// <summary>With the key that tells the deck.</summary>
-    public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation) =>
-        WeighsBags(step) ? [.. Of(step, plan, notation), notation.Text("A short bag, or another alpha acid? Tell it with b.")] : Of(step, plan, notation);
+    /// <param name="brief">False on a page of its own, which scrolls.</param>
+    public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation, bool brief = true) =>
+        WeighsBags(step) ? [.. Of(step, plan, notation, brief), notation.Text("Short bag, other alpha acid? Tell it: b.")] : Of(step, plan, notation, brief);
 
     /// <summary>Paper has no keys.</summary>
     public static ImmutableArray<string> OnPaper(PlanStep step, Plan plan, Notation notation) =>
@@ -45,13 +54,13 @@ public static class HandsWords
 
     private static bool WeighsBags(PlanStep step) => step.Spec is { Kind: StepKind.WeighIn, Charges.IsEmpty: false };
 
-    private static ImmutableArray<string> Does(PlanStep step, Plan plan, Notation notation) =>
-        Liquor(step, plan, notation) ?? Grain(step, plan, notation) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
+    private static ImmutableArray<string> Does(PlanStep step, Plan plan, Notation notation, bool brief) =>
+        Liquor(step, plan, notation, brief) ?? Grain(step, plan, notation, brief) ?? Boil(step, plan, notation) ?? Cold(step, plan, notation) ?? [];
 
-    private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
+    private static ImmutableArray<string>? Liquor(PlanStep step, Plan plan, Notation notation, bool brief) => step.Spec.Kind switch
     {
         StepKind.CheckFittings => [.. Rings(plan, notation), notation.Text("Close every valve; check hoses, clamps, seals and the false bottom."), notation.Text("Scale, thermometer and hydrometer at hand.")],
-        StepKind.WeighIn => WeighIn(step, plan, notation),
+        StepKind.WeighIn => WeighIn(step, plan, notation, brief),
         StepKind.TreatWater => WaterWords.Treat(step, notation),
         StepKind.Fill => [.. WaterWords.Soft(step, notation), notation.Text("Stay with the hose. Read the level when it is still.")],
         StepKind.HeatStrike => [HeatOn(step, notation), notation.Text("Stir before you read it.")],
@@ -63,12 +72,12 @@ public static class HandsWords
         _ => null,
     };
 
-    private static ImmutableArray<string>? Grain(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
+    private static ImmutableArray<string>? Grain(PlanStep step, Plan plan, Notation notation, bool brief) => step.Spec.Kind switch
     {
         StepKind.PrimePump => [notation.Text("Open the inlet, let the pump fill by itself, bleed it at the outlet."), notation.Text("Start it only when no more air comes.")],
         StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
-        StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. Shut the valve, stir, then read the temperature in the tun.")],
+        StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. The litres are hot ones."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= LongRestMin
             ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle.")]
@@ -92,7 +101,7 @@ public static class HandsWords
         StepKind.TransferMash => [notation.Text("Stirrer slow, valve wide open. Rinse the last of the grain after it.")],
         StepKind.LiftBasket => [notation.Text("Heat off. Hook the hoist in before you lift; lift slowly and lock it."), notation.Text("Never reach under a hanging basket. Let it drain, then set it aside.")],
         StepKind.Vorlauf => [notation.Text("Does iodine still turn black? Then let it rest on."), notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
-        StepKind.Lauter => Lauter(step, plan, notation),
+        StepKind.Lauter => Lauter(step, plan, notation, brief),
         StepKind.RunOff => [notation.Text("Open the tun a little, then more; do not let the bed run dry too fast."), notation.Text("Close it when it only drips. Read volume and gravity.")],
         StepKind.BatchSparge => [notation.Text("Stir well, then let it settle.")],
         _ => null,
@@ -106,8 +115,9 @@ public static class HandsWords
         StepKind.Boil when step.Spec.Label == StepLabels.Again =>
             [notation.Text("Lid off, heat full on until it boils again."), notation.Text("When the time is up, heat off at the switch.")],
         StepKind.Boil => [notation.Text("Keep a rolling boil, lid off. Nothing to do until the time is up.")],
+        StepKind.AddToBoil when step.Spec.Charges.Any(c => c.Kind == ChargeKind.Extract) => [.. Listed(step, notation), .. Sinking(notation)],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
-        StepKind.AddExtract => [notation.Text("Heat off. Stir until nothing sticks to the bottom, then heat on.")],
+        StepKind.AddExtract => Sinking(notation),
         StepKind.AddWater when step.Spec.Label == StepLabels.HeatOff =>
             [notation.Text("Heat of the vessel off first. Measure the water; stir it in slowly."), notation.Text("Heat on again only when the temperature is even and read.")],
         StepKind.AddWater when step.Spec.Vessel == PlantSetting.FermenterId =>
@@ -127,21 +137,34 @@ public static class HandsWords
         StepKind.AddToWhirlpool => [.. Listed(step, notation), notation.Text("Into the turning wort.")],
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],
         StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
-        StepKind.CastOut => [notation.Text($"Cooling water on; throttle the wort until it runs{At(step.TargetC, notation)}."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
+        StepKind.CastOut => [step.TargetC is { } c ? notation.Text($"Cooling water on; throttle to {notation.Target(c)}.") : notation.Text("Cooling water on; throttle the wort."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.CoolInFermenter when step.Spec.Label == StepLabels.Room =>
             [notation.Text("Lid shut, airlock on: nothing may fall in, and no yeast yet."), notation.Text("Read it with a sanitised thermometer before you pitch.")],
         StepKind.CoolInFermenter when plan.Brewhouse.Chiller.Kind == ChillerKind.Immersion =>
             [notation.Text("Sanitise the coil, then hang it in. Cooling water on; stir with something sanitised."), notation.Text($"Water off{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.CoolInFermenter =>
             [notation.Text("Sanitise hoses and pump. Draw it from the bottom, give it back under the surface; lid on."), notation.Text($"Cooling water on. Stop{At(step.TargetC, notation)}; lid shut at once.")],
-        StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute.")],
+        StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute: open the bottle slowly, shut it after.")],
         StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter and keep it there.")],
         _ => null,
     };
 
-    private static ImmutableArray<string> WeighIn(PlanStep step, Plan plan, Notation notation) => step.Spec.Charges.IsEmpty
+    private static ImmutableArray<string> WeighIn(PlanStep step, Plan plan, Notation notation, bool brief) => step.Spec.Charges.IsEmpty
         ? [notation.Text("Grist, hops and additions, each into its own marked tub.")]
-        : [notation.Text("Each into its own marked tub."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.All([.. g], notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}.")];
+        : [notation.Text("Each into its own tub, marked as below."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.Weighed(g, brief ? null : plan.Written, notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}.")];
+
+    // both of the recipe's own sugar and of a remedy's extract: in a kettle with elements it is the same danger
+    private static ImmutableArray<string> Sinking(Notation notation) =>
+    [
+        notation.Text("Heat off first: it sinks, and burns on a hot element."),
+        notation.Text("A little at a time, stirring till nothing lies on the bottom: it foams. Then heat on."),
+    ];
+
+    /// <summary>" (98 °C)": how hot what is measured in a vessel stands at the end of a step; empty where that is not known.</summary>
+    private static string Stands(PlanStep step, Plan plan, string vessel, Notation notation) =>
+        plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == vessel) is >= 0 and var at && step.After.Vessels[at].TempC is var c && double.IsFinite(c)
+            ? $" ({notation.Target(c)})"
+            : "";
 
     private static string HeatOn(PlanStep step, Notation notation) =>
         notation.Text($"Elements covered? Then heat on{(step.TargetC is { } c ? notation.Text($", set to {notation.Target(c)}") : "")}.");
@@ -156,24 +179,25 @@ public static class HandsWords
     private static ImmutableArray<string> Listed(PlanStep step, Notation notation) =>
         step.Spec.Charges.Length <= StepTitles.MostNamed ? [] : [Charges.All(step.Spec.Charges, notation) + "."];
 
-    private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation) =>
+    private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation, bool brief) =>
     [
-        step.Spec.SpargeL is > 0
+        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} sparge liquor, hand-deep.")
+        : step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
         Heats(plan.Brewhouse, step.Spec.SpargeL is > 0, notation),
-        notation.Text("Then read volume and gravity."),
+        notation.Text($"Then read volume{Stands(step, plan, step.Spec.To, notation)} and gravity."),
     ];
 
     /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
     private static string Heats(Brewhouse house, bool sparges, Notation notation) => sparges && house.HotLiquorTank.IsHeated
-        ? notation.Text($"Kettle heat on at {notation.Volume(house.Kettle.CoverL)} (covered). Tank heat off at {notation.Volume(house.HotLiquorTank.CoverL)}.")
-        : notation.Text($"Kettle heat on at {notation.Volume(house.Kettle.CoverL)} (covered).");
+        ? notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered); tank heat off from {notation.Volume(house.HotLiquorTank.CoverL)} down.")
+        : notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered).");
 
     private static ImmutableArray<string> Clean(PlanStep step, Plan plan, Notation notation)
     {
         if (IsMashTun(step, plan))
-            return [notation.Text("The spent grain is hot and heavy. Keep an ear on the kettle."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
+            return [notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
         return step.Spec.Label switch
         {
             "basket" => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],

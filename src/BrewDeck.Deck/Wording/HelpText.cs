@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Screens;
 
@@ -29,6 +30,8 @@ public static class HelpText
         (KeyContext.Lessons, "In the lessons, beside those of lists"),
         (KeyContext.Batches, "In the list of batches, beside those of lists"),
         (KeyContext.Charts, "On the charts"),
+        (KeyContext.Naming, "Where a name is wanted"),
+        (KeyContext.Brief, "Before an exercise"),
         (KeyContext.Text, "In other texts"),
     ];
 
@@ -37,23 +40,28 @@ public static class HelpText
         "One knuckle is enough: no two keys at once, no key held, small or large letters.",
         "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
         "Levels and temperatures in the vessels are reckoned from what you have read and done: a reading puts them right.",
+        "The plan is what the day gives when all goes as meant. The outlook on the deck is what such days usually give, with what hands and instruments usually do to them: it begins a little beside the plan.",
         "Every act can be taken back; nothing is given up without a typed word.",
         "What the words of the trade mean stands at the end: the key end goes there.",
     ];
 
-    public static ImmutableArray<Line> Lines(bool rehearsal, Notation notation) =>
+    /// <param name="here">Where the help was asked for: those keys stand first, all of them.</param>
+    public static ImmutableArray<Line> Lines(bool rehearsal, Notation notation, KeyContext here = KeyContext.None) =>
     [
+        .. here == KeyContext.None ? [] : Part("Here", KeyMap.Table.Where(b => (b.Where & here) != 0), notation).Skip(1).Append(Line.Of("")),
         .. Manners.Select(m => Line.Of(notation.Text(m))),
-        .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal).SelectMany(p => Part(p, notation)),
+        .. Part("On most pages", KeyMap.Table.Where(IsCommon).DistinctBy(b => (b.Shown, b.Help.Message)), notation),
+        .. Places.Where(p => rehearsal || p.Where != KeyContext.Rehearsal)
+            .SelectMany(p => Part(p.Heading, KeyMap.Table.Where(b => b.Where.HasFlag(p.Where) && !IsCommon(b)), notation)),
         .. TradeWords.Lines(notation),
     ];
 
-    private static IEnumerable<Line> Part((KeyContext Where, Phrase Heading) place, Notation notation) =>
-    [
-        Line.Of(""),
-        Line.Of(notation.Text(place.Heading), Tone.Strong),
-        .. KeyMap.Table
-            .Where(b => b.Where.HasFlag(place.Where))
-            .Select(b => new Line([new Span($"  {notation.Name(b.Shown),-11}", Tone.Strong), new Span(notation.Text(b.Help))])),
-    ];
+    /// <summary>Many places have it: said of each of them it would bury what is their own.</summary>
+    private static bool IsCommon(KeyBinding binding) => BitOperations.PopCount((uint)binding.Where) > 4;
+
+    private static IEnumerable<Line> Part(Phrase heading, IEnumerable<KeyBinding> bindings, Notation notation)
+    {
+        var rows = bindings.Select(b => new Line([new Span($"  {notation.Name(b.Shown),-11}", Tone.Strong), new Span(notation.Text(b.Help))])).ToList();
+        return rows.Count == 0 ? [] : [Line.Of(""), Line.Of(notation.Text(heading), Tone.Strong), .. rows];
+    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Deck.Wording;
@@ -5,23 +6,59 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Which hose goes where before a step, and what the pump cannot bear.</summary>
 public static class HoseWords
 {
-    public static IEnumerable<string> Of(PlanStep step, Plan plan, Notation notation)
+    /// <param name="brief">Only what something of is moved, each whole; else all that the step runs through.</param>
+    public static IEnumerable<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false)
     {
-        if (step.Spec.Hoses is { IsEmpty: false } moves)
+        // a plan from before whole paths were kept has the moved ends only
+        if (step.Spec is { HosePaths: { IsEmpty: false } paths, Hoses: { } moved })
+        {
+            var runs = string.Join("; ", Runs(paths).Where(r => !brief || r.Any(p => moved.Any(m => Moves(m, p)))).Select(r => Run(r, step, plan, notation)));
+            yield return brief ? notation.Text($"Valves shut; {runs}.") : notation.Text($"Valves shut; hoses {runs}.");
+        }
+        else if (step.Spec.Hoses is { IsEmpty: false } moves)
             yield return notation.Text($"Valves shut; hoses {string.Join("; ", moves.Select(m => Move(m, plan, notation)))}.");
         if (SuctionHeads.Cavitates(PlantSetting.Of(plan.Brewhouse, plan.Choices), step))
             yield return notation.Text("The pump would cavitate: throttle it at its outlet, never at its inlet.");
     }
 
+    private static bool Moves(HoseMove move, HosePath path) =>
+        move.Line == path.Line && (move.From is null || move.From == path.From) && (move.To is null || move.To == path.To);
+
+    /// <summary>What runs into the chiller and out of it is one way.</summary>
+    private static List<ImmutableArray<HosePath>> Runs(ImmutableArray<HosePath> paths)
+    {
+        var runs = new List<ImmutableArray<HosePath>>();
+        foreach (var path in paths)
+        {
+            if (path.From == HoseMoves.Chiller && runs is [.., var last] && last[^1].To == HoseMoves.Chiller)
+                runs[^1] = last.Add(path);
+            else
+                runs.Add([path]);
+        }
+        return runs;
+    }
+
+    /// <summary>"kettle to wort pump to kettle (whirlpool inlet)", "kettle to liquor pump to chiller to fermenter": no end is left to guess.</summary>
+    private static string Run(ImmutableArray<HosePath> run, PlanStep step, Plan plan, Notation notation)
+    {
+        var places = run.SelectMany(p => p.Line == HoseMoves.Chiller
+            ? new[] { Place(p.To, plan, notation) }
+            : [Place(p.From, plan, notation), Line(p.Line, plan, notation), Place(p.To, plan, notation)]);
+        return Joined(places, notation) + (step.Spec.Kind == StepKind.Whirlpool ? notation.Text(" (whirlpool inlet)") : "");
+    }
+
     /// <summary>"tun to wort pump to kettle": from an outlet, to an inlet; what stays is not said.</summary>
     private static string Move(HoseMove move, Plan plan, Notation notation) =>
-        new[] { Place(move.From, plan, notation), Line(move, plan, notation), Place(move.To, plan, notation) }.OfType<string>().Aggregate((from, to) => notation.Text($"{from} to {to}"));
+        Joined(new[] { Place(move.From, plan, notation), Line(move.Line, plan, notation), Place(move.To, plan, notation) }, notation);
 
-    private static string Line(HoseMove move, Plan plan, Notation notation) => move.Line switch
+    private static string Joined(IEnumerable<string?> places, Notation notation) =>
+        places.OfType<string>().Aggregate((from, to) => notation.Text($"{from} to {to}"));
+
+    private static string Line(string line, Plan plan, Notation notation) => line switch
     {
         "" => notation.Text("hose"),
         HoseMoves.Chiller => notation.Text("chiller"),
-        _ => plan.Brewhouse.Pumps.Length > 1 ? notation.Name($"{move.Line} pump", notation.Text($"{move.Line} pump")) : notation.Text("pump"),
+        _ => plan.Brewhouse.Pumps.Length > 1 ? notation.Name($"{line} pump", notation.Text($"{line} pump")) : notation.Text("pump"),
     };
 
     private static string? Place(string? vessel, Plan plan, Notation notation) =>

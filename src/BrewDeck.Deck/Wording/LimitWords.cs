@@ -22,8 +22,8 @@ public static class LimitWords
         "wort_in_kettle" => notation.Text("Wort in the kettle"),
         "wort_covers_elements" => notation.Text("Wort over the kettle's elements"),
         "wort_in_fermenter" => notation.Text("Wort in the fermenter"),
-        "false_bottom_load" => notation.Text("Load of the pump on the false bottom"),
-        "suction_head" => notation.Text("Suction head of the pump"),
+        "false_bottom_load" => notation.Text("Pull of the pump on the false bottom"),
+        "suction_head" => notation.Text("Suction head left to the pump"),
         "lift_of_pump" => notation.Text("Way up for the pump"),
         "fall_by_gravity" => notation.Text("Fall from vessel to vessel"),
         "evaporation" => notation.Text("Evaporation against the kettle's heat"),
@@ -54,6 +54,19 @@ public static class LimitWords
 
     private static string Bounded(Limit limit, Notation notation) =>
         $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
+
+    /// <summary>The same on paper, where there is room for what a number of the pump means.</summary>
+    public static string OnPlan(Limit limit, Plan plan, Notation notation) => limit.Name switch
+    {
+        _ when SharesItsCircuit(limit, plan) => notation.Text($"{Of(limit, notation)} (alone on it: with another one the breaker falls)"),
+        "false_bottom_load" => notation.Text($"{Of(limit, notation)} (should the bed stick with the pump full on; the same each day)"),
+        "suction_head" => notation.Text($"{Of(limit, notation)} (with less it draws vapour; throttle its outlet, never its inlet)"),
+        _ => Of(limit, notation),
+    };
+
+    private static bool SharesItsCircuit(Limit limit, Plan plan) => limit.Name.Split("_for_") is [var circuit, _]
+        && circuit.StartsWith("circuit_", StringComparison.Ordinal)
+        && plan.Limits.Count(l => l.Name.StartsWith(circuit + "_for_", StringComparison.Ordinal)) > 1;
 
     /// <summary>What the hands can do on the day about a limit that is going to break.</summary>
     public static string Do(Limit limit, Notation notation)

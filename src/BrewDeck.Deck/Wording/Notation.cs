@@ -79,7 +79,10 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         : kg < 0.9995 ? Number(kg * 1000, "0") + " g" : Number(kg, "0.000") + " kg";
 
     /// <summary>Hops and small additions.</summary>
-    public string Grams(double g) => Us ? Number(g / GramsPerOunce, "0.00") + " oz" : Number(g, "0") + " g";
+    public string Grams(double g) => !Us ? Number(g, "0") + " g"
+        // no kitchen scale shows so little in ounces
+        : g < GramsPerOunce / 2 ? $"{Number(g, "0")} g ({Number(g / GramsPerOunce, "0.00")} oz)"
+        : Number(g / GramsPerOunce, "0.00") + " oz";
 
     public string Gravity(double sg) => Number(sg, "0.000");
 

@@ -19,13 +19,15 @@ public static class PlanLines
         Line.Of(Heading(plan, notation), Tone.Strong),
         Line.Of(""),
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
+        .. plan.Written is { } written ? FittedWords.Of(written, plan, notation) : [],
         .. Parts(plan).SelectMany(p => Part(p, plan, notation, also)),
         Line.Of(""),
         Line.Of(notation.Text("Cautions"), Tone.Strong),
         .. CautionWords.Of(Dangers(plan), notation).Select(c => new Line([new Span("  ! ", Tone.Warning), new Span(c, Tone.Warning)])),
         Line.Of(""),
         Line.Of(notation.Text("Limits"), Tone.Strong),
-        .. plan.Limits.Select(l => Line.Of("  " + LimitWords.Of(l, notation), l.Ok ? Tone.Normal : Tone.Warning)),
+        Line.Of("  " + notation.Text("Litres here as they stand when the vessel is fullest, hot or cold."), Tone.Muted),
+        .. plan.Limits.Select(l => Line.Of("  " + LimitWords.OnPlan(l, plan, notation), l.Ok ? Tone.Normal : Tone.Warning)),
     ];
 
     public static string Heading(Plan plan, Notation notation) =>
@@ -43,14 +45,30 @@ public static class PlanLines
             new(notation.Text("into the fermenter"), notation.Volume(t.FermenterL)),
             new(notation.Text("original gravity"), notation.Gravity(t.OriginalGravitySg)),
             new(notation.Text("bitterness"), $"{notation.Number(t.BitternessIbu, "0")} IBU"),
-            new(notation.Text("colour"), $"{notation.Number(t.ColourEbc, "0")} EBC ({notation.Number(t.ColourSrm, "0")} SRM)"),
+            new(notation.Text("colour"), Colour(t, notation)),
             new(notation.Text("pitch at"), notation.Target(t.PitchC)),
             new(notation.Text("yeast"), YeastWords.Of(plan, notation)),
             .. WaterWords.Totals(plan, notation),
-            new(notation.Text("the day takes"), Durations.Words(t.DayS, notation)),
-            new(notation.Text("hands are busy for"), Durations.Words(t.HandsS, notation)),
-            new(notation.Text("volumes"), notation.Text("at 20 °C unless said")),
+            new(notation.Text("the day takes"), Durations.Short(t.DayS)),
+            new(notation.Text("hands are busy for"), Durations.Short(t.HandsS)),
+            .. Times(plan, notation),
+            new(notation.Text("volumes"), notation.Text($"here at {notation.Target(20)}; in the steps as they stand then, hot or cold")),
         ];
+    }
+
+    // a day that is to be done in the morning may begin the evening before: the date says so
+    private static PlanTotal[] Times(Plan plan, Notation notation) => StartMs(plan) is { } start
+        ?
+        [
+            new(notation.Text("begins"), notation.Date(start)),
+            new(notation.Text("all clean"), notation.Date(start + (long)(plan.Totals.DayS * 1000))),
+        ]
+        : [new(notation.Text("times"), notation.Text("hours:minutes from the start"))];
+
+    private static string Colour(Totals t, Notation notation)
+    {
+        string ebc = $"{notation.Number(t.ColourEbc, "0")} EBC", srm = $"{notation.Number(t.ColourSrm, "0")} SRM";
+        return notation.Units == UnitSystem.Us ? $"{srm} ({ebc})" : $"{ebc} ({srm})";
     }
 
     /// <summary>The same at a glance.</summary>
@@ -66,12 +84,20 @@ public static class PlanLines
         ];
     }
 
-    /// <summary>The run sheet by unit procedure, each in the order of time.</summary>
-    public static ImmutableArray<PlanPart> Parts(Plan plan) =>
-    [
-        .. plan.Steps.GroupBy(s => s.Spec.Unit).OrderBy(g => g.Key)
-            .Select(unit => new PlanPart(unit.Key, [.. unit.OrderBy(s => s.StartS)])),
-    ];
+    /// <summary>The run sheet in the order of time, to be worked from the top down; cut where another unit procedure goes on.</summary>
+    public static ImmutableArray<PlanPart> Parts(Plan plan)
+    {
+        var parts = new List<PlanPart>();
+        // steps that begin together stand as the sheet has them: an addition before the boil that follows it
+        foreach (var step in plan.Steps.OrderBy(s => Math.Round(s.StartS, 3)))
+        {
+            if (parts is [.., var last] && last.Unit == step.Spec.Unit)
+                parts[^1] = last with { Steps = last.Steps.Add(step) };
+            else
+                parts.Add(new(step.Spec.Unit, [step]));
+        }
+        return [.. parts];
+    }
 
     /// <summary>Local clock time when the start is known, else time since the start, <c>h:mm</c>.</summary>
     public static string At(PlanStep step, Plan plan, Notation notation) => StartMs(plan) is { } start
@@ -81,6 +107,14 @@ public static class PlanLines
     /// <summary>How long a step takes; empty when something just goes in.</summary>
     public static string Takes(PlanStep step) => step.DurationS < 1 ? "" : Durations.Short(step.DurationS);
 
+    /// <summary>The same between the minutes that are shown, so that beginning and length add up to the next beginning.</summary>
+    public static string Takes(PlanStep step, Plan plan) => step.DurationS < 60
+        ? Takes(step)
+        : Durations.Short(60 * (Minute(step.EndS, plan) - Minute(step.StartS, plan)));
+
+    /// <summary>The minute in which a second of the day is shown.</summary>
+    private static double Minute(double seconds, Plan plan) => Math.Floor(((StartMs(plan) ?? 0) % 60_000 / 60_000.0) + (seconds / 60) + 1e-6);
+
     private static Cautions Dangers(Plan plan) => plan.Steps.Aggregate(Cautions.None, (all, s) => all | s.Spec.Cautions);
 
     internal static string Since(double seconds)
@@ -89,7 +123,8 @@ public static class PlanLines
         return $"{minutes / 60}:{minutes % 60:00}";
     }
 
-    private static long? StartMs(Plan plan) => plan.Choices switch
+    /// <summary>When the day begins, Unix ms; null: when the brewer does.</summary>
+    public static long? StartMs(Plan plan) => plan.Choices switch
     {
         { Start: { } start } => start.ToUnixTimeMilliseconds(),
         { Finish: { } finish } => finish.ToUnixTimeMilliseconds() - (long)(plan.Totals.DayS * 1000),
@@ -105,7 +140,7 @@ public static class PlanLines
             var words = StepWords.Of(step, plan, notation);
             yield return new Line([
                 new Span($"  {At(step, plan, notation),5}  ", Tone.Muted),
-                new Span($"{Takes(step),10}  ", Tone.Muted),
+                new Span($"{Takes(step, plan),10}  ", Tone.Muted),
                 new Span(words.Title)]);
             if (also?.Invoke(step) is { Length: > 0 } more)
                 yield return Line.Of(Indent + more, Tone.Muted);

@@ -28,7 +28,7 @@ public static class PlanText
             Table(text, part, plan, notation);
         text.Append(CultureInfo.InvariantCulture, $"\n## {notation.Text("Limits")}\n\n");
         foreach (var limit in plan.Limits)
-            text.Append(CultureInfo.InvariantCulture, $"- {LimitWords.Of(limit, notation)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"- {LimitWords.OnPlan(limit, plan, notation)}\n");
         return text.ToString();
     }
 
@@ -39,7 +39,7 @@ public static class PlanText
         foreach (var step in part.Steps)
         {
             var words = StepWords.Of(step, plan, notation);
-            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {PlanLines.Takes(step)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands.Prepend(Also(step, plan, notation)).Where(w => w.Length > 0)))} | {Cell(string.Join(" ", words.Cautions))} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {PlanLines.At(step, plan, notation)} | {PlanLines.Takes(step, plan)} | {Cell(words.Title)} | {Cell(string.Join(" ", words.Hands.Prepend(Also(step, plan, notation)).Where(w => w.Length > 0)))} | {Cell(string.Join(" ", words.Cautions))} |\n");
         }
     }
 

@@ -33,12 +33,12 @@ public static class RecipeWords
     }
 
     /// <summary>For a narrow column.</summary>
-    internal static string Briefly(HopAddition hop, Notation notation) => hop.Use switch
+    internal static string Briefly(HopUse use, double minutes, Notation notation) => use switch
     {
         HopUse.FirstWort => notation.Text("first wort"),
-        HopUse.Whirlpool => notation.Text($"stand {Durations.Short(hop.Minutes * 60)}"),
+        HopUse.Whirlpool => notation.Text($"stand {Durations.Short(minutes * 60)}"),
         HopUse.DryHop => notation.Text("dry hop"),
-        _ => hop.Minutes > 0 ? Durations.Short(hop.Minutes * 60) : notation.Text("knock-out"),
+        _ => minutes > 0 ? Durations.Short(minutes * 60) : notation.Text("knock-out"),
     };
 
     private static string When(HopAddition hop, Notation notation) => hop.Use switch

@@ -20,5 +20,26 @@ public static class RefusalWords
         .. refusals.SelectMany(r => r.Mends
             .Select(m => Line.Of("  " + MendWords.Of(m, notation)))
             .Prepend(Line.Of(Of(r, notation), Tone.Warning))),
+        .. AllAtOnce(refusals).Select(m => Line.Of(notation.Text($"For all of it: {MendWords.Of(m, notation)}"), Tone.Strong)),
+        Line.Of(notation.Text("q goes back to the day's choices (litres, sparge, circuits). How thick the mash is stands in the brewhouse's or the recipe's file."), Tone.Muted),
     ];
+
+    /// <summary>The mends that each of several refusals names, as far as the one that needs most of it.</summary>
+    private static IEnumerable<Mend> AllAtOnce(ImmutableArray<Refusal> refusals)
+    {
+        if (refusals.Length < 2)
+            return [];
+        return refusals.SelectMany(r => r.Mends).GroupBy(m => m.Code)
+            .Where(g => Steeper.ContainsKey(g.Key) && refusals.All(r => r.Mends.Any(m => m.Code == g.Key)))
+            .Select(g => Steeper[g.Key] ? g.MaxBy(m => m.Value)! : g.MinBy(m => m.Value)!);
+    }
+
+    /// <summary>Mends that go further in one direction only; true: further is more.</summary>
+    private static readonly Dictionary<string, bool> Steeper = new(StringComparer.Ordinal)
+    {
+        ["smaller_batch"] = false,
+        ["thicker_mash"] = false,
+        ["larger_batch"] = true,
+        ["thinner_mash"] = true,
+    };
 }

@@ -63,7 +63,7 @@ public static class ScalingWords
         return
         [
             .. old.Grist.Zip(moved.Grist, (a, b) => new ScalingRow(a.Name, notation.Mass(a.MassKg), notation.Mass(b.MassKg))),
-            .. old.Hops.Zip(moved.Hops, (a, b) => new ScalingRow($"{a.Name}, {RecipeWords.Briefly(a, notation)}", notation.Grams(a.MassG), notation.Grams(b.MassG))),
+            .. old.Hops.Zip(moved.Hops, (a, b) => new ScalingRow($"{a.Name}, {RecipeWords.Briefly(a.Use, a.Minutes, notation)}", notation.Grams(a.MassG), notation.Grams(b.MassG))),
             .. old.Others.Zip(moved.Others, (a, b) => new ScalingRow(a.Name, notation.Value(a.Amount, a.Unit), notation.Value(b.Amount, b.Unit))),
         ];
     }

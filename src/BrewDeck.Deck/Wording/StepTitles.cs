@@ -78,7 +78,7 @@ public static class StepTitles
         StepKind.HeatToBoil => notation.Text("Heat to the boil"),
         StepKind.HotBreak => notation.Text("Watch the hot break"),
         StepKind.Boil when step.Spec.Label == StepLabels.Again => notation.Text("Boil it once more"),
-        StepKind.Boil => Labelled(notation.Text("Boil"), step, notation),
+        StepKind.Boil => Labelled(Boiling(step, plan, notation), step, notation),
         StepKind.AddToBoil => Adding(notation.Text("the addition"), step, notation),
         StepKind.SanitiseChiller => notation.Text("Sanitise the chiller"),
         StepKind.KnockOut => notation.Text("Knock out"),
@@ -96,6 +96,20 @@ public static class StepTitles
         StepKind.AddExtract => step.Spec.Charges.IsEmpty ? notation.Text("Add malt extract") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)}"),
         _ => null,
     };
+
+    /// <summary>
+    /// "Boil, 60 to 15 min to go": a boil is cut at each addition, and its stretches are told apart by what additions go by. Alone it is
+    /// the boil.
+    /// </summary>
+    private static string Boiling(PlanStep step, Plan plan, Notation notation)
+    {
+        var stretches = plan.Steps.Where(s => s.Spec is { Kind: StepKind.Boil, Label: "", Minutes: not null }).OrderBy(s => s.StartS).ToList();
+        var at = stretches.FindIndex(s => s.Spec.Id == step.Spec.Id);
+        if (at < 0 || stretches.Count < 2)
+            return notation.Text("Boil");
+        double Left(int from) => stretches.Skip(from).Sum(s => s.Spec.Minutes!.Value);
+        return notation.Text($"Boil, {notation.Number(Left(at), "0.#")} to {notation.Number(Left(at + 1), "0.#")} min to go");
+    }
 
     private static string Cleaning(PlanStep step, Plan plan, Notation notation) => step.Spec switch
     {

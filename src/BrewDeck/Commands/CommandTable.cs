@@ -27,8 +27,8 @@ internal static class CommandTable
 
     private static readonly Option<UnitSystem> Units = new("--units")
     {
-        Description = "Units of what is shown, and of a number that is typed without one.",
-        DefaultValueFactory = _ => UnitSystem.Metric,
+        // no default to show: it would be the word of the program, not the one that is typed
+        Description = "Units of what is shown, and of a number that is typed without one; without it metric.",
         Recursive = true,
         HelpName = "metric|us",
     };
@@ -46,8 +46,7 @@ internal static class CommandTable
 
     private static readonly Option<Theme> Colours = new("--theme")
     {
-        Description = "Colours of the deck; light for outdoors, contrast for steam on the glasses.",
-        DefaultValueFactory = _ => Theme.Dark,
+        Description = "Colours of the deck: dark unless told otherwise, light for outdoors, contrast for steam on the glasses.",
         HelpName = string.Join('|', Enum.GetNames<Theme>()).ToLowerInvariant(),
     };
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Wording;
+using BrewDeck.Profiles;
 
 namespace BrewDeck.Commands;
 
@@ -8,14 +9,14 @@ namespace BrewDeck.Commands;
 /// <param name="units">What a number without a unit means.</param>
 internal sealed class DayOptionSet(Option<UnitSystem> units)
 {
-    private readonly Option<string> _brewhouse = new("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
-    private readonly Option<string> _recipe = new("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-amber" };
+    private readonly Option<string> _brewhouse = new("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => ProfileFolder.EverydayBrewhouse };
+    private readonly Option<string> _recipe = new("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => ProfileFolder.EverydayRecipe };
     private readonly Option<string?> _batch = new("--batch") { Description = "Cold wort into the fermenter, such as \"40 L\".", HelpName = "VOLUME" };
     private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
     private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
     private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water, coil or decoction; without it as the brewhouse usually does.", HelpName = "METHOD" };
-    private readonly Option<string?> _start = new("--start") { Description = "When setting up begins.", HelpName = "ISO" };
-    private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean.", HelpName = "ISO" };
+    private readonly Option<string?> _start = new("--start") { Description = "When setting up begins, such as 2026-05-30T08:30: this computer's time unless Z or +02:00 stands behind it.", HelpName = "ISO" };
+    private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean, written in the same way.", HelpName = "ISO" };
     private readonly Option<string?> _source = new("--source-water") { Description = $"Temperature of the source water, {Span(DayBounds.SourceWaterC)} °C.", HelpName = "TEMP" };
     private readonly Option<string?> _ambient = new("--ambient") { Description = $"Temperature of the room, {Span(DayBounds.AmbientC)} °C.", HelpName = "TEMP" };
     private readonly Option<string?> _grain = new("--grain") { Description = $"Temperature of the grist, {Span(DayBounds.GrainC)} °C.", HelpName = "TEMP" };

@@ -16,9 +16,9 @@ internal sealed record DayOptions
 
     public Notation Notation => Workplace.NotationOf(Units);
 
-    public string Brewhouse { get; init; } = "quayside-65";
+    public string Brewhouse { get; init; } = ProfileFolder.EverydayBrewhouse;
 
-    public string Recipe { get; init; } = "quayside-amber";
+    public string Recipe { get; init; } = ProfileFolder.EverydayRecipe;
 
     public string? Batch { get; init; }
 
@@ -104,7 +104,7 @@ internal sealed record DayOptions
             return null;
         string Shown(double v) => dimension == Dimension.Length ? Notation.Height(v) : Notation.Target(v);
         return value >= bounds.Least && value <= bounds.Most ? value : throw new UsageException(
-            $"{option}: {Shown(value)} is past belief; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
+            $"{option}: {Shown(value)} cannot be right; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
     }
 
     private SpargeMethod SpargeMethod(SpargeMethod usual) => Sparge?.ToLowerInvariant() switch

@@ -30,13 +30,13 @@ internal static class DeckCommand
         // of a start with an open batch a third are the bands of its first outlook: they are reckoned while the terminal is taken over
         if (session.Forecast is { } forecast)
             _ = Task.Run(() => forecast.Outlook);
-        return (Show(place, session, options), session.Exercise);
+        return (Show(place, session, options, "brew"), session.Exercise);
     }
 
-    private static int Say(Workplace place, ISession session, DeckOptions options, BellCommand? bell, ProbeMail? mail)
+    private static int Say(Workplace place, ISession session, DeckOptions options, string again, BellCommand? bell, ProbeMail? mail)
     {
         if (!new PlainLoop(session, place.Time, Console.In, place.Output, options.Notation, bell is null ? null : bell.Ring, mail).Run())
-            place.Output.WriteLine("The input has ended; everything up to the last act is in the logbook. Start brewdeck brew --plain again to go on.");
+            place.Output.WriteLine($"The input has ended; everything up to the last act is in the logbook. Start brewdeck {again} --plain{place.LogbookGiven} again to go on.");
         return ExitCode.Done;
     }
 
@@ -50,7 +50,8 @@ internal static class DeckCommand
         return options.Plain ? settings with { DoubleStrike = TimeSpan.Zero, LeaveAlone = TimeSpan.Zero } : settings;
     }
 
-    public static int Show(Workplace place, ISession session, DeckOptions options)
+    /// <param name="again">The command that goes on with it.</param>
+    public static int Show(Workplace place, ISession session, DeckOptions options, string again)
     {
         if (!options.Plain && !TerminalHost.HasTerminal)
             throw new UsageException("the deck needs a terminal; for output to a file or a pipe use brew --plain, plan, rehearse --headless or log");
@@ -58,7 +59,7 @@ internal static class DeckCommand
         var mail = options.Probe is null ? null : new ProbeMail();
         using var probe = Probe(options.Probe, place.Time, mail);
         if (options.Plain)
-            return Say(place, session, options, bell, mail);
+            return Say(place, session, options, again, bell, mail);
         var ending = TerminalHost.Run(session, place.Time, options.Theme, bell is null ? null : bell.Ring, mail);
         if (ending != Ending.SessionEnded)
             SayStopped(place);

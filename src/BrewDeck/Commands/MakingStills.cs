@@ -36,7 +36,6 @@ internal sealed class MakingStills
         yield return ("set-up-review-120x40", making.Still(120, 40));
         making.Keys(Enter);
         making.Pick("Recipes");
-        making.Pick("Quayside 65");
         making.MoveTo("Quayside Amber");
         making.Keys(KeyStroke.Of('e'));
         making.MoveTo("pale ale malt");

@@ -21,8 +21,16 @@ internal static class PlanCommand
             place.Output.WriteLine(PlanJson.Of(result));
         else if (result is PlanResult.Drawn { Plan: var plan })
             place.Output.Write(format == PlanFormat.Markdown ? PlanText.Markdown(plan, day.Notation) : PlanText.Plain(plan, day.Notation));
+        SayPast(result, place, day.Notation);
         return Said(result, place, day.Notation);
     });
+
+    /// <summary>A day that would have begun already can be drawn, and is hardly what was meant.</summary>
+    private static void SayPast(PlanResult result, Workplace place, Notation notation)
+    {
+        if (result is PlanResult.Drawn { Plan: var plan } && PlanLines.StartMs(plan) is { } start && start < place.Time.GetUtcNow().ToUnixTimeMilliseconds())
+            place.Errors.WriteLine($"brewdeck: this day begins at {notation.Date(start)}, which is past; a time without Z or +02:00 behind it is this computer's");
+    }
 
     /// <summary>As a page to print and fill in by hand.</summary>
     public static int Sheet(Workplace place, DayOptions day, string file, UnitSystem units) => place.Guard(() =>

@@ -81,7 +81,9 @@ internal static class RehearseCommand
             journal, place.Profiles(), DeckCommand.Settings(place, options), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
         if (deck.Session.State is null)
             deck.Begin(plan, card);
-        var code = DeckCommand.Show(place, deck.Live, options);
+        if (options.Plain && !deck.Clock.HandsOn)
+            place.Output.WriteLine(options.Notation.Text("A stand-in brewer does the work, also while a question stands. Type own hands to do it yourself."));
+        var code = DeckCommand.Show(place, deck.Live, options, "rehearse");
         if (deck.Live.PowerLost)
             place.Output.WriteLine("The laptop lost its power, as was dealt; the brew goes on without it. Start brewdeck rehearse again to go on.");
         return (code, deck.Session.Exercise);

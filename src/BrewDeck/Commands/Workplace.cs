@@ -30,7 +30,22 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
 
     public ProfileWriter Writer() => new(Folder, Profiles());
 
-    public Journal OpenJournal() => Journal.Open(new FolderDisk(Folder), StatusOf);
+    /// <summary>The logbook's option as it was given, to be typed again; empty: it was not.</summary>
+    public string LogbookGiven => logbook is null ? "" : logbook.Contains(' ', StringComparison.Ordinal) ? $" --logbook \"{logbook}\"" : $" --logbook {logbook}";
+
+    public Journal OpenJournal()
+    {
+        try
+        {
+            var journal = Journal.Open(new FolderDisk(Folder), StatusOf);
+            LastOpened.Write(Folder, time.GetLocalNow());
+            return journal;
+        }
+        catch (LogbookException e) when (DiskTrouble.IsInUse(e) && LastOpened.By(Folder) is { } who)
+        {
+            throw new LogbookException(e.Message.Replace("another brewdeck has", $"another brewdeck ({who}) has", StringComparison.Ordinal), e.InnerException);
+        }
+    }
 
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);
 

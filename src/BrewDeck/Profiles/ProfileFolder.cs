@@ -15,6 +15,9 @@ namespace BrewDeck.Profiles;
 /// <param name="ownFolder">The brewer's, of the same shape; need not exist.</param>
 public sealed partial class ProfileFolder(string bundledFolder, string ownFolder) : IProfiles
 {
+    /// <summary>What commands take when nothing else is said, and what stands first of the bundled ones.</summary>
+    public const string EverydayBrewhouse = "quayside-65", EverydayRecipe = "quayside-amber";
+
     private readonly Lazy<Catalogue> _catalogue = new(() => ReadCatalogue(bundledFolder, ownFolder));
 
     /// <summary>With the profiles that came with the program.</summary>
@@ -89,9 +92,17 @@ public sealed partial class ProfileFolder(string bundledFolder, string ownFolder
     private List<ProfileEntry> List(string folder)
     {
         var bundled = Directory.Exists(bundledFolder) ? Files(bundledFolder, folder) : ProfileText.Inside(folder + "/");
-        return [.. Files(ownFolder, folder).Concat(bundled).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase)
+        // own ones first; then the everyday pair, which can be brewed together, with what is a variant of it
+        return [.. Files(ownFolder, folder).Concat(bundled.OrderBy(Rank).ThenBy(Stem, StringComparer.Ordinal)).DistinctBy(p => Stem(p), StringComparer.OrdinalIgnoreCase)
             .Select(Entry)];
     }
+
+    private static int Rank(string path) => Stem(path) switch
+    {
+        EverydayBrewhouse or EverydayRecipe => 0,
+        var stem when stem.StartsWith(EverydayBrewhouse + "-", StringComparison.Ordinal) => 1,
+        _ => 2,
+    };
 
     private static IEnumerable<string> Files(string root, string folder)
     {

@@ -35,7 +35,7 @@ internal static class RunSheetPage
     {
         var words = StepWords.Of(step, plan, notation);
         return Markup.Tag("tr",
-            Markup.Tag("td", Markup.Tag("div", PlanLines.At(step, plan, notation)), Markup.Tag("div class=\"soft\"", PlanLines.Takes(step))),
+            Markup.Tag("td", Markup.Tag("div", PlanLines.At(step, plan, notation)), Markup.Tag("div class=\"soft\"", PlanLines.Takes(step, plan))),
             Markup.Tag("td",
                 Markup.Tag("div class=\"step\"", Markup.Tag("span class=\"tick\"", Markup.Nothing), words.Title),
                 Markup.Tag("div", string.Join(" ", words.Hands)),

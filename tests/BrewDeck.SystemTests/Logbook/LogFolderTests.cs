@@ -1,3 +1,4 @@
+using BrewDeck.Commands;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 
@@ -5,6 +6,20 @@ namespace BrewDeck.SystemTests.Logbook;
 
 public sealed class LogFolderTests
 {
+    [Fact]
+    public void ALogbookInUseSaysByWhichProcessAndSinceWhen()
+    {
+        using var folder = new TempFolder();
+        var time = new Terminal.SteppedTime(new DateTimeOffset(2026, 5, 30, 8, 0, 0, TimeSpan.Zero));
+        var place = new Workplace(folder.Path, time, TextWriter.Null, TextWriter.Null);
+        using var first = place.OpenJournal();
+
+        var said = Assert.Throws<LogbookException>(place.OpenJournal);
+
+        Assert.Contains($"another brewdeck (process {Environment.ProcessId} since 2026-05-30 ", said.Message, StringComparison.Ordinal);
+        Assert.True(DiskTrouble.IsInUse(said));
+    }
+
     [Theory]
     [InlineData(DataFolders.Xdg, "HOME=/home/b", "/home/b/.local/share/brewdeck")]
     [InlineData(DataFolders.Xdg, "HOME=/home/b;XDG_DATA_HOME=/data", "/data/brewdeck")]

@@ -18,7 +18,7 @@ public sealed class BundledProfilesTests
         var profiles = new ProfileFolder(folder, Nowhere);
         Assert.Equal(11, profiles.Brewhouses().Count());
         Assert.Contains("Quayside 65", profiles.Brewhouses().Select(e => e.Name));
-        Assert.Equal(["Breakwater Strong", "Harbour Lager", "Lantern Pale", "Quayside Amber"], profiles.Recipes().Select(e => e.Name));
+        Assert.Equal(["Quayside Amber", "Breakwater Strong", "Harbour Lager", "Lantern Pale"], profiles.Recipes().Select(e => e.Name));
         foreach (var entry in profiles.Brewhouses())
             Assert.Equal(entry.Name, profiles.Brewhouse(entry).Name);
         foreach (var entry in profiles.Recipes())

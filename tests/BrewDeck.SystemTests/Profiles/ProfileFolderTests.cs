@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
 
@@ -16,6 +17,15 @@ public sealed class ProfileFolderTests : IDisposable
         Own("recipes/quayside-amber.toml", "name = \"My Amber\"");
         var names = Profiles.Recipes().Select(e => e.Name).ToArray();
         Assert.Equal(["My Amber", "Zebra Stout", "Breakwater Strong", "Harbour Lager", "Lantern Pale"], names);
+    }
+
+    [Fact]
+    public void The_first_brewhouse_and_the_first_recipe_are_the_everyday_pair_and_can_be_brewed_together()
+    {
+        var (house, recipe) = (Profiles.Brewhouses()[0], Profiles.Recipes()[0]);
+
+        Assert.Equal((Profiles.FindBrewhouse(ProfileFolder.EverydayBrewhouse), Profiles.FindRecipe(ProfileFolder.EverydayRecipe)), (house, recipe));
+        Assert.IsType<PlanResult.Drawn>(Planner.Draw(Profiles.Brewhouse(house), Profiles.Recipe(recipe), new DayChoices()));
     }
 
     [Fact]
@@ -51,7 +61,7 @@ public sealed class ProfileFolderTests : IDisposable
     public void What_is_not_there_is_told_with_the_nearest()
     {
         Assert.Equal("quaiside-amber: there is no such recipe file; did you mean quayside-amber?", Missing(() => Profiles.FindRecipe("quaiside-amber")));
-        Assert.StartsWith("zzz: there is no such brewhouse file; there are quayside-10hl, quayside-35, ", Missing(() => Profiles.FindBrewhouse("zzz")), StringComparison.Ordinal);
+        Assert.StartsWith("zzz: there is no such brewhouse file; there are quayside-65, quayside-65-coil, ", Missing(() => Profiles.FindBrewhouse("zzz")), StringComparison.Ordinal);
         Assert.Equal("/no/such.toml: there is no such file; check the name", Missing(() => Profiles.Recipe(new("x", "/no/such.toml"))));
         Assert.StartsWith(_own + ": may not be read", Missing(() => Profiles.Recipe(new("x", _own))), StringComparison.Ordinal);
     }

@@ -32,6 +32,9 @@ internal sealed class BrewerByKeys(
         choose();
         Assert.IsType<TextScreen>(at.Session.Screen);
         at.Strike(goOn);
+        // Enter asks before it opens a batch
+        if (at.Session.Screen.Overlay is ChoiceOverlay)
+            at.Strike("2").Strike(goOn);
         Assert.IsType<DeckScreen>(at.Session.Screen);
     }
 

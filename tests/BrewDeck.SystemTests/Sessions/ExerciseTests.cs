@@ -32,7 +32,10 @@ public sealed class ExerciseTests : IDisposable
         using var at = new AtTheRehearsal(1, _own.Path);
         Assert.Contains("Exercise 1: Water only", at.Text, StringComparison.Ordinal);
         Assert.True(at.Clock.HandsOn);
-        at.Strike("q").Until(() => at.Screen is TextScreen);
+        Assert.Contains(at.Screen.Keys, k => k is { Key: "space", Does: "begin" });
+        at.Strike(" ");
+        Assert.IsType<DeckScreen>(at.Screen);
+        at.Until(() => at.Screen is TextScreen);
 
         Assert.Contains("Exercise 1: Water only: passed", at.Text, StringComparison.Ordinal);
         Assert.Equal("the exercise is over", at.State.AbortReason);

@@ -60,6 +60,45 @@ public sealed class SetUpTests : IDisposable
     }
 
     [Fact]
+    public void A_minus_is_typed_and_leads_nowhere()
+    {
+        _at.Pick("New brewhouse");
+        Until("How high is the mash tun inside?");
+        var title = _at.Session.Screen.Title;
+        _at.Strike("-").Line("5");
+
+        Assert.Equal(title, _at.Session.Screen.Title);
+        Assert.Contains("-5", Assert.IsType<EntryOverlay>(_at.Session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        _at.Strike(Escape).Strike(Backspace);
+        Assert.Contains("like the one before", _at.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Letters_begin_the_name_and_none_is_a_key_there()
+    {
+        _at.Pick("New brewhouse");
+        Until("What is the brewhouse called?");
+        _at.Line("quiet shed");
+
+        Assert.NotEqual("What is the brewhouse called?", _at.Session.Screen.Title);
+        _at.Strike(Backspace);
+        Assert.Contains("quiet shed", _at.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_size_far_from_the_usual_is_asked_about_once_more()
+    {
+        _at.Pick("New brewhouse");
+        Until("How high is the hot liquor tank inside?");
+        _at.Line("9");
+        Assert.Contains("9 cm is far from the usual 41 cm.", _at.Text, StringComparison.Ordinal);
+        _at.Strike(Enter).Line("40");
+        Assert.Equal("How wide is the mash tun inside?", _at.Session.Screen.Title);
+        _at.Line("9 cm").Strike(Down).Strike(Enter);
+        Assert.Equal("How high is the mash tun inside?", _at.Session.Screen.Title);
+    }
+
+    [Fact]
     public void Readings_of_a_trial_outlive_the_program_too()
     {
         _at.Pick("New brewhouse");

@@ -201,7 +201,7 @@ public sealed class AfterDayPageTests
         _session.Receive(new Input.Key(KeyStroke.Of('k')), Later());
         Assert.Equal("Reckoner", _session.Screen.Title);
         Strike(KeyName.Enter);
-        Assert.Contains(Details(), d => d.StartsWith("Type reads", StringComparison.Ordinal));
+        Assert.Contains(Details(), d => d.StartsWith("Still wanted: reading", StringComparison.Ordinal));
         Strike(KeyName.Enter);
         Submit("1.046");
         Strike(KeyName.Enter);

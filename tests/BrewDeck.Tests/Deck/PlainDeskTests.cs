@@ -98,6 +98,37 @@ public class PlainDeskTests
     }
 
     [Fact]
+    public void A_question_is_left_by_the_words_that_leave_and_says_what_it_takes()
+    {
+        Begin();
+        foreach (var leaves in (string[])["q", "quit", "back", "esc"])
+        {
+            Line("other reading");
+            Assert.NotNull(_session.Screen.Overlay);
+            Line(leaves);
+            Assert.Null(_session.Screen.Overlay);
+        }
+        Line("other reading");
+        _heard.Clear();
+        Line("remedies");
+        Assert.Contains(_heard, line => line.StartsWith("A question stands", StringComparison.Ordinal) && line.Contains("back leaves it", StringComparison.Ordinal));
+        Line("help");
+        Assert.Contains("Which reading?", _heard);
+    }
+
+    [Fact]
+    public void Nothing_is_said_of_a_key_that_plain_mode_does_not_have()
+    {
+        Begin();
+        Line("go on");
+        Assert.Contains("Hands now. Type go on when you begin.", _heard);
+        Assert.Contains("Waiting to start: 0:00.", _heard);
+        Assert.DoesNotContain(_heard, line => line.Contains("Space", StringComparison.Ordinal));
+        Assert.Contains(_heard, line => line.StartsWith("The cursor is on 1: Quayside 65", StringComparison.Ordinal));
+        Assert.DoesNotContain(_heard, line => line.Contains("choice Into", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_value_of_another_kind_and_an_off_word_are_answered_in_words()
     {
         Begin();

@@ -7,7 +7,7 @@ namespace BrewDeck.Tests.Deck;
 public class PlanTextTests
 {
     [Fact]
-    public void The_plain_plan_is_grouped_by_unit_procedure_and_says_totals_and_limits()
+    public void The_plain_plan_stands_in_the_order_of_time_and_says_totals_and_limits()
     {
         var lines = PlanText.Plain(Quayside.Plan).Split('\n');
 
@@ -16,7 +16,7 @@ public class PlanTextTests
         Assert.Contains("   0:10      10 min  Dough in 8.420 kg grist", lines);
         Assert.Contains("  Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare", lines);
         Assert.Equal(
-            ["Set up", "Liquor", "Mash", "Lauter", "Boil"],
+            ["Set up", "Mash", "Liquor", "Mash", "Lauter", "Boil"],
             lines.Where(l => l is "Set up" or "Liquor" or "Mash" or "Lauter" or "Boil"));
     }
 

@@ -101,7 +101,7 @@ internal sealed class Player
     /// <summary>From the opening screen to the deck of a new batch.</summary>
     public Player Begin()
     {
-        Enter().Enter().Enter().Enter().Enter();
+        Enter().Enter().Enter().Enter().Space();
         Assert.IsType<DeckScreen>(Screen);
         return this;
     }

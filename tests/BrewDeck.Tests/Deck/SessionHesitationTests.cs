@@ -93,7 +93,7 @@ public class SessionHesitationTests
         var lines = Assert.IsType<TextScreen>(_brewer.Screen).Lines.Select(l => l.ToString()).ToList();
 
         Assert.Equal("Weigh in", lines[0]);
-        Assert.Contains("  Each into its own marked tub.", lines);
+        Assert.Contains("  Each into its own tub, marked as below.", lines);
         var clocks = lines.Where(l => l.Length > 7 && l[4] == ':').Select(l => l[2..7]).ToList();
         Assert.True(clocks.Count > 10);
         Assert.Equal(clocks.Order(StringComparer.Ordinal), clocks);

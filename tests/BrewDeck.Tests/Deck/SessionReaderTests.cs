@@ -168,8 +168,8 @@ public class SessionReaderTests
         _brewer.Keys("u");
         Assert.Equal("Nothing to take back.", _brewer.Notice);
 
-        _brewer.Keys("c");
-        Assert.StartsWith("The plan is changed. Now ", _brewer.Notice, StringComparison.Ordinal);
+        _brewer.Keys("c").Choose("1 circuit");
+        Assert.StartsWith("The plan is changed. Now 1 circuit. ", _brewer.Notice, StringComparison.Ordinal);
         var turned = _brewer.Text;
         _brewer.Keys("u");
 

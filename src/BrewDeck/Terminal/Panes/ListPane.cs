@@ -53,7 +53,7 @@ internal sealed class ListPane : Pane
     /// <summary>What has no room is counted, so that nothing is missed without a word.</summary>
     private static ImmutableArray<Line> Cut(ImmutableArray<Line> lines, int height, Notation notation) => height < 2 || lines.Length <= height
         ? lines
-        : [.. lines.Take(height - 1), Line.Of(Labels.More(lines.Length - height + 1, notation), Tone.Muted)];
+        : [.. lines.Take(height - 1), Line.Of(Labels.More(lines.Length - height + 1, notation) + LayoutWords.AllOrders(notation), Tone.Muted)];
 
     /// <summary>What is left of the room beside the bar that tells of more rows.</summary>
     private static Rectangle WithPlace(ListScreen list, Rectangle room) =>

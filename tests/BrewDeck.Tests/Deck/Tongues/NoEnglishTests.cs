@@ -96,7 +96,7 @@ public sealed class NoEnglishTests
         SetUp(player, 5);
         Reckoner(player);
         Open(player, 0);
-        player.Enter().Enter().Enter().Enter().RunUntil(s => s.Status == RunStatus.Complete).Space().Keys("f");
+        player.Enter().Enter().Enter().Space().RunUntil(s => s.Status == RunStatus.Complete).Space().Keys("f");
         EachRow(player);
         Open(player, 2);
         player.Keys("mcorrreehh").Keys("s").Line("nonsense").Keys("t");
@@ -116,11 +116,11 @@ public sealed class NoEnglishTests
     private static void Recipes(Player player)
     {
         Open(player, 4);
-        player.Enter().Keys("e");
+        player.Keys("e");
         EachRow(player);
         Home(player);
         Open(player, 4);
-        player.Enter().Keys("b");
+        player.Keys("b");
         EachRow(player);
         player.Space();
     }
@@ -201,7 +201,7 @@ public sealed class NoEnglishTests
             if (player.Question is not null)
                 player.Line("nonsense 7").Escape();
         }
-        player.Keys(" ").Keys("c").Keys(" ");
+        player.Keys(" ").Keys("c").Keys(" ").Keys(" ");
         Assert.IsType<DeckScreen>(player.Screen);
     }
 

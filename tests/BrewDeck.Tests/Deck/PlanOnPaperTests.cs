@@ -1,0 +1,136 @@
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Tests.Planning;
+
+namespace BrewDeck.Tests.Deck;
+
+/// <summary>The plan as a list to work from, by somebody who knows nothing but what stands there.</summary>
+public sealed class PlanOnPaperTests
+{
+    private static readonly Recipe Strong = Demo.Amber with
+    {
+        Grist = [.. Demo.Amber.Grist, new GristLine("dark syrup", 0.5, 0.8, 0.2, 180, GristUse.Kettle)],
+        Others = [new OtherAddition("carrageen", 5, "g", AdditionUse.Boil, 15)],
+    };
+
+    [Theory]
+    [InlineData(StepKind.Whirlpool, "hoses kettle to P2 pump to kettle (whirlpool inlet).")]
+    [InlineData(StepKind.SanitiseChiller, "pump to chiller to kettle.")]
+    [InlineData(StepKind.CastOut, "pump to chiller to fermenter.")]
+    [InlineData(StepKind.Lauter, "pump to kettle; ")]
+    public void Every_pump_has_both_its_ends_named(StepKind kind, string path)
+    {
+        var plan = Demo.Plan();
+        var step = plan.Steps.First(s => s.Spec.Kind == kind);
+
+        var said = HandsWords.Of(step, plan, Notation.Metric)[0];
+
+        Assert.Contains(path, said, StringComparison.Ordinal);
+        Assert.StartsWith("Valves shut; hoses ", said, StringComparison.Ordinal);
+        Assert.All(said["Valves shut; hoses ".Length..].Split("; "), run => Assert.True(run.Split(" to ").Length >= 3, run));
+    }
+
+    [Fact]
+    public void On_the_deck_what_is_moved_is_still_said_from_end_to_end()
+    {
+        var plan = Demo.Plan();
+        string Said(StepKind kind) => HandsWords.AtTheDeck(plan.Steps.First(s => s.Spec.Kind == kind), plan, Notation.Metric)[0];
+
+        Assert.EndsWith("to kettle (whirlpool inlet).", Said(StepKind.Whirlpool), StringComparison.Ordinal);
+        Assert.Matches("^Valves shut; kettle to P[12] pump to chiller to fermenter\\.$", Said(StepKind.CastOut));
+        Assert.Matches("^Valves shut; tun to P[12] pump to kettle\\.$", Said(StepKind.Lauter));
+    }
+
+    [Fact]
+    public void Syrup_goes_in_by_itself_with_the_heat_off_and_says_why()
+    {
+        var plan = Demo.Plan(Strong);
+        var additions = plan.Steps.Where(s => s.Spec.Kind == StepKind.AddToBoil).ToList();
+
+        var sugar = Assert.Single(additions, s => s.Spec.Charges.Any(c => c.Kind == ChargeKind.Extract));
+        Assert.Single(sugar.Spec.Charges);
+        Assert.Contains(additions, s => s.Spec.Charges.Any(c => c.Name == "carrageen") && s.Spec.Minutes == sugar.Spec.Minutes);
+        Assert.True(sugar.Spec.Cautions.HasFlag(Cautions.DryFire));
+        var said = string.Join(" ", HandsWords.Of(sugar, plan, Notation.Metric));
+        Assert.StartsWith("Heat off first: it sinks, and burns", said, StringComparison.Ordinal);
+        Assert.EndsWith("Then heat on.", said, StringComparison.Ordinal);
+        Assert.Equal(said, string.Join(" ", HandsWords.Of(sugar with { Spec = sugar.Spec with { Kind = StepKind.AddExtract } }, plan, Notation.Metric)));
+    }
+
+    [Fact]
+    public void Oxygen_has_its_caution()
+    {
+        var plan = Demo.Plan();
+        Assert.Contains(StepWords.Of(plan.Steps.First(s => s.Spec.Kind == StepKind.Aerate), plan).Cautions, c => c.Contains("no flame", StringComparison.Ordinal) && c.Contains("no oil", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Steps_stand_in_the_order_of_time_and_their_minutes_add_up()
+    {
+        foreach (var plan in new[] { Demo.Plan(), Demo.Plan(choices: new DayChoices { Start = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs).AddSeconds(37) }) })
+        {
+            var steps = PlanLines.Parts(plan).SelectMany(p => p.Steps).ToList();
+            Assert.Equal(plan.Steps.Length, steps.Count);
+            Assert.Equal(steps.Select(s => Math.Round(s.StartS, 3)).Order(), steps.Select(s => Math.Round(s.StartS, 3)));
+            var boil = plan.Steps.Where(s => s.Spec.Kind == StepKind.Boil).ToList();
+            Assert.NotEmpty(boil);
+            // what ends as another one begins: beginning and length give the next beginning, to the minute
+            foreach (var (before, after) in steps.SelectMany(a => steps.Where(b => b.Spec.Vessel == a.Spec.Vessel && Math.Abs(b.StartS - a.EndS) < 1e-6 && a.DurationS >= 60).Select(b => (a, b))))
+                Assert.Equal(Minutes(PlanLines.At(before, plan, Notation.Metric)) + Length(PlanLines.Takes(before, plan)), Minutes(PlanLines.At(after, plan, Notation.Metric)));
+        }
+    }
+
+    [Fact]
+    public void A_boil_that_is_cut_says_which_stretch_of_it()
+    {
+        var plan = Demo.Plan();
+        var titles = plan.Steps.Where(s => s.Spec.Kind == StepKind.Boil).Select(s => StepTitles.Of(s, plan, Notation.Metric)).ToList();
+
+        Assert.True(titles.Count > 1);
+        Assert.Equal(titles.Count, titles.Distinct().Count());
+        Assert.StartsWith("Boil, 60 to ", titles[0], StringComparison.Ordinal);
+        Assert.EndsWith(" to 0 min to go", titles[^1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_weigh_in_marks_each_hop_with_its_time_and_with_the_recipes_own_amount()
+    {
+        var plan = Demo.Plan();
+        var words = string.Join(" ", HandsWords.Of(plan.Steps.First(s => s.Spec.Kind == StepKind.WeighIn), plan, Notation.Metric));
+
+        Assert.Matches(@"\d+ g bittering \(60 min; recipe 50 g\)", words);
+        Assert.Matches(@"\d+ g aroma \(10 min; recipe 40 g\), \d+ g aroma \(stand 15 min; recipe 40 g\)", words);
+        Assert.Contains("5 g carrageen (10 min)", words, StringComparison.Ordinal);
+        Assert.Contains("fitted to this brewhouse", PlanText.Plain(plan), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_day_that_begins_the_evening_before_says_its_date()
+    {
+        var plan = Demo.Plan(choices: new DayChoices { Finish = new DateTimeOffset(2026, 5, 30, 5, 0, 0, TimeSpan.Zero) });
+        Assert.Contains(PlanLines.Totals(plan, Notation.Metric), t => t is { Label: "begins" } && t.Value.StartsWith("2026-05-29 2", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Little_in_ounces_is_said_in_grams_too() =>
+        Assert.Equal(("4 g (0.14 oz)", "1.27 oz"), ((Notation.Metric with { Units = UnitSystem.Us }).Grams(4), (Notation.Metric with { Units = UnitSystem.Us }).Grams(36)));
+
+    [Fact]
+    public void Several_refusals_have_one_answer_to_all_of_them()
+    {
+        Refusal Full(string code, double litresPerKg) => new(code, 80, 62, "L", [new Mend("thicker_mash", litresPerKg, "L/kg")]);
+        var lines = RefusalWords.Lines([Full("mash_in_tun", 2.8), Full("mash_in_lauter_tun", 2.6)], Notation.Metric).Select(l => l.ToString()).ToList();
+
+        Assert.Contains("For all of it: Mash thicker: 2.6 L/kg.", lines);
+        Assert.DoesNotContain(RefusalWords.Lines([Full("mash_in_tun", 2.8)], Notation.Metric), l => l.ToString().StartsWith("For all", StringComparison.Ordinal));
+    }
+
+    private static int Minutes(string clock) => clock.Split(':') is [var h, var m] ? 60 * int.Parse(h, System.Globalization.CultureInfo.InvariantCulture) + int.Parse(m, System.Globalization.CultureInfo.InvariantCulture) : -1;
+
+    private static int Length(string takes)
+    {
+        var parts = takes.Split(' ');
+        return Enumerable.Range(0, parts.Length / 2).Sum(i => int.Parse(parts[2 * i], System.Globalization.CultureInfo.InvariantCulture) * (parts[2 * i + 1] == "h" ? 60 : 1));
+    }
+}
