@@ -72,8 +72,13 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
-        ? [.. Reckoned(step, moment), .. HandsWords.AtTheDeck(step, moment.Plan, moment.Notation).Select(s => Line.Of(s)), .. Expected(step, moment)]
+        ? [.. Reckoned(step, moment), .. Orders(step, moment).Select(s => Line.Of(s)), .. Expected(step, moment)]
         : [.. (GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
+
+    // at its end the hoses of a flow are where they are
+    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => moment.IsReckonedOver(step)
+        ? HandsWords.WithoutHoses(step, moment.Plan, moment.Notation)
+        : HandsWords.AtTheDeck(step, moment.Plan, moment.Notation);
 
     private static bool IsHot(DeckMoment moment) => moment.Forecast.Now.Vessels.Any(v => v.TempC >= HandsWords.HotC);
 
@@ -93,7 +98,7 @@ public static class DeckComposer
     private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
     {
         if (moment.IsReckonedOver(step))
-            return [Line.Of(moment.Notation.Text("Reckoned over, not read: read the level before you go on."), Tone.Warning)];
+            return [Line.Of(moment.Notation.Text("By reckoning over: read the level first."), Tone.Warning)];
         return moment.Focus.Act == FocusAct.Finish && step is { TargetC: { } target } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
             && moment.Unread(step).Any(e => e.Kind == ReadingKind.Temperature)
                 ? [Line.Of(moment.Notation.Text($"It should have {moment.Notation.Temp(target)} by now: stir and read it."), Tone.Warning)]

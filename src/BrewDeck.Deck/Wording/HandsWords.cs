@@ -43,6 +43,9 @@ public static class HandsWords
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false) =>
         [.. HoseWords.Of(step, plan, notation, brief), .. Does(step, plan, notation, brief)];
 
+    /// <summary>On the deck, once they are in place.</summary>
+    public static ImmutableArray<string> WithoutHoses(PlanStep step, Plan plan, Notation notation) => Does(step, plan, notation, brief: true);
+
     /// <summary>With the key that tells the deck.</summary>
     /// <param name="brief">False on a page of its own, which scrolls.</param>
     public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation, bool brief = true) =>
