@@ -12,12 +12,6 @@ public static class DeckComposer
     private const int NextShown = 9;
     private const int LogShown = 24;
 
-    /// <summary>A mash that cools a little in its rest is where it should be; K, common practice, no source.</summary>
-    private const double NearK = 1.5;
-
-    /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
-    private const long EarlyMs = 5 * 60_000;
-
     /// <param name="aside">Said in the corner beside batch and clock, such as a rehearsal's speed; empty: nothing.</param>
     public static DeckScreen Of(DeckMoment moment, ImmutableArray<KeyHint> keys, string aside = "")
     {
@@ -72,57 +66,12 @@ public static class DeckComposer
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
-        ? [.. Reckoned(step, moment), .. Orders(step, moment).Select(s => Line.Of(s)), .. Expected(step, moment)]
+        ? StepLines.Of(step, moment)
         : [.. (GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
-
-    // at its end the hoses of a flow are where they are
-    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => moment.IsReckonedOver(step)
-        ? HandsWords.WithoutHoses(step, moment.Plan, moment.Notation)
-        : HandsWords.AtTheDeck(step, moment.Plan, moment.Notation);
 
     private static bool IsHot(DeckMoment moment) => moment.Forecast.Now.Vessels.Any(v => v.TempC >= HandsWords.HotC);
 
     private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
-
-    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
-        ? []
-        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment) + Wanted(e, moment))) + ".", Tone.Muted)];
-
-    // what a mash comes to is no news without what it should come to
-    private static string Wanted(ExpectedReading e, DeckMoment moment) =>
-        e.Kind == ReadingKind.Temperature && RestReadings.WantedC(moment.State, e.Vessel) is { } wanted && Math.Abs(e.Value - wanted) >= NearK
-            ? moment.Notation.Text($" ({moment.Notation.Target(wanted)} wanted)")
-            : "";
-
-    // a bed that has closed or a slow chiller shows in no clock
-    private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
-    {
-        if (moment.IsReckonedOver(step))
-            return [Line.Of(moment.Notation.Text("By reckoning over: read the level first."), Tone.Warning)];
-        return moment.Focus.Act == FocusAct.Finish && step is { TargetC: { } target } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
-            && moment.Unread(step).Any(e => e.Kind == ReadingKind.Temperature)
-                ? [Line.Of(moment.Notation.Text($"It should have {moment.Notation.Temp(target)} by now: stir and read it."), Tone.Warning)]
-                : [];
-    }
-
-    // what waits goes on: a mash that stands cools
-    private static string ByNow(ExpectedReading e, ExpectedReading? now, DeckMoment moment) =>
-        e.Kind == ReadingKind.Temperature && now is not null && now.Kind == e.Kind && ReadingWords.Value(e.Kind, now.Value, moment.Notation) is var value && value != ReadingWords.Value(e.Kind, e.Value, moment.Notation)
-            ? moment.Notation.Text($" (by now {value})")
-            : "";
-
-    // the vessel that the step is about goes without saying
-    private static string Expected(ExpectedReading e, PlanStep step, DeckMoment moment)
-    {
-        var about = step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel;
-        var what = e.Vessel == about ? Names.Kind(e.Kind, moment.Notation) : ReadingWords.What(e.Kind, e.Vessel, moment.Plan.Brewhouse, moment.Notation);
-        var value = ReadingWords.Value(e.Kind, e.Value, moment.Notation);
-        return e.Kind == ReadingKind.Ph ? value : $"{what} {(IsHotLevel(e, step, moment) ? moment.Notation.Text($"{value} hot") : value)}";
-    }
-
-    /// <summary>Hot wort takes about four hundredths more room than cold: which of the two is read must be said.</summary>
-    private static bool IsHotLevel(ExpectedReading e, PlanStep step, DeckMoment moment) => e.Kind == ReadingKind.Volume
-        && moment.State.Live?.Setting.IndexOf(e.Vessel) is >= 0 and var index && step.After.Vessels[index].TempC >= HandsWords.HotC;
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
         ? [.. CautionWords.Of(step.Spec.Cautions, moment.Notation).Select(c => Line.Of(c, Tone.Warning))]
@@ -169,17 +118,7 @@ public static class DeckComposer
             return moment.Notation.Text("held");
         var left = step.EndS - moment.NowS;
         return left <= 0 ? moment.Notation.Text("due")
-            : HalfTime(step, moment) is { Length: > 0 } stir ? moment.Notation.Text($"{Durations.Short(left)} left; {stir}")
+            : StepLines.HalfTime(step, moment) is { Length: > 0 } stir ? moment.Notation.Text($"{Durations.Short(left)} left; {stir}")
             : moment.Notation.Text($"{Durations.Short(left)} left");
-    }
-
-    // a long rest is stirred and read once in its middle, while the hands are busy elsewhere
-    private static string HalfTime(PlanStep step, DeckMoment moment)
-    {
-        if (step.Spec.Kind != StepKind.Rest || step.Spec.Minutes is not (>= HandsWords.LongRestMin and { } minutes) || moment.Run(step.Spec.Id) is not { StartedMs: { } since })
-            return "";
-        var half = since + (long)(minutes * 30_000);
-        var read = moment.State.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == step.Spec.Vessel);
-        return read ? "" : half > moment.NowMs ? moment.Notation.Text($"stir and read at {moment.Notation.Clock(half)}") : moment.Notation.Text("stir and read it");
     }
 }
