@@ -57,6 +57,8 @@ public static class Forecasts
         double? first = switches is [var next, ..] ? next.AtS : null;
         foreach (var step in rest)
         {
+            if (state.Step(step.Spec.Id) is { } run && RestReadings.HalfTimeMs(state, run) is { } half && state.SecondsAt(half) > now)
+                first = first is { } sooner ? Math.Min(sooner, state.SecondsAt(half)) : state.SecondsAt(half);
             var idle = state.Step(step.Spec.Id)?.Status == RunStatus.Idle;
             if (idle && step.Spec.HandsS <= 0)
                 continue;

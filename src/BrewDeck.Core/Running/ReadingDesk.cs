@@ -9,10 +9,10 @@ internal static class ReadingDesk
     private const double NearFermenterK = 6;
 
     /// <summary>So far off here, and so near to what another vessel shows, a temperature is likely of that one; K, common practice, no source.</summary>
-    private const double FarK = 5, SameK = 1.5;
+    private const double FarK = 3, SameK = 1.5;
 
     /// <summary>With less in it nobody reads a temperature, kg.</summary>
-    private const double ReadableKg = 5;
+    private const double ReadableKg = 1;
 
     public static Decision Decide(RunState state, RunCommand.Take take, long nowMs)
     {

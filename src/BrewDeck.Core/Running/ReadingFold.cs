@@ -15,7 +15,8 @@ internal static class ReadingFold
     private static RunState Learned(RunState state, ReadingTaken e, int seq)
     {
         var now = state.SecondsAt(e.AtMs);
-        var live = DayLearning.AtEndOfRunOff(state, state.Live!.CutAt(now), e.Reading, now);
+        var cut = state.Live!.CutAt(now);
+        var live = e.Reading.StillRuns == true ? cut : DayLearning.AtEndOfRunOff(state, cut, e.Reading, now);
         var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
         var predicted = flow is null && DayLearning.Takes(live, e.Reading) ? DayLearning.Predicted(state, live, e.Reading, now) : double.NaN;
         // in the first seconds of a run-off the members' mean lies beside the mean member, below an empty kettle: that predicts nothing
@@ -23,10 +24,14 @@ internal static class ReadingFold
         var expected = e.Expected
             ?? (takes ? predicted : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
         var after = flow
-            ?? (takes ? DayLearning.From(state, live, e.Reading, now) : null)
+            ?? (takes ? Felt(DayLearning.From(state, live, e.Reading, now), e.Reading) : null)
             ?? Applied(live with { Setting = SlowHeat.Learned(state, live, e.Reading, now) }, e.Reading, Boiling(state));
         return Filling.Told(Written(state, e, seq, expected) with { Live = after }, live, e.Reading);
     }
+
+    /// <summary>A temperature teaches the bands, and is believed besides: of chilled wort, held by a hand on a valve, a thermometer knows more than the model.</summary>
+    private static LivePlant? Felt(LivePlant? learned, Reading reading) =>
+        learned is null || reading.Kind != ReadingKind.Temperature ? learned : Applied(learned, reading, boiling: false);
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
 

@@ -15,6 +15,21 @@ public static class RestReadings
     public static (double OffK, double WantedC)? OffK(RunState state, string vessel, double celsius, long atMs) =>
         In(state, vessel) is { Spec.TargetC: { } wanted } rest ? (OffK(state, rest, celsius, wanted, atMs), wanted) : null;
 
+    /// <summary>A rest as long as this is stirred and read at half time, min; common practice, no source.</summary>
+    public const double LongMin = 20;
+
+    /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
+    private const long EarlyMs = 5 * 60_000;
+
+    /// <summary>When a long rest that goes on is at half time, Unix ms; null: it is short, does not run, or has been read there.</summary>
+    public static long? HalfTimeMs(RunState state, RunStep rest)
+    {
+        if (rest is not { Spec: { Kind: StepKind.Rest, Minutes: >= LongMin and var minutes }, Status: RunStatus.Running, StartedMs: { } since })
+            return null;
+        var half = since + (long)(minutes * 30_000);
+        return state.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == rest.Spec.Vessel) ? null : half;
+    }
+
     private static RunStep? In(RunState state, string vessel)
     {
         var doughsIn = state.Steps.Any(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn } && s.Spec.Vessel == vessel);

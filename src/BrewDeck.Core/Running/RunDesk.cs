@@ -40,6 +40,20 @@ public static class RunDesk
         };
     }
 
+    /// <summary>What a reading is held against at a moment, in the canonical unit of its kind; null: nothing is expected there.</summary>
+    /// <param name="nowMs">Unix ms.</param>
+    public static double? Expects(RunState state, ReadingKind kind, string vessel, long nowMs)
+    {
+        if (state.Plan is null || state.Live?.Setting.IndexOf(vessel) is not >= 0)
+            return null;
+        var live = state.Live.CutAt(state.SecondsAt(nowMs));
+        var shown = Expectations.Of(live.Setting, live.Plant, kind, vessel);
+        if (!double.IsFinite(shown))
+            return null;
+        var held = RunFold.Then(state, new ReadingTaken(nowMs, new Reading(kind, vessel, shown, ""), [])).Readings[^1].Expected;
+        return double.IsFinite(held) ? held : null;
+    }
+
     /// <summary>Whether a reading would be taken without asking: possible there, and within the bounds of the plausible.</summary>
     /// <param name="nowMs">Unix ms.</param>
     public static bool Believes(RunState state, Reading reading, long nowMs) =>

@@ -29,7 +29,7 @@ internal static class Runoff
             return null;
         var learned = now.Running.Contains(run) && StillRuns(run) ? Since(before, reading, nowS) : null;
         var level = KettleL(learned ?? now);
-        if (reading.Value < level - ReadingDesk.WideL(level))
+        if (reading.Value < level - (reading.StillRuns == true ? NearL : ReadingDesk.WideL(level)))
             learned = SinceKnown(now, run, reading, nowS) ?? learned;
         return learned is null ? null : learned with
         {

@@ -11,14 +11,16 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Asks;
 
 /// <summary>The reading entry: the line that is typed, and the place that it is for.</summary>
+/// <param name="expects">What a reading there will be held against; null: nothing.</param>
 /// <param name="look">What the instrument of a rehearsal shows; null on a real day: the brewer has the instrument.</param>
 /// <param name="probe">What a probe offers for the place at the time of the last input; null: nothing.</param>
 /// <param name="take">Takes the reading; the question is closed before it is called.</param>
 internal sealed partial class ReadingAsk(
     DeckPage page, ImmutableArray<ReadingPlace> places, ReadingTyping typing, Notation notation,
-    Func<ReadingPlace, Shown?>? look, Func<ReadingPlace, ProbeOffer?> probe, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
+    Func<ReadingPlace, double?> expects, Func<ReadingPlace, Shown?>? look, Func<ReadingPlace, ProbeOffer?> probe, Action<Reading, ReadingAsk, DateTimeOffset> take) : Ask
 {
     private readonly Dictionary<ReadingPlace, Shown?> _shown = [];
+    private readonly Dictionary<ReadingPlace, double?> _expected = [];
     private int _at;
     private string _text = "";
     private string _initial = "";
@@ -100,12 +102,20 @@ internal sealed partial class ReadingAsk(
 
     private Line Hint()
     {
-        var plan = Dial() + Probed() + (Place.Expected is { } expected ? notation.Text($"expected {ReadingWords.Value(Place.Kind, expected, notation)} · ") : "");
+        var plan = Dial() + Probed() + (Expected() is { } expected ? notation.Text($"expected {ReadingWords.Value(Place.Kind, expected, notation)} · ") : "");
         if (_text.Trim().Length > 0 && typing.Read(Meant(_text), _text, out _) is { } reading)
             return Line.Of(notation.Text($"{plan}understood as {Understood(reading)}"));
         if (_text.Trim().Length > 0)
             return Line.Of(notation.Text($"{plan}not understood yet · such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Warning);
         return Line.Of(notation.Text($"{plan}such as {ReadingWords.HowToType(Place.Kind, page.HasDepth(Place.Vessel), notation)}"), Tone.Muted);
+    }
+
+    /// <summary>Reckoned once for each place: each key that is typed shows it.</summary>
+    private double? Expected()
+    {
+        if (!_expected.TryGetValue(Place, out var expected))
+            _expected[Place] = expected = expects(Place);
+        return expected;
     }
 
     /// <summary>Looked at once: a second look would be a second sample.</summary>

@@ -56,13 +56,13 @@ public sealed record DeckMoment(
     }
 
     /// <summary>
-    /// What has come to its end and waits for the brewer is told by what it was for, unless a remedy changed that: the plant goes on
-    /// meanwhile (a mash cools, an early reading has moved the kettle), and the target would go with it.
+    /// What has come to its end and waits for the brewer is told by the temperature that it was for, unless a remedy changed that: a mash cools
+    /// meanwhile, and the target would go with it. Volumes and gravities are today's: nobody tops up to the morning's plan.
     /// </summary>
     private PlanStep Told(PlanStep step, RunStep run) =>
         IsAtItsEnd(run.Spec.Id) && Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { } planned && planned.Spec.VolumeL == run.Spec.VolumeL
             && planned.Expected.Length == step.Expected.Length
-            ? step with { Expected = [.. planned.Expected.Select((e, i) => e.Kind == ReadingKind.Gravity ? step.Expected[i] : e)] }
+            ? step with { Expected = [.. planned.Expected.Select((e, i) => e.Kind == ReadingKind.Temperature ? e : step.Expected[i])] }
             : step;
 
     /// <summary>A flow that by the reckoning has come to its end, while nobody has read its level.</summary>

@@ -12,21 +12,14 @@ internal static class StepLines
     /// <summary>A mash that cools a little in its rest is where it should be; K, common practice, no source.</summary>
     private const double NearK = 1.5;
 
-    /// <summary>Read a little early, half time is read; ms, common practice, no source.</summary>
-    private const long EarlyMs = 5 * 60_000;
-
     public static ImmutableArray<Line> Of(PlanStep step, DeckMoment moment) =>
         [.. Reckoned(step, moment), .. Orders(step, moment).Select(s => Line.Of(s)), .. Middle(step, moment), .. Expected(step, moment)];
 
     /// <summary>A long rest is stirred and read once in its middle, whatever the hands are busy with; empty when that is done.</summary>
-    public static string HalfTime(PlanStep step, DeckMoment moment)
-    {
-        if (step.Spec.Kind != StepKind.Rest || step.Spec.Minutes is not (>= HandsWords.LongRestMin and { } minutes) || moment.Run(step.Spec.Id) is not { StartedMs: { } since })
-            return "";
-        var half = since + (long)(minutes * 30_000);
-        var read = moment.State.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == step.Spec.Vessel);
-        return read ? "" : half > moment.NowMs ? moment.Notation.Text($"stir and read at {moment.Notation.Clock(half)}") : moment.Notation.Text("stir and read it");
-    }
+    public static string HalfTime(PlanStep step, DeckMoment moment) =>
+        moment.Run(step.Spec.Id) is not { } run || RestReadings.HalfTimeMs(moment.State, run) is not { } half ? ""
+        : half > moment.NowMs ? moment.Notation.Text($"stir and read at {moment.Notation.Clock(half)}")
+        : moment.Notation.Text("stir and read it");
 
     private static IEnumerable<Line> Middle(PlanStep step, DeckMoment moment) =>
         moment.IsRunning(step) && HalfTime(step, moment) is { Length: > 0 } stir ? [Line.Of(Names.Sentence(stir) + ".", Tone.Due)] : [];

@@ -31,6 +31,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
                 AskToEnd(focus, moment);
                 break;
+            case FocusAct.Finish when page.Moment(now) is var moment && IsHardlyBegun(moment):
+                AskToEnd(focus, moment);
+                break;
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
                 break;
@@ -81,6 +84,13 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             else
                 acts.Do(new RunCommand.Finish(focus.StepId), at);
         }));
+
+    /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
+    private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }
+        && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
+
+    /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
+    private const double LongMin = 5, HardlyMs = 15_000;
 
     private string Reckoned(ExpectedReading e, Notation notation) =>
         $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Value(e.Kind, e.Value, notation)}";

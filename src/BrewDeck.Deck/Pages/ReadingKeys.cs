@@ -14,10 +14,10 @@ namespace BrewDeck.Deck.Pages;
 /// <summary>Takes readings: the expected one by its digits, any other by choice; asks again about the implausible.</summary>
 internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
 {
-    public void Type(char digit, DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now))).With(digit.ToString()));
+    public void Type(char digit, DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now)), now).With(digit.ToString()));
 
     /// <summary>Asks for what the step expects first.</summary>
-    public void Open(DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now))).With(""));
+    public void Open(DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now)), now).With(""));
 
     public void Pick(DateTimeOffset now)
     {
@@ -27,16 +27,24 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
             shell.Notation.Text("Which reading?"),
             [],
             [.. places.Select(p => new Row([Names.Sentence(ReadingWords.What(p.Kind, p.Vessel, page.Brewhouse, shell.Notation)), Expected(p)]))],
-            (row, _) => page.Ask(Entry(places).For(row))));
+            (row, at) => page.Ask(Entry(places, at).For(row))));
     }
 
     private string Expected(ReadingPlace place) =>
         place.Expected is { } value ? shell.Notation.Text("expected ") + ReadingWords.Value(place.Kind, value, shell.Notation) : "";
 
-    private ReadingAsk Entry(ImmutableArray<ReadingPlace> places)
+    private ReadingAsk Entry(ImmutableArray<ReadingPlace> places, DateTimeOffset now)
     {
         var typing = new ReadingTyping(shell.Typed, page.Brewhouse, shell.Notation);
-        return new ReadingAsk(page, places, typing, shell.Notation, Look(), Probed, Take);
+        return new ReadingAsk(page, places, typing, shell.Notation, place => Expects(place, page.Moment(now)), Look(), Probed, Take);
+    }
+
+    /// <summary>What the reading is held against at this moment; a mash that is doughed in and a fill are told by what they are to come to.</summary>
+    private static double? Expects(ReadingPlace place, DeckMoment moment)
+    {
+        var byItsEnd = place.Kind == ReadingKind.Temperature ? RestReadings.WantedC(moment.State, place.Vessel) is not null
+            : place.Kind == ReadingKind.Volume && Filling.In(moment.State, place.Vessel) is not null;
+        return place.Expected is { } end && !byItsEnd ? RunDesk.Expects(moment.State, place.Kind, place.Vessel, moment.NowMs) ?? end : place.Expected;
     }
 
     private Func<ReadingPlace, Shown?>? Look() =>
@@ -48,6 +56,8 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     {
         if (Unbegun(reading, now) is { } fill)
             AskToBegin(fill, reading, entry, page.Moment(now));
+        else if (ShortOfMarkL(reading, page.Moment(now)) is { } mark)
+            AskWhetherItRuns(reading, mark, entry);
         else
             TakeIt(reading, entry, now);
     }
@@ -64,6 +74,32 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
                 break;
         }
     }
+
+    /// <summary>The mark of a run-off that should have come to its end, and whose kettle is read well below it, litres; null: nothing of that.</summary>
+    private static double? ShortOfMarkL(Reading reading, DeckMoment moment) =>
+        reading.Kind == ReadingKind.Volume && moment.Rest.FirstOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff && s.Spec.To == reading.Vessel && moment.IsReckonedOver(s)) is { } run
+        && run.Expected.FirstOrDefault(e => e.Kind == ReadingKind.Volume)?.Value is { } mark && reading.Value < mark - Math.Max(1, 0.02 * mark)
+            ? mark
+            : null;
+
+    /// <summary>The end of a run-off that fell short, or a slow bed: what is in the kettle is the same, what is still to come is not.</summary>
+    private void AskWhetherItRuns(Reading reading, double markL, ReadingAsk entry) => page.Ask(new ChoiceAsk(
+        page,
+        shell.Notation.Text($"{shell.Notation.Volume(reading.Value)} of {shell.Notation.Volume(markL)}: does it still run off?"),
+        [],
+        [
+            new Row([shell.Notation.Text("It still runs: that is the level so far")]),
+            new Row([shell.Notation.Text("It has run off: no more comes")]),
+            new Row([shell.Notation.Text("Type it again")]),
+        ],
+        (row, at) =>
+        {
+            if (row == 2)
+                page.Ask(entry.With(""));
+            else
+                TakeIt(row == 0 ? reading with { StillRuns = true } : reading, entry, at);
+        },
+        byArrows: true));
 
     /// <summary>A level that only a fill can have made, though nobody has begun it in the deck.</summary>
     private RunStep? Unbegun(Reading reading, DateTimeOffset now)

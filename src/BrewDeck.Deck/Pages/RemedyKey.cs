@@ -62,6 +62,8 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         var read = day.State.Readings is [.., var last] ? last : null;
         if (day.State.Troubles.LastOrDefault(t => t.AtMs > (read?.AtMs ?? 0)) is { } trouble)
             return [Line.Of(Names.Sentence(TroubleWords.Happens(trouble.Trouble, page.Brewhouse, day.Moment(now, shell.Notation).Title, shell.Notation)) + ".")];
+        if (day.State.BagMs is { } weighed && weighed > (read?.AtMs ?? 0) && day.Events.OfType<BagWeighed>().LastOrDefault() is { } bag)
+            return [Line.Of(Names.Sentence(BagWords.Of(bag.Bag, shell.Notation)) + ".")];
         if (read is null)
             return [];
         var verdict = Verdict.Of(day.State, read, shell.Notation);

@@ -150,9 +150,11 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         Day = day;
         if (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs <= settings.Recent.TotalMilliseconds)
             Enter(day);
-        // neither whose hands nor the speed is in the record: as they are now must be known before anything is done
-        if (ports.Rehearsal is not null)
-            Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands, + and - the speed."), Tone.Warning);
+        // neither whose hands nor the speed is in the record: slowly, and as they are now must be known before anything is done
+        if (ports.Rehearsal is null)
+            return;
+        ports.Rehearsal.Speed = 1;
+        Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands, + and - the speed."), Tone.Warning);
     });
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>

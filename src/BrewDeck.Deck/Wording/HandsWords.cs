@@ -8,9 +8,6 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>What the hands do in each step, said right after its title and without repeating it: short sentences, the most needed first.</summary>
 public static class HandsWords
 {
-    /// <summary>A rest as long as this is stirred and read at half time, min.</summary>
-    internal const double LongRestMin = 20;
-
     /// <summary>A day that was given up leaves hot vessels behind.</summary>
     /// <param name="hot">Something stands hot: on a day that had hardly begun nothing does.</param>
     public static ImmutableArray<string> GivenUp(bool hot, Notation notation) =>
@@ -82,8 +79,8 @@ public static class HandsWords
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. The litres are hot ones."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
-        StepKind.Rest => step.Spec.Minutes is >= LongRestMin
-            ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle.")]
+        StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
+            ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
             : [notation.Text("Keep the lid on and the wort moving. Read the temperature in the middle.")],
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
@@ -103,7 +100,7 @@ public static class HandsWords
         StepKind.ReturnDecoction => [notation.Text("Heat off. A little at a time into the tun, stirring all the while."), notation.Text("Stop if the temperature is reached; the rest may cool and follow.")],
         StepKind.TransferMash => [notation.Text("Stirrer slow, valve wide open. Rinse the last of the grain after it.")],
         StepKind.LiftBasket => [notation.Text("Heat off. Hook the hoist in before you lift; lift slowly and lock it."), notation.Text("Never reach under a hanging basket. Let it drain, then set it aside.")],
-        StepKind.Vorlauf => [notation.Text("Does iodine still turn black? Then let it rest on."), notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
+        StepKind.Vorlauf => [notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
         StepKind.Lauter => Lauter(step, plan, notation, brief),
         StepKind.RunOff => [notation.Text("Open the tun a little, then more; do not let the bed run dry too fast."), notation.Text("Close it when it only drips. Read volume and gravity.")],
         StepKind.BatchSparge => [notation.Text("Stir well, then let it settle.")],
@@ -184,13 +181,18 @@ public static class HandsWords
 
     private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation, bool brief) =>
     [
-        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} sparge liquor, hand-deep.")
+        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} liquor, a hand over bed.")
         : step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
         Heats(plan.Brewhouse, step.Spec.SpargeL is > 0, notation),
-        notation.Text($"Then read volume{Stands(step, plan, step.Spec.To, notation)} and gravity."),
+        // the deck names them with what they should show
+        .. brief ? [] : new[] { notation.Text($"Then read volume{Stands(step, plan, step.Spec.To, notation)} and gravity.") },
     ];
+
+    /// <summary>The last rest before the wort is drawn: what has not converted by then stays starch.</summary>
+    private static IEnumerable<string> EndsWithIodine(PlanStep step, Plan plan, Notation notation) =>
+        plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec.Kind == StepKind.Rest) ? [] : [notation.Text("Iodine still turns black at its end? Let it rest on.")];
 
     /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
     private static string Heats(Brewhouse house, bool sparges, Notation notation) => sparges && house.HotLiquorTank.IsHeated

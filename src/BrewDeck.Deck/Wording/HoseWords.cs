@@ -6,13 +6,13 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>Which hose goes where before a step, and what the pump cannot bear.</summary>
 public static class HoseWords
 {
-    /// <param name="brief">Only what something of is moved, each whole; else all that the step runs through.</param>
+    /// <param name="brief">Only what something of is moved, each whole, and both of a lauter, which run at once; else all that the step runs through.</param>
     public static IEnumerable<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false)
     {
         // a plan from before whole paths were kept has the moved ends only
         if (step.Spec is { HosePaths: { IsEmpty: false } paths, Hoses: { } moved })
         {
-            var runs = string.Join("; ", Runs(paths).Where(r => !brief || r.Any(p => moved.Any(m => Moves(m, p)))).Select(r => Run(r, step, plan, notation)));
+            var runs = string.Join("; ", Runs(paths).Where(r => !brief || step.Spec.Kind == StepKind.Lauter || r.Any(p => moved.Any(m => Moves(m, p)))).Select(r => Run(r, step, plan, notation)));
             yield return brief ? notation.Text($"Valves shut; {runs}.") : notation.Text($"Valves shut; hoses {runs}.");
         }
         else if (step.Spec.Hoses is { IsEmpty: false } moves)

@@ -143,11 +143,11 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     {
         if (Player() is not { } player)
             return;
-        var last = At(player) + LongestLeap;
+        var last = Sooner(At(player) + LongestLeap, WantsHands(player));
         while (At(player) < last && !PowerLost && !NeedsHands())
         {
             var asked = _asked;
-            var day = clock.Set(Play(player, At(player) + ToNext(player)));
+            var day = clock.Set(Play(player, Sooner(At(player) + ToNext(player), last)));
             if (PowerLost)
                 return;
             session.Receive(new Input.Tick(), day);
@@ -156,6 +156,14 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
                 return;
         }
     }
+
+    /// <summary>A stir at half time, a heat to be switched: what the deck counts down to and no step waits for; null: nothing ahead.</summary>
+    private DateTimeOffset? WantsHands(RehearsalPlayer player) =>
+        session is { Forecast.HandsNeededS: { } at, State: { } state } && state.MsAt(at, player.NowMs) is var ms && ms > player.NowMs + Piece.TotalMilliseconds
+            ? DateTimeOffset.FromUnixTimeMilliseconds(ms)
+            : null;
+
+    private static DateTimeOffset Sooner(DateTimeOffset one, DateTimeOffset? other) => other < one ? other.Value : one;
 
     /// <summary>To what is due next; not far at a time, because alarms are looked for in between.</summary>
     private TimeSpan ToNext(RehearsalPlayer player) =>
@@ -187,6 +195,4 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
     }
 
     private static DateTimeOffset At(RehearsalPlayer player) => DateTimeOffset.FromUnixTimeMilliseconds(player.NowMs);
-
-    private static DateTimeOffset Sooner(DateTimeOffset one, DateTimeOffset other) => one < other ? one : other;
 }

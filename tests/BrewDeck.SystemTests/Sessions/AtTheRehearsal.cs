@@ -141,6 +141,8 @@ internal sealed class AtTheRehearsal : IDisposable
         Assert.NotNull(shown);
         Line(BrewerByKeys.Decimal(step.Expected[0].Kind, shown.Value));
         // the dial of a day gone wrong is asked about: it shows what it shows
+        if (Screen.Overlay is ChoiceOverlay { Question: var asked } && asked.EndsWith("does it still run off?", StringComparison.Ordinal))
+            Strike(AtTheKeys.Enter);
         if (Screen.Overlay is ChoiceOverlay)
             Strike(AtTheKeys.Down).Strike(AtTheKeys.Enter);
     }

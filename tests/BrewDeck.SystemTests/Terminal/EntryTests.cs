@@ -57,7 +57,7 @@ public sealed class EntryTests
     [InlineData("67\e[H1", "167")]
     [InlineData("67\e[H\e[3~", "7")]
     [InlineData("67 C", "67 C")]
-    [InlineData("67\t\e[A\e[5~\e[15~\u0001.", "67.")]
+    [InlineData("67\e[5~\e[15~\u0001.", "67.")]
     [InlineData("6\e[200~7.5\r\n9\e[201~1", "67.51")]
     [InlineData("6é°", "6é°")]
     public void The_line_is_edited_as_usual(string keys, string text)
@@ -65,6 +65,18 @@ public sealed class EntryTests
         using var bench = Asking();
         bench.Type(keys);
         Assert.Equal(new Input.Typed(text), bench.Session.Received[^1]);
+    }
+
+    /// <summary>Another kind of reading: what the key line names must come through while something is typed.</summary>
+    [Theory]
+    [InlineData("67\t", KeyName.Tab)]
+    [InlineData("\e[A", KeyName.Up)]
+    [InlineData("6\e[B", KeyName.Down)]
+    public void Tab_and_arrows_up_and_down_are_keys_for_the_session(string keys, KeyName name)
+    {
+        using var bench = Asking();
+        bench.Type(keys);
+        Assert.Equal(new Input.Key(new KeyStroke(name)), bench.Session.Received[^1]);
     }
 
     [Fact]

@@ -59,6 +59,7 @@ public class PlainDeskTests
     {
         Begin();
         Line("go on");
+        Tick(TimeSpan.FromMinutes(1));
         Line("go on");
         _heard.Clear();
         for (var i = 0; i < 8; i++)

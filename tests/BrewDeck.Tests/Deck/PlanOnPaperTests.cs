@@ -39,7 +39,7 @@ public sealed class PlanOnPaperTests
 
         Assert.EndsWith("to kettle (whirlpool inlet).", Said(StepKind.Whirlpool), StringComparison.Ordinal);
         Assert.Matches("^Valves shut; kettle to P[12] pump to chiller to fermenter\\.$", Said(StepKind.CastOut));
-        Assert.Matches("^Valves shut; tun to P[12] pump to kettle\\.$", Said(StepKind.Lauter));
+        Assert.Matches("^Valves shut; tun to P[12] pump to kettle; liquor to P[12] pump to tun\\.$", Said(StepKind.Lauter));
     }
 
     [Fact]

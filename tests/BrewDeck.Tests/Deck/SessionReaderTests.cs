@@ -198,7 +198,7 @@ public class SessionReaderTests
     [Fact]
     public void Undo_names_the_step_that_it_takes_back()
     {
-        _brewer.Begin().Space().Space();
+        _brewer.Begin().Space().Wait(60).Space();
         Assert.Contains(_brewer.Screen.Keys, k => k.Key == "u" && k.Does.StartsWith("undo end of ", StringComparison.Ordinal));
     }
 }

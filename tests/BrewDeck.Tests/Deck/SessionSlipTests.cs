@@ -93,4 +93,31 @@ public class SessionSlipTests
 
         Assert.Equal(BrewDeck.Core.Running.ReadingKind.Gravity, Assert.Single(_brewer.Session.State!.Readings).Reading.Kind);
     }
+
+    /// <summary>The clock of the run-off is over, the kettle is a little below its mark: only the brewer sees whether more comes.</summary>
+    [Fact]
+    public void A_level_short_of_the_mark_is_asked_whether_it_still_runs()
+    {
+        _brewer.Begin().Until("lauter.run");
+        _brewer.Wait(3 * 3600);
+        var mark = _brewer.Session.Forecast!.Rest.First(s => s.Spec.Id == "lauter.run").Expected[0].Value;
+        var read = (mark - 3).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
+        _brewer.Keys("4").Send(new Input.Submitted(read));
+        Assert.EndsWith(": does it still run off?", _brewer.Question, StringComparison.Ordinal);
+        _brewer.Enter();
+
+        var left = _brewer.Session.Forecast!.Rest.First(s => s.Spec.Id == "lauter.run");
+        Assert.Equal(mark, left.Expected[0].Value, 0.6);
+        Assert.True(left.DurationS > 60, $"{left.DurationS} s");
+    }
+
+    [Fact]
+    public void Handwork_of_minutes_is_not_over_in_seconds()
+    {
+        _brewer.Begin().Until("setup.check").Wait(3).Space();
+        Assert.Matches("^End it .* early\\?$", _brewer.Question);
+        Assert.Equal(RunStatus.Running, Status("setup.check"));
+        _brewer.Enter().Wait(20).Space();
+        Assert.Equal(RunStatus.Complete, Status("setup.check"));
+    }
 }

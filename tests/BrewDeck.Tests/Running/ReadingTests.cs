@@ -286,4 +286,30 @@ public class ReadingTests
         Assert.Equal("tun", asked.Fits);
         day.Accepted(new RunCommand.Take(new Reading(ReadingKind.Temperature, "tun", mash, "")));
     }
+
+    /// <summary>The valve is held by hand: of the chilled wort a thermometer knows more than the model.</summary>
+    [Fact]
+    public void A_temperature_in_the_fermenter_counts_as_it_was_read()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunPast("cool.cast-out");
+        var read = day.Expected(ReadingKind.Temperature, "fermenter") - 0.7;
+        day.Read(ReadingKind.Temperature, "fermenter", read);
+        Assert.Equal(read, day.Expected(ReadingKind.Temperature, "fermenter"), 0.05);
+    }
+
+    [Fact]
+    public void The_middle_of_a_long_rest_calls_the_hands()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("mash.rest-1");
+        day.RunUntil("liquor.heat-sparge");
+        var rest = day.State.Step("mash.rest-1")!;
+        var half = RestReadings.HalfTimeMs(day.State, rest);
+        Assert.Equal(rest.StartedMs + 60_000 * rest.Spec.Minutes / 2, half);
+        day.WaitUntil(day.State.SecondsAt(half!.Value) - 60);
+        Assert.Equal(day.State.SecondsAt(half.Value), day.Forecast.HandsNeededS!.Value, 1);
+        day.Read(ReadingKind.Temperature, "tun", 66);
+        Assert.Null(RestReadings.HalfTimeMs(day.State, rest));
+    }
 }

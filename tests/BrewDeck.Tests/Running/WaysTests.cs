@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
@@ -50,6 +51,24 @@ public class WaysTests
         day.RunPast("mash.dough-in");
         Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
     }
+
+    /// <summary>Hops that have not gone in keep their minutes: what is boiled longer is boiled before them.</summary>
+    [Fact]
+    public void A_boil_is_made_longer_before_the_first_hops()
+    {
+        var day = At("boil.hot-break", 1);
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.006);
+        var remedy = Taken(day, RemedyKind.BoilLonger);
+        Assert.Equal(StepKind.Boil, Assert.Single(remedy.Insert).Kind);
+        var first = day.Forecast.Rest.First(s => s.Spec.Kind == StepKind.AddToBoil);
+        Assert.Equal(HopMinutes(day.State.Plan!.Steps), HopMinutes(day.Forecast.Rest), 1.5);
+        Assert.Contains(day.Forecast.Rest.TakeWhile(s => s != first), s => s.Spec.Id == remedy.Insert[0].Id);
+        day.RunToEnd();
+        Assert.Equal(RunStatus.Complete, day.State.Step(remedy.Insert[0].Id)!.Status);
+    }
+
+    private static double HopMinutes(ImmutableArray<PlanStep> steps) =>
+        (steps.First(s => s.Spec.Kind == StepKind.KnockOut).StartS - steps.First(s => s.Spec.Kind == StepKind.AddToBoil).StartS) / 60;
 
     /// <summary>The hose and a cold tun took more than planned: the cheapest moment to mend it is before the grist.</summary>
     [Theory]

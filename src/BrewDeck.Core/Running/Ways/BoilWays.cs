@@ -22,25 +22,33 @@ internal sealed class BoilLongerWay : Way
         return aims.Bitterness is { Near: false, By: < 0 } ? OneOf(weigh.Meeting(a => a.Bitterness, LongestMin, m => Of(weigh, m))) : [];
     }
 
-    /// <summary>The first piece of the boil that is left grows: later additions keep their minutes before knock-out.</summary>
+    /// <summary>The first piece of the boil that is left grows, or one is put before the first addition: additions keep their minutes before knock-out.</summary>
     private static Remedy? Of(Weigh weigh, double minutes)
     {
+        if (FirstAddition(weigh.State) is { } addition)
+            return Now(weigh, RemedyKind.BoilLonger, minutes, Piece(weigh, minutes, ""), addition.Spec.Id);
         if (weigh.State.Steps.FirstOrDefault(s => s.Open && s.Spec.Kind == StepKind.Boil) is { } piece)
             return Changes(RemedyKind.BoilLonger, minutes, piece.Spec with { Minutes = Math.Max(0, piece.Spec.Minutes!.Value + minutes) });
         if (weigh.Live.PostBoil is null || Next(weigh) is not { } next)
             return null;
-        return Now(weigh, RemedyKind.BoilLonger, minutes, new StepSpec
-        {
-            Id = weigh.FreshId("boil"),
-            Kind = StepKind.Boil,
-            Unit = UnitProcedure.Boil,
-            Vessel = weigh.Kettle.Id,
-            Minutes = minutes,
-            HandsS = 60,
-            Label = StepLabels.Again,
-            Cautions = Cautions.Scald | Cautions.Steam | Cautions.BoilOver,
-        }, next);
+        return Now(weigh, RemedyKind.BoilLonger, minutes, Piece(weigh, minutes, StepLabels.Again), next);
     }
+
+    private static StepSpec Piece(Weigh weigh, double minutes, string label) => new()
+    {
+        Id = weigh.FreshId("boil"),
+        Kind = StepKind.Boil,
+        Unit = UnitProcedure.Boil,
+        Vessel = weigh.Kettle.Id,
+        Minutes = minutes,
+        HandsS = 60,
+        Label = label,
+        Cautions = Cautions.Scald | Cautions.Steam | Cautions.BoilOver,
+    };
+
+    /// <summary>What goes in first, where nothing has gone in and no piece of the boil has begun; null: something has.</summary>
+    private static RunStep? FirstAddition(RunState state) =>
+        state.Steps.FirstOrDefault(s => s.Spec.Kind is StepKind.AddToBoil or StepKind.Boil) is { Status: RunStatus.Idle, Spec.Kind: StepKind.AddToBoil } first ? first : null;
 
     /// <summary>What waits in the kettle after the boil.</summary>
     private static string? Next(Weigh weigh) => weigh.State.Steps

@@ -45,8 +45,13 @@ internal sealed class Keyboard
 
     private bool TakeTyping(Key key)
     {
-        switch (KeyTable.Stroke(key)?.Name)
+        var stroke = KeyTable.Stroke(key);
+        switch (stroke?.Name)
         {
+            // another kind of reading: the line has no use for them
+            case KeyName.Tab or KeyName.Up or KeyName.Down:
+                _receive(new Input.Key(stroke.Value));
+                return true;
             case KeyName.Enter:
                 _receive(new Input.Submitted(_window.Entry.Typed));
                 return true;
