@@ -94,7 +94,8 @@ public sealed class HostTests
         using var terminal = Start($"set -m; {Program}; echo job stopped; fg");
         terminal.Type("\u001a");
         terminal.WaitUntil(() => terminal.Output.Contains("job stopped", StringComparison.Ordinal), "the shell");
-        terminal.WaitUntil(() => After(terminal, "job stopped").Contains("\e[?1049h", StringComparison.Ordinal), "the screen taken again");
+        // once by itself and once at the signal to go on; between the two the runtime sets the line modes that it found, and a key struck then was once lost
+        terminal.WaitUntil(() => After(terminal, "job stopped").Split("\e[?1049h").Length > 2, "the screen taken again");
         terminal.WaitForText("wipe lock");
         terminal.WaitForText("HOLD 66 °C");
         var stopped = terminal.Output[..terminal.Output.IndexOf("job stopped", StringComparison.Ordinal)];
