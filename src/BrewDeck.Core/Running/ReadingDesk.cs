@@ -55,9 +55,11 @@ internal static class ReadingDesk
     /// <summary>Another vessel that shows just what was typed, where this one is expected to be far from it; empty: none.</summary>
     private static string Elsewhere(RunState state, Reading reading, long nowMs)
     {
-        var live = state.Live!.CutAt(state.SecondsAt(nowMs));
-        var here = live.Setting.IndexOf(reading.Vessel);
-        if (reading.Kind != ReadingKind.Temperature || here < 0 || Math.Abs(reading.Value - live.Plant.Vessels[here].TempC) < FarK)
+        var here = state.Live!.Setting.IndexOf(reading.Vessel);
+        if (reading.Kind != ReadingKind.Temperature || here < 0)
+            return "";
+        var live = state.Live.CutAt(state.SecondsAt(nowMs));
+        if (Math.Abs(reading.Value - live.Plant.Vessels[here].TempC) < FarK)
             return "";
         var there = Enumerable.Range(0, live.Plant.Vessels.Length)
             .Where(i => i != here && live.Plant.Vessels[i].LiquidKg > ReadableKg)

@@ -18,11 +18,9 @@ internal static class ReadingFold
         var cut = state.Live!.CutAt(now);
         var live = e.Reading.StillRuns == true ? cut : DayLearning.AtEndOfRunOff(state, cut, e.Reading, now);
         var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
-        var predicted = flow is null && DayLearning.Takes(live, e.Reading) ? DayLearning.Predicted(state, live, e.Reading, now) : double.NaN;
-        // in the first seconds of a run-off the members' mean lies beside the mean member, below an empty kettle: that predicts nothing
-        var takes = predicted >= 0;
+        var takes = flow is null && DayLearning.Takes(live, e.Reading) && !DayLearning.IsBelowNothing(state, live, e.Reading, now);
         var expected = e.Expected
-            ?? (takes ? predicted : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
+            ?? (takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
         var after = flow
             ?? (takes ? Felt(DayLearning.From(state, live, e.Reading, now), e.Reading) : null)
             ?? Applied(live with { Setting = SlowHeat.Learned(state, live, e.Reading, now) }, e.Reading, Boiling(state));

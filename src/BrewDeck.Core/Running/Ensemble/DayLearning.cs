@@ -9,6 +9,9 @@ internal static class DayLearning
     /// <summary>A run-off with no more than this to go is at its end when its level is read there: it ran faster; share of its length.</summary>
     private const double NearEnd = 0.3;
 
+    /// <summary>With more in it no member's vessel is empty; spares a look at all of them, litres.</summary>
+    private const double NearEmptyL = 5;
+
     /// <summary>With so little to go a run-off is at its end, and its level says nothing of its flow; s.</summary>
     private const double AtEndS = 1;
 
@@ -46,6 +49,13 @@ internal static class DayLearning
         && live.Plant.Vessels[vessel].LiquidKg > 0
         && (reading.Kind is ReadingKind.Volume or ReadingKind.Gravity
             || (reading.Kind == ReadingKind.Temperature && vessel == live.Setting.FermenterIndex));
+
+    /// <summary>
+    /// In the first seconds of a run-off the members' mean lies beside the mean member and may fall below an empty kettle: that predicts nothing.
+    /// </summary>
+    /// <param name="live">Cut at <paramref name="nowS"/>.</param>
+    public static bool IsBelowNothing(RunState state, LivePlant live, Reading reading, double nowS) => reading.Kind == ReadingKind.Volume
+        && Of(live, reading) < NearEmptyL && Predicted(state, live, reading, nowS) < 0;
 
     /// <summary>The plant after a reading; null: a surprise that no stated spread explains.</summary>
     /// <param name="live">Cut at <paramref name="nowS"/>.</param>
