@@ -51,7 +51,7 @@ internal sealed partial class RunSheet
             Vessel = _tank,
             To = _tun,
             VolumeL = _batch.StrikeL,
-            HandsS = AllThroughS,
+            HandsS = StepSpec.AllThroughS,
             Cautions = Cautions.Scald,
         });
     }
@@ -153,7 +153,7 @@ internal sealed partial class RunSheet
         {
             Vessel = _tank,
             VolumeL = TankFillL(_setting, InfusionNeed.Litres(_setting, _batch)) - LeftInTankL,
-            HandsS = AllThroughS,
+            HandsS = StepSpec.AllThroughS,
             Cautions = Cautions.Scald | Cautions.MainsNearWater,
         });
         Add("liquor.heat-infusion", StepKind.HeatSparge, UnitProcedure.HotLiquor, s => s with
@@ -185,7 +185,7 @@ internal sealed partial class RunSheet
             {
                 Vessel = _tank,
                 VolumeL = TankNeedL - left,
-                HandsS = AllThroughS,
+                HandsS = StepSpec.AllThroughS,
                 Cautions = Cautions.Scald | Cautions.MainsNearWater,
             });
             if (_choices.Water is not null)

@@ -57,7 +57,7 @@ internal sealed partial class RunSheet
         {
             Vessel = _tank,
             VolumeL = TankFillL(_setting, _batch.FirstFillL),
-            HandsS = AllThroughS,
+            HandsS = StepSpec.AllThroughS,
             Cautions = Cautions.MainsNearWater,
         });
         Hands("liquor.treat", StepKind.TreatWater, UnitProcedure.HotLiquor, TreatMin, Cautions.None, vessel: _tank);
@@ -254,9 +254,6 @@ internal sealed partial class RunSheet
         HandsS = 60 * BoilSteps.DigOutMin,
         Cautions = Cautions.Scald | Cautions.Lifting,
     };
-
-    /// <summary>As long as it goes on: an open hose is not left alone.</summary>
-    private const double AllThroughS = 3600;
 
     private double DoughInMin => Math.Clamp(5 + 0.5 * Recipe.MashKg, 8, 30);
 

@@ -145,6 +145,9 @@ public sealed record StepSpec
     /// <summary>Seconds for which the hands are busy, from the start of the step.</summary>
     public double HandsS { get; init; }
 
+    /// <summary><see cref="HandsS"/> of what is not left alone while it goes on, such as an open hose: more than it takes.</summary>
+    public const double AllThroughS = 3600;
+
     /// <summary>Id of a step that must have ended before; empty: the vessels and the hands alone decide.</summary>
     public string AfterStepId { get; init; } = "";
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -44,7 +43,6 @@ public static class Filling
         StepSpec Changed(StepSpec spec) => spec.Id == fill.Spec.Id ? spec with { VolumeL = litres } : spec;
         if (fill.Status == RunStatus.Idle)
             return state with { Steps = state.Steps.Replace(fill, fill with { Spec = Changed(fill.Spec) }) };
-        ImmutableArray<Segment> Told(ImmutableArray<Segment> segments) => [.. segments.Select(s => s with { Left = Changed(s.Left) })];
-        return state with { Live = state.Live! with { Running = Told(state.Live.Running), Held = Told(state.Live.Held) } };
+        return state with { Live = state.Live!.Each(s => s with { Left = Changed(s.Left) }) };
     }
 }

@@ -45,6 +45,9 @@ public sealed record LivePlant
     public static LivePlant Of(Plan plan, long openedMs) =>
         new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan, openedMs) };
 
+    /// <summary>The same with each step that goes on or is on hold changed.</summary>
+    internal LivePlant Each(Func<Segment, Segment> changed) => this with { Running = [.. Running.Select(changed)], Held = [.. Held.Select(changed)] };
+
     /// <summary>Running steps cut at a moment: what is done is in the plant, the rest of each goes on from there.</summary>
     public LivePlant CutAt(double nowS)
     {

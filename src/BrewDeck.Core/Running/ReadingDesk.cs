@@ -19,12 +19,8 @@ internal static class ReadingDesk
         var reading = take.Reading;
         if (!Known(state, reading) || !Possible(reading))
             return new Decision.Refused(Known(state, reading) ? "reading_impossible" : "no_such_place");
-        var (low, high) = Plausible(state, reading, nowMs);
-        var fits = Elsewhere(state, reading, nowMs);
-        if (!take.Confirmed && (reading.Value < low || reading.Value > high || fits.Length > 0))
-            return new Decision.AskAgain(reading, low, high) { Fits = fits };
-        if (!take.Confirmed && Quarrels.Of(state, reading, nowMs) is { } quarrel)
-            return quarrel;
+        if (!take.Confirmed && Doubt(state, reading, nowMs) is { } doubt)
+            return doubt;
         var told = new ReadingTaken(nowMs, reading, []);
         var after = RunFold.Then(state, told);
         var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(after, nowMs));
@@ -33,8 +29,17 @@ internal static class ReadingDesk
 
     /// <summary>Whether a reading would be taken without asking.</summary>
     public static bool Believes(RunState state, Reading reading, long nowMs) =>
-        Known(state, reading) && Possible(reading) && Plausible(state, reading, nowMs) is var (low, high)
-        && reading.Value >= low && reading.Value <= high && Elsewhere(state, reading, nowMs).Length == 0 && Quarrels.Of(state, reading, nowMs) is null;
+        Known(state, reading) && Possible(reading) && Doubt(state, reading, nowMs) is null;
+
+    /// <summary>What is asked about a possible reading first; null: nothing.</summary>
+    private static Decision? Doubt(RunState state, Reading reading, long nowMs)
+    {
+        var (low, high) = Plausible(state, reading, nowMs);
+        var fits = Elsewhere(state, reading, nowMs);
+        return reading.Value < low || reading.Value > high || fits.Length > 0
+            ? new Decision.AskAgain(reading, low, high) { Fits = fits }
+            : Quarrels.Of(state, reading, nowMs);
+    }
 
     /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
     public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
@@ -61,12 +66,9 @@ internal static class ReadingDesk
         var live = state.Live.CutAt(state.SecondsAt(nowMs));
         if (Math.Abs(reading.Value - live.Plant.Vessels[here].TempC) < FarK)
             return "";
-        var there = Enumerable.Range(0, live.Plant.Vessels.Length)
-            .Where(i => i != here && live.Plant.Vessels[i].LiquidKg > ReadableKg)
-            .Select(i => (Index: i, OffK: Math.Abs(reading.Value - live.Plant.Vessels[i].TempC)))
-            .Where(v => v.OffK < SameK)
-            .Select(v => (int?)v.Index).FirstOrDefault();
-        return there is not { } vessel ? "" : vessel == live.Setting.FermenterIndex ? PlantSetting.FermenterId : live.Setting.Brewhouse.Vessels[vessel].Id;
+        bool Shows(string vessel) => live.Setting.IndexOf(vessel) is var there && there != here
+            && live.Plant.Vessels[there].LiquidKg > ReadableKg && Math.Abs(reading.Value - live.Plant.Vessels[there].TempC) < SameK;
+        return live.Setting.Brewhouse.Vessels.Select(v => v.Id).Append(PlantSetting.FermenterId).FirstOrDefault(Shows) ?? "";
     }
 
     /// <summary>A tap may fill faster than the model, or have begun before anybody said so.</summary>

@@ -37,11 +37,7 @@ internal static class RemedyFold
         return state with
         {
             Steps = state.Steps.Replace(step, step with { Spec = spec }),
-            Live = live with
-            {
-                Running = [.. live.Running.Select(s => Changed(s, step.Spec, spec))],
-                Held = [.. live.Held.Select(s => Changed(s, step.Spec, spec))],
-            },
+            Live = live.Each(s => Changed(s, step.Spec, spec)),
         };
     }
 

@@ -31,11 +31,7 @@ internal static class Runoff
         var level = KettleL(learned ?? now);
         if (reading.Value < level - (reading.StillRuns == true ? NearL : ReadingDesk.WideL(level)))
             learned = SinceKnown(now, run, reading, nowS) ?? learned;
-        return learned is null ? null : learned with
-        {
-            Running = [.. learned.Running.Select(s => Known(s, learned.Plant))],
-            Held = [.. learned.Held.Select(s => Known(s, learned.Plant))],
-        };
+        return learned?.Each(s => Known(s, learned.Plant));
     }
 
     /// <summary>From the last cut on.</summary>

@@ -10,16 +10,11 @@ internal static class BagFold
         if (BagSheet.Find(state, e.Bag) is not { } planned)
             return state;
         StepSpec Changed(StepSpec spec) => With(spec, e.Bag, planned);
-        var live = state.Live;
         return state with
         {
             BagMs = e.AtMs,
             Steps = [.. state.Steps.Select(s => Changes(s) ? s with { Spec = Changed(s.Spec) } : s)],
-            Live = live is null ? null : live with
-            {
-                Running = [.. live.Running.Select(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s)],
-                Held = [.. live.Held.Select(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s)],
-            },
+            Live = state.Live?.Each(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s),
         };
     }
 

@@ -101,12 +101,13 @@ internal static class DayLearning
         if (end.DurationS > NearEnd * PlannedS(live, segment))
             return live;
         var ended = live with { Plant = PlantModel.WaitUntil(live.Setting, AtNow(live, end, nowS), nowS) };
+        var atItsEnd = Expected(ended, reading);
         // far below its end a bed has been slow or stuck, whatever the clock says
-        if (reading.Value < Expected(ended, reading) - ReadingDesk.WideL(Expected(ended, reading)))
+        if (reading.Value < atItsEnd - ReadingDesk.WideL(atItsEnd))
             return live;
         double Off(double predicted) => Math.Abs(predicted - reading.Value);
         var asItStands = Math.Min(Off(Expected(live, reading)), Off(Predicted(state, live, reading, nowS)));
-        if (end.DurationS > AtEndS && Off(Expected(ended, reading)) > asItStands)
+        if (end.DurationS > AtEndS && Off(atItsEnd) > asItStands)
             return live;
         var spent = segment.Left with { SpargeL = segment.Left.SpargeL is null ? null : 0, VolumeL = 0 };
         return ended with { Running = live.Running.Replace(segment, segment with { Left = spent }) };

@@ -21,7 +21,7 @@ internal sealed class HeatMashWay : Way
             Vessel = rest.Spec.Vessel,
             TargetC = doughIn is null ? rest.Spec.TargetC : StrikeC(weigh, plant, doughIn),
             // it takes minutes, and is watched until it is switched off
-            HandsS = 3600,
+            HandsS = StepSpec.AllThroughS,
             Label = doughIn is null ? "" : StepLabels.Liquor,
             Cautions = Cautions.Scald | Cautions.DryFire | Cautions.MainsNearWater,
         };

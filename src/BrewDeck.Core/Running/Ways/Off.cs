@@ -59,11 +59,15 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static long LastChosenMs(RunState state) => state.Remedies is [.., var last] ? last.AtMs : long.MinValue;
 
-    private static long LastCauseMs(RunState state) => Math.Max(
-        state.Readings is [.., var read] ? read.AtMs : long.MinValue,
-        Math.Max(
-            state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)).DefaultIfEmpty(long.MinValue).Max(),
-            Math.Max(Math.Max(state.BagMs ?? long.MinValue, Mistimed(state).DefaultIfEmpty(long.MinValue).Max()), BegunWithoutPowerMs(state).DefaultIfEmpty(long.MinValue).Max())));
+    private static long LastCauseMs(RunState state)
+    {
+        IEnumerable<long> causes =
+        [
+            state.Readings is [.., var read] ? read.AtMs : long.MinValue, state.BagMs ?? long.MinValue,
+            .. state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)), .. Mistimed(state), .. BegunWithoutPowerMs(state),
+        ];
+        return causes.Max();
+    }
 
     /// <summary>When a heat-up was begun in a vessel whose heat is known to be dead or broken: what was chosen for the last one is no answer to it.</summary>
     private static IEnumerable<long> BegunWithoutPowerMs(RunState state) =>
