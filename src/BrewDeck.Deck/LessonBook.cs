@@ -10,7 +10,7 @@ public static class LessonBook
 {
     /// <param name="rehearsed">Rehearsed batches too.</param>
     /// <exception cref="LogbookException">A batch cannot be read.</exception>
-    public static ImmutableArray<BatchTrace> Of(IBatchStore store, Brewhouse brewhouse, bool rehearsed) =>
+    public static ImmutableArray<BatchTrace> Of(IBatchReader store, Brewhouse brewhouse, bool rehearsed) =>
     [
         .. store.List()
             .Where(b => b.Brewhouse == brewhouse.Name && b.Status == RunStatus.Complete && (rehearsed || !b.Rehearsed))

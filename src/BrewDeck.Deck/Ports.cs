@@ -7,19 +7,11 @@ using BrewDeck.Core.Waters;
 
 namespace BrewDeck.Deck;
 
-/// <summary>Where batches are kept.</summary>
-public interface IBatchStore
+/// <summary>The batches that are kept, to be read.</summary>
+public interface IBatchReader
 {
     /// <summary>Newest first.</summary>
     IReadOnlyList<BatchHead> List();
-
-    /// <summary>Opens a batch; returns its number once the event is on disk.</summary>
-    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
-    int Open(BatchOpened opened);
-
-    /// <summary>Returns once the event is on disk.</summary>
-    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
-    void Append(int batch, RunEvent happened);
 
     /// <summary>What the brewer should know about the store, each one line, oldest first; it grows while the program runs.</summary>
     IReadOnlyList<string> Notices => [];
@@ -27,6 +19,18 @@ public interface IBatchStore
     /// <summary>All events of a batch in order.</summary>
     /// <exception cref="LogbookException">There is no such batch, or its record is damaged.</exception>
     IReadOnlyList<RunEvent> Read(int batch);
+}
+
+/// <summary>Where batches are kept.</summary>
+public interface IBatchStore : IBatchReader
+{
+    /// <summary>Opens a batch; returns its number once the event is on disk.</summary>
+    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
+    int Open(BatchOpened opened);
+
+    /// <summary>Returns once the event is on disk.</summary>
+    /// <exception cref="LogbookException">It could not be kept: nothing has happened.</exception>
+    void Append(int batch, RunEvent happened);
 }
 
 /// <summary>The logbook cannot do what was asked. The message is one line that says what, and what would be right.</summary>

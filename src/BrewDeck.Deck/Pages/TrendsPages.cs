@@ -32,6 +32,7 @@ internal static class TrendsPages
     private static ControlDrawing Of(TrendFigure figure, List<TrendPoint> points, Notation notation)
     {
         var chart = ControlChart.Of(points);
-        return new(TrendWords.Name(figure, notation), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. points], chart) { Notation = notation };
+        TrendPoint[] drawn = [.. points.Select(p => p with { Value = TrendWords.InUnit(p.Value, figure, notation) })];
+        return new(TrendWords.Name(figure, notation), TrendWords.Sums(chart, points[^1].Value, figure, notation), chart is null ? "" : TrendWords.StandsOut(chart, figure, notation), figure.Format, [.. drawn], ControlChart.Of(drawn)) { Notation = notation };
     }
 }

@@ -31,9 +31,9 @@ public static class LessonWords
     public static string Value(LessonParameter parameter, double value, Notation notation) => parameter.Unit switch
     {
         "" when parameter.IsShare => notation.Percent(value),
-        "L" => notation.Number(value, "0.00") + " L",
+        "L" => $"{notation.Number(notation.InVolumeUnit(value), "0.00")} {notation.VolumeUnit}",
         "W/K" when value >= 100 => notation.Number(value, "0") + " W/K",
-        { } unit => (notation.Number(value, "0.00") + " " + unit).TrimEnd(),
+        { } unit => notation.Rate(value, unit, "0.00"),
     };
 
     public static string Band(Lesson lesson, Notation notation) =>
@@ -109,6 +109,6 @@ public static class LessonWords
 
     // a rate or a duration in hours keeps its unit as it is
     private static string Shown(DrivingReading r, Notation notation) => r.What.EndsWith("_per_min", StringComparison.Ordinal)
-        ? notation.Number(r.Value, "0.00") + " L/min"
+        ? notation.Rate(r.Value, "L/min", "0.00")
         : r.What.EndsWith("_h", StringComparison.Ordinal) ? Durations.Short(3600 * r.Value) : FigureWords.Value(r.What, r.Value, notation);
 }

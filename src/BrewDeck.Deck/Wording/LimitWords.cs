@@ -98,6 +98,6 @@ public static class LimitWords
     /// <param name="of">What it is a difference of: it gets no more decimals than that.</param>
     private static string Difference(double value, string unit, Notation notation, double of = 0) =>
         unit is "°C" ? notation.Kelvin(value)
-        : unit is "kg" && of >= 100 && notation.Units == UnitSystem.Metric ? notation.Number(value, "0.0") + " kg"
+        : unit is "kg" && of >= 100 ? notation.Load(value)
         : notation.Value(value, unit);
 }

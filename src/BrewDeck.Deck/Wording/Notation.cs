@@ -74,9 +74,12 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     /// <summary>Grist and whole loads.</summary>
     public string Mass(double kg) => Us
         ? Pounds(kg)
-        : kg >= 100 ? Number(kg, "0.0") + " kg"
+        : kg >= 100 ? Load(kg)
         : kg >= 10 ? Number(kg, "0.00") + " kg"
         : kg < 0.9995 ? Number(kg * 1000, "0") + " g" : Number(kg, "0.000") + " kg";
+
+    /// <summary>What is far too heavy for a kitchen scale, or a part of it.</summary>
+    public string Load(double kg) => Us ? Number(kg / KgPerPound, "0.0") + " lb" : Number(kg, "0.0") + " kg";
 
     /// <summary>Hops and small additions.</summary>
     public string Grams(double g) => !Us ? Number(g, "0") + " g"
@@ -103,14 +106,32 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         "m" => Height(value),
         "W" => Power(value),
         "kW" => Power(value * 1000),
-        "L/kg" when Us => Number(value * QuartsPerPound, "0.00") + " qt/lb",
-        "L/min" when Us => Number(value / LitresPerGallon, "0.00") + " gal/min",
+        "L/kg" or "L/min" or "kg/h" when Us => Rate(value, unit, "0.00"),
         "kg/h" or "L/kg" => Number(value, "0.0") + " " + unit,
         "SG" or "sg" => Gravity(value),
         "min" => Durations.Short(value * 60),
         "s" => Durations.Short(value),
         "" => Number(value, "0.##"),
         _ => Number(value, "0.##") + " " + unit,
+    };
+
+    /// <summary>A rate or a ratio; other units pass unchanged.</summary>
+    public string Rate(double value, string unit, string format) => $"{Number(InRateUnit(value, unit), format)} {RateUnit(unit)}".TrimEnd();
+
+    public double InRateUnit(double value, string unit) => !Us ? value : unit switch
+    {
+        "L/kg" => value * QuartsPerPound,
+        "L/min" => value / LitresPerGallon,
+        "kg/h" => value / KgPerPound,
+        _ => value,
+    };
+
+    public string RateUnit(string unit) => !Us ? unit : unit switch
+    {
+        "L/kg" => "qt/lb",
+        "L/min" => "gal/min",
+        "kg/h" => "lb/h",
+        _ => unit,
     };
 
     /// <summary>Local time of day, 24 hours.</summary>
@@ -139,9 +160,11 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
         return Math.Abs(value) < 1e9 ? (double)Math.Round((decimal)value, digits, MidpointRounding.AwayFromZero) : value;
     }
 
-
     private string Pounds(double kg)
     {
+        // no scale for such loads shows ounces
+        if (kg >= 100)
+            return Load(kg);
         // rounded in tenths of an ounce first, so that 15.96 oz becomes a pound
         var tenths = Math.Round(kg / KgPerPound * 160);
         var pounds = Math.Floor(tenths / 160);

@@ -11,9 +11,9 @@ public static class TrendWords
     {
         "efficiency_percent" => notation.Text("Brewhouse efficiency, %"),
         "gravity_off_points" => notation.Text("Gravity against plan, points"),
-        "evaporation_kg_per_h" => notation.Text("Evaporation, kg/h"),
+        "evaporation_kg_per_h" => notation.Text($"Evaporation, {notation.RateUnit(Unit(figure))}"),
         "heat_up_kw" => notation.Text("Heat-up of the strike water, kW"),
-        "runoff_l_per_min" => notation.Text("Run-off, L/min"),
+        "runoff_l_per_min" => notation.Text($"Run-off, {notation.RateUnit(Unit(figure))}"),
         "attenuation_percent" => notation.Text("Attenuation, %"),
         "day_late_min" => notation.Text("Day longer than planned, min"),
         "hot_liquor_lost_min" => notation.Text("Lost on hot liquor, min"),
@@ -37,7 +37,17 @@ public static class TrendWords
         ? []
         : [chart.Centre > 0 ? notation.Text($"on average {Say(chart.Centre, figure, notation)} above the plan (see the lessons)") : notation.Text($"on average {Say(-chart.Centre, figure, notation)} below the plan (see the lessons)")];
 
-    public static string Say(double value, TrendFigure figure, Notation notation) => notation.Number(value, figure.Format);
+    public static string Say(double value, TrendFigure figure, Notation notation) => notation.Number(InUnit(value, figure, notation), figure.Format);
+
+    /// <summary>As the figure's name says it, and as it is drawn.</summary>
+    public static double InUnit(double value, TrendFigure figure, Notation notation) => notation.InRateUnit(value, Unit(figure));
+
+    private static string Unit(TrendFigure figure) => figure.Name switch
+    {
+        "evaporation_kg_per_h" => "kg/h",
+        "runoff_l_per_min" => "L/min",
+        _ => "",
+    };
 
     /// <summary>Centre, limits and the last value; or that there are too few.</summary>
     public static string Sums(ControlChart? chart, double last, TrendFigure figure, Notation notation) => chart is null

@@ -129,7 +129,7 @@ internal static class CommandTable
         var markdown = new Option<bool>("--markdown") { Description = "As a Markdown table." };
         var command = new Command("kits", "Sets one recipe side by side on every brewhouse and on each number of its circuits.") { markdown };
         day.AddTo(command);
-        command.SetAction(p => KitsCommand.Run(place(p), day.Of(p), p.GetValue(markdown)));
+        command.SetAction(p => KitsCommand.Run(place(p), day.Of(p), p.GetValue(markdown), Workplace.NotationOf(p.GetValue(Units))));
         return command;
     }
 
@@ -216,7 +216,7 @@ internal static class CommandTable
         var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var command = new Command("lessons", "What the batches say about a brewhouse; they are accepted on the deck.") { house, rehearsed, json };
-        command.SetAction(p => LessonsCommand.Run(place(p), p.GetValue(house)!, p.GetValue(rehearsed), p.GetValue(json)));
+        command.SetAction(p => LessonsCommand.Run(place(p), p.GetValue(house)!, p.GetValue(rehearsed), p.GetValue(json), Workplace.NotationOf(p.GetValue(Units))));
         return command;
     }
 }

@@ -20,7 +20,7 @@ internal static class DebriefCommand
 
     private static int Run(Workplace place, int batch, bool json, UnitSystem units) => place.Guard(() =>
     {
-        using var journal = place.OpenJournal();
+        using var journal = place.OpenReader();
         if (journal.List().All(h => h.Number != batch))
             return place.Say($"batch {batch}: is not in the logbook; \"brewdeck log list --rehearsed\" says which are", ExitCode.Refused);
         var events = journal.Read(batch);

@@ -9,14 +9,14 @@ namespace BrewDeck.Commands;
 /// <summary><c>brewdeck kits</c>: one recipe on every brewhouse and on each number of its circuits.</summary>
 internal static class KitsCommand
 {
-    private static readonly string[] Heading =
-        ["brewhouse", "circuits", "fermenter", "day", "hands", "most on a circuit, kW", "nearest limit", "margins of the vessels, L"];
+    private static string[] Heading(Notation notation) =>
+        ["brewhouse", "circuits", "fermenter", "day", "hands", "most on a circuit, kW", "nearest limit", $"margins of the vessels, {notation.VolumeUnit}"];
 
-    public static int Run(Workplace place, DayOptions day, bool markdown) => place.Guard(() =>
+    public static int Run(Workplace place, DayOptions day, bool markdown, Notation notation) => place.Guard(() =>
     {
         var profiles = place.Profiles();
         var recipe = profiles.Recipe(profiles.FindRecipe(day.Recipe));
-        var rows = profiles.Brewhouses().Select(profiles.Brewhouse).SelectMany(h => Rows(h, recipe, day.Choices())).Prepend(Heading).ToArray();
+        var rows = profiles.Brewhouses().Select(profiles.Brewhouse).SelectMany(h => Rows(h, recipe, day.Choices(), notation)).Prepend(Heading(notation)).ToArray();
         if (markdown)
             Markdown(place.Output, rows);
         else
@@ -24,19 +24,19 @@ internal static class KitsCommand
         return ExitCode.Done;
     });
 
-    private static IEnumerable<string[]> Rows(Brewhouse house, Recipe recipe, DayChoices choices) =>
-        Enumerable.Range(1, house.Circuits.Length).Select(n => Row(house, n, Planner.Draw(house, recipe, choices with { Circuits = n })));
+    private static IEnumerable<string[]> Rows(Brewhouse house, Recipe recipe, DayChoices choices, Notation notation) =>
+        Enumerable.Range(1, house.Circuits.Length).Select(n => Row(house, n, Planner.Draw(house, recipe, choices with { Circuits = n }), notation));
 
-    private static string[] Row(Brewhouse house, int circuits, PlanResult result) => result switch
+    private static string[] Row(Brewhouse house, int circuits, PlanResult result, Notation notation) => result switch
     {
         PlanResult.Drawn { Plan: var plan } =>
         [
-            house.Name, $"{circuits}", Notation.Metric.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
+            house.Name, $"{circuits}", notation.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
             Durations.Short(plan.Totals.HandsS), Peaks(plan),
-            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, Notation.Metric) : "", Margins(plan),
+            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, notation) : "", Margins(plan, notation),
         ],
         PlanResult.Refused refused =>
-            [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], Notation.Metric), ""],
+            [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], notation), ""],
         _ => [house.Name],
     };
 
@@ -47,11 +47,11 @@ internal static class KitsCommand
     }
 
     /// <summary>What is left in each vessel when it is fullest.</summary>
-    private static string Margins(Plan plan) => string.Join(", ", plan.Limits
+    private static string Margins(Plan plan, Notation notation) => string.Join(", ", plan.Limits
         .Where(l => l.Unit == "L" && l.AtMost)
         .Select(l => (Place: l.Name[(l.Name.IndexOf("_in_", StringComparison.Ordinal) + 4)..].Replace('_', ' '), l.Margin))
         .GroupBy(l => l.Place)
-        .Select(g => $"{g.Key} {g.Min(l => l.Margin).ToString("0.0", CultureInfo.InvariantCulture)}"));
+        .Select(g => $"{g.Key} {notation.Number(notation.InVolumeUnit(g.Min(l => l.Margin)), "0.0")}"));
 
     private static string Kilowatts(double watts) => (watts / 1000).ToString("0.0", CultureInfo.InvariantCulture);
 
@@ -70,7 +70,7 @@ internal static class KitsCommand
 
     private static void Plain(TextWriter output, string[][] rows)
     {
-        var widths = Enumerable.Range(0, Heading.Length - 1).Select(c => rows.Max(r => r[c].Length)).ToArray();
+        var widths = Enumerable.Range(0, rows[0].Length - 1).Select(c => rows.Max(r => r[c].Length)).ToArray();
         foreach (var row in rows)
             output.WriteLine(string.Concat(row.Select((cell, c) => c < widths.Length ? cell.PadRight(widths[c] + 2) : cell)));
     }

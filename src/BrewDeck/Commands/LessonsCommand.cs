@@ -14,22 +14,22 @@ namespace BrewDeck.Commands;
 /// <summary><c>brewdeck lessons</c>: what the batches say about a brewhouse. It changes nothing; lessons are accepted on the deck.</summary>
 internal static class LessonsCommand
 {
-    public static int Run(Workplace place, string brewhouse, bool rehearsed, bool json) => place.Guard(() =>
+    public static int Run(Workplace place, string brewhouse, bool rehearsed, bool json, Notation notation) => place.Guard(() =>
     {
         var profiles = place.Profiles();
         var house = profiles.Brewhouse(profiles.FindBrewhouse(brewhouse));
-        using var journal = place.OpenJournal();
+        using var journal = place.OpenReader();
         var batches = LessonBook.Of(journal, house, rehearsed);
         var left = rehearsed ? 0 : journal.List().Count(h => h.Rehearsed && h.Brewhouse == house.Name && h.Status == RunStatus.Complete);
         var lessons = Lessons.Of(house, batches);
         if (json)
             place.Output.WriteLine(Json(house, batches, lessons));
         else
-            Write(place.Output, house, batches, lessons, left);
+            Write(place.Output, house, batches, lessons, left, notation);
         return ExitCode.Done;
     });
 
-    private static void Write(TextWriter output, Brewhouse house, ImmutableArray<BatchTrace> batches, ImmutableArray<Lesson> lessons, int left)
+    private static void Write(TextWriter output, Brewhouse house, ImmutableArray<BatchTrace> batches, ImmutableArray<Lesson> lessons, int left, Notation notation)
     {
         output.WriteLine($"Lessons for {house.Name} from {"batch".ToQuantity(batches.Length)}");
         if (left > 0)
@@ -37,14 +37,14 @@ internal static class LessonsCommand
         foreach (var lesson in lessons)
         {
             output.WriteLine();
-            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, Notation.Metric))}: {Verdict(lesson)}");
-            foreach (var line in LessonWords.Details(lesson, Effect(house, batches, lesson), Notation.Metric))
+            output.WriteLine($"{Names.Sentence(LessonWords.Name(lesson.Parameter, house, notation))}: {Verdict(lesson, notation)}");
+            foreach (var line in LessonWords.Details(lesson, Effect(house, batches, lesson), notation))
                 output.WriteLine("  " + line);
         }
     }
 
-    private static string Verdict(Lesson lesson) =>
-        lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves ? "no reason to change" : LessonWords.Verdict(lesson, Notation.Metric);
+    private static string Verdict(Lesson lesson, Notation notation) =>
+        lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves ? "no reason to change" : LessonWords.Verdict(lesson, notation);
 
     private static ImmutableArray<Shift> Effect(Brewhouse house, ImmutableArray<BatchTrace> batches, Lesson lesson) =>
         batches.IsEmpty || !lesson.CanBeAccepted ? [] : PlanEffect.Of(house, lesson.AppliedTo(house), batches[^1].Plan.Recipe, batches[^1].Plan.Choices);

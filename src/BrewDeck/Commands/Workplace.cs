@@ -47,6 +47,15 @@ internal sealed class Workplace(string? logbook, TimeProvider time, TextWriter o
         }
     }
 
+    /// <summary>For a command that only reads: it may run beside an open deck.</summary>
+    public ILogReader OpenReader()
+    {
+        var reader = ILogReader.Open(() => new FolderDisk(Folder), StatusOf);
+        foreach (var notice in reader.Notices)
+            new ErrorLines(errors).Say(notice);
+        return reader;
+    }
+
     public static RunStatus StatusOf(IReadOnlyList<RunEvent> events) => StatusFold.Of(events);
 
     public LogCommands LogCommands(UnitSystem units) => new(() => new FolderDisk(Folder), StatusOf, output, errors) { Notation = NotationOf(units) };

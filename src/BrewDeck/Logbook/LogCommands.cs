@@ -39,9 +39,8 @@ internal sealed class LogCommands(
 
     /// <summary>What the figures of the batches do over time; the first time each batch is read once.</summary>
     /// <param name="search">Which batches.</param>
-    public int Trends(LogFormat format, bool rehearsed, string search) => _lines.Guarded(() =>
+    public int Trends(LogFormat format, bool rehearsed, string search) => WithReader(journal =>
     {
-        using var journal = Journal.Open(disk(), statusOf);
         var complete = journal.List().Where(h => h.Status == RunStatus.Complete).Reverse().ToList();
         BatchHead[] found = [.. BatchSearch.Of([.. complete.Where(h => rehearsed || !h.Rehearsed)], search, Notation)];
         if (found.Length == 0 && format == LogFormat.Text)
@@ -50,7 +49,7 @@ internal sealed class LogCommands(
             return Done;
         }
         var rows = found.Zip(journal.FiguresOf(found)).ToList();
-        output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows) : TrendPages.Csv(rows), format));
+        output.Write(Text(format == LogFormat.Text ? TrendPages.Text(rows, Notation) : TrendPages.Csv(rows), format));
         return Done;
     });
 
@@ -127,24 +126,11 @@ internal sealed class LogCommands(
 
     private int WithReader(Func<ILogReader, int> act) => _lines.Guarded(() =>
     {
-        using var journal = Reader();
+        using var journal = ILogReader.Open(disk, statusOf);
         foreach (var notice in journal.Notices)
             _lines.Say(notice);
         return act(journal);
     });
-
-    /// <summary>Beside a deck that has the logbook open, what is on the tapes by now.</summary>
-    private ILogReader Reader()
-    {
-        try
-        {
-            return Journal.Open(disk(), statusOf);
-        }
-        catch (LogbookException e) when (DiskTrouble.IsInUse(e))
-        {
-            return new TapesAlone(disk(), statusOf);
-        }
-    }
 
     private int Refuse(ILogReader journal, int batch)
     {

@@ -98,7 +98,7 @@ internal sealed class BrewDeckStore(string folder) : IDisposable
     private static int Trends(Journal journal)
     {
         List<BatchHead> heads = [.. journal.List().Reverse()];
-        return TrendPages.Text([.. heads.Zip(journal.FiguresOf(heads))]).Count();
+        return TrendPages.Text([.. heads.Zip(journal.FiguresOf(heads))], Notation.Metric).Count();
     }
 
     private static int Page(Journal journal, int number)

@@ -1,5 +1,7 @@
 using BrewDeck.Commands;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 
 namespace BrewDeck.SystemTests.Logbook;
@@ -18,6 +20,25 @@ public sealed class LogFolderTests
 
         Assert.Contains($"another brewdeck (process {Environment.ProcessId} since 2026-05-30 ", said.Message, StringComparison.Ordinal);
         Assert.True(DiskTrouble.IsInUse(said));
+    }
+
+    [Fact]
+    public void LessonsDebriefsAndTrendsAreReadBesideAnOpenDeck()
+    {
+        using var folder = new TempFolder();
+        var (output, errors) = (new StringWriter { NewLine = "\n" }, new StringWriter());
+        var place = new Workplace(folder.Path, new Terminal.SteppedTime(new DateTimeOffset(2026, 5, 30, 8, 0, 0, TimeSpan.Zero)), output, errors);
+        using var open = place.OpenJournal();
+        var events = Days.Events(2).ToList();
+        var batch = open.Open((BatchOpened)events[0]);
+        foreach (var happened in events.Skip(1))
+            open.Append(batch, happened);
+
+        Assert.Equal(ExitCode.Done, LessonsCommand.Run(place, "quayside-65", rehearsed: false, json: false, Notation.Metric));
+        Assert.StartsWith("Lessons for Quayside 65 from 0 batches\n", output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, place.LogCommands(UnitSystem.Metric).Trends(LogFormat.Csv, rehearsed: false, ""));
+        Assert.Contains("\r\n1,2026-09-21T", output.ToString(), StringComparison.Ordinal);
+        Assert.Empty(errors.ToString());
     }
 
     [Theory]

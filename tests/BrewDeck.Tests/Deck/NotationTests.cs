@@ -34,6 +34,18 @@ public class NotationTests
     public void Pounds_never_show_sixteen_ounces(double kg, string text) => Assert.Equal(text, Us.Mass(kg));
 
     [Fact]
+    public void Loads_show_no_ounces_and_rates_are_told_in_the_brewers_units()
+    {
+        // 0.45359237 kg a pound, 3.785411784 L a gallon, four quarts a gallon: NIST Handbook 44 (2024), appendix C
+        Assert.Equal("877.4 lb", Us.Mass(398));
+        Assert.Equal("10.6 lb/h", Us.Rate(4.8, "kg/h", "0.0"));
+        Assert.Equal("1.20 qt/lb", Us.Rate(2.5, "L/kg", "0.00"));
+        Assert.Equal("0.32 gal/min", Us.Rate(1.2, "L/min", "0.00"));
+        Assert.Equal("4.8 kg/h", Notation.Metric.Rate(4.8, "kg/h", "0.0"));
+        Assert.Equal("900 W/K", Us.Rate(900, "W/K", "0"));
+    }
+
+    [Fact]
     public void Volumes_and_gravities()
     {
         Assert.Equal("40.2 L", Notation.Metric.Volume(40.24));
