@@ -51,6 +51,9 @@ public abstract record RunCommand
     /// <summary>Do something about a mishap at the plant of a rehearsal.</summary>
     public sealed record Tend(HandAct Act) : RunCommand;
 
+    /// <summary>Put on record what happens to a rehearsal itself.</summary>
+    public sealed record Mark(RehearsalMark Of) : RunCommand;
+
     /// <summary>What is done after pitching, for weeks after the run is complete.</summary>
     public abstract record After : RunCommand
     {

@@ -38,6 +38,7 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(AlarmAcknowledged), "alarm_acknowledged")]
 [JsonDerivedType(typeof(AlarmShelved), "alarm_shelved")]
 [JsonDerivedType(typeof(HandsActed), "hands_acted")]
+[JsonDerivedType(typeof(RehearsalMarked), "rehearsal_marked")]
 public abstract record RunEvent(long AtMs)
 {
     /// <summary>0 for the first event of an act; those that follow from it in the same act count up. Undo takes back whole acts.</summary>
@@ -116,11 +117,14 @@ public sealed record AlarmAcknowledged(long AtMs, AlarmKind Alarm, string About)
 /// <summary>Silent and out of sight until then, Unix ms.</summary>
 public sealed record AlarmShelved(long AtMs, AlarmKind Alarm, string About, long UntilMs) : RunEvent(AtMs);
 
-/// <summary>
-/// On a rehearsed day the hands did something at the plant that no step and no remedy has. It changes nothing that the model knows, and like
-/// any turn of a valve it cannot be taken back.
-/// </summary>
-public sealed record HandsActed(long AtMs, HandAct Act) : RunEvent(AtMs);
+/// <summary>Something beside the run itself that only a rehearsed day has. It changes nothing that the model knows, and is no act: undo neither takes it back nor meets it.</summary>
+public abstract record RehearsalEvent(long AtMs) : RunEvent(AtMs);
+
+/// <summary>The hands did something at the plant that no step and no remedy has.</summary>
+public sealed record HandsActed(long AtMs, HandAct Act) : RehearsalEvent(AtMs);
+
+/// <summary>Who does the work from here on, or that the laptop went off: the debrief and a rehearsal that is taken up again need to know.</summary>
+public sealed record RehearsalMarked(long AtMs, RehearsalMark Mark) : RehearsalEvent(AtMs);
 
 /// <summary>A figure of the outlook before and after, in its canonical unit.</summary>
 /// <param name="Figure">Stable name, snake_case with its unit, such as <c>original_gravity_sg</c>.</param>

@@ -60,7 +60,7 @@ public static class RunFold
             return state;
         if (happened is AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved)
             return AlarmFold.Then(state, happened);
-        if (happened is HandsActed)
+        if (happened is RehearsalEvent)
             return state;
         var next = happened switch
         {

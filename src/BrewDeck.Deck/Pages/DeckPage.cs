@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Keys;
@@ -98,7 +99,11 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
             case Command.Tend:
                 new TendKey(Shell, this, _acts).Strike();
                 break;
-            case Command.Faster or Command.Slower or Command.Pause or Command.OwnHands or Command.Leap:
+            case Command.OwnHands when Shell.Ports.Rehearsal is { } rehearsal:
+                rehearsal.HandsOn = !rehearsal.HandsOn;
+                _acts.Do(new RunCommand.Mark(rehearsal.HandsOn ? RehearsalMark.OwnHands : RehearsalMark.StandIn), now);
+                break;
+            case Command.Faster or Command.Slower or Command.Pause or Command.Leap:
                 RehearsalKeys.Strike(Shell.Ports.Rehearsal, command);
                 break;
             default:

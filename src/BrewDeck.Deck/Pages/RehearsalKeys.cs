@@ -25,9 +25,6 @@ internal static class RehearsalKeys
             case Command.Leap:
                 controls.Leap();
                 break;
-            case Command.OwnHands:
-                controls.HandsOn = !controls.HandsOn;
-                break;
         }
     }
 }

@@ -150,7 +150,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         Day = day;
         if (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs <= settings.Recent.TotalMilliseconds)
             Enter(day);
-        // neither whose hands nor the speed is in the record: slowly, and as they are now must be known before anything is done
+        // the speed is not in the record: slowly, and whose hands do the work must be known before anything is done
         if (ports.Rehearsal is null)
             return;
         ports.Rehearsal.Speed = 1;

@@ -71,6 +71,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private string ToTell(IReadOnlyList<RunEvent> happened) => happened[0] switch
     {
         HandsActed { Act: HandAct.TurnDown } => shell.Notation.Text(" Then read the kettle (t): what went over is gone."),
+        RehearsalMarked { Mark: RehearsalMark.OwnHands } => shell.Notation.Text(" Dials show the instruments, gauges what is reckoned."),
         HandsActed when Possible.Standing(day.State).Any() => shell.Notation.Text(" f tells when it is over."),
         _ => "",
     };
@@ -82,13 +83,16 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private void TellReading(ReadingTaken taken, DateTimeOffset now)
     {
         var offers = day.Remedies(now);
+        var counted = Counted(taken.Reading, now);
+        // two lines of 80 columns hold no more
+        var moved = counted.Length > 0 ? FigureWords.Briefly(taken.Moved, shell.Notation, most: 2) : FigureWords.Briefly(taken.Moved, shell.Notation);
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
             Filled(taken.Reading, now) ?? Expected(taken.Reading, !offers.IsEmpty),
-            Counted(taken.Reading, now),
+            counted,
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
-            FigureWords.Briefly(taken.Moved, shell.Notation),
+            moved,
         ];
         shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
     }

@@ -47,7 +47,7 @@ internal sealed class DueSince
     }
 
     private static bool Settles(RunEvent happened) => happened is not
-        (ReadingTaken or NoteWritten or AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved or HandsActed);
+        (ReadingTaken or NoteWritten or AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved or RehearsalEvent);
 
     private static bool NotYetDue(RunState state, long atMs) =>
         RunFocus.Of(state, Forecasts.At(state, atMs), atMs) is var focus && (focus.Act == FocusAct.Wait || focus.DueMs > atMs);

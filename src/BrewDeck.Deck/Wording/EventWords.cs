@@ -36,6 +36,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmAcknowledged e => Notation.Text($"alarm heard: {AlarmName(e.Alarm, e.About)}"),
         AlarmShelved e => Notation.Text($"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}"),
         HandsActed e => Notation.Text($"by hand: {Lowered(MishapWords.Act(e.Act, Notation))}"),
+        RehearsalMarked e => RehearsalWords.Of(e.Mark, Notation),
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
         AdditionMade e => FermentWords.Of(e.Addition, Notation),
         DateSet e => Notation.Text($"date set: {FermentWords.Day(e.Item.DueMs, Notation)} for {(e.Item.Name.Length > 0 ? e.Item.Name : (e.Item.Kind == DueKind.Packaging ? Notation.Text("packaging") : Notation.Text("gravity")))}"),

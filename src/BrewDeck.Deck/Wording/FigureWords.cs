@@ -67,10 +67,11 @@ public static class FigureWords
     private const int Told = 3;
 
     /// <summary>The same in brief.</summary>
-    public static string Briefly(IEnumerable<Shift> shifts, Notation notation)
+    /// <param name="most">So many figures, those that matter most.</param>
+    public static string Briefly(IEnumerable<Shift> shifts, Notation notation, int most = Told)
     {
         var read = shifts.Where(s => Reads(s, notation)).OrderBy(s => Rank(s.Figure)).ToList();
-        return string.Join(", ", read.Where(s => Rank(s.Figure) < Lesser || Rank(read[0].Figure) == Lesser).Take(Told).Select(s => Moved(s, notation)));
+        return string.Join(", ", read.Where(s => Rank(s.Figure) < Lesser || Rank(read[0].Figure) == Lesser).Take(most).Select(s => Moved(s, notation)));
     }
 
     /// <summary>Reads differently after rounding.</summary>

@@ -16,5 +16,5 @@ internal static class BatchStatus
 
     /// <summary>Readings, remedies, notes and alarms leave it as it is; they are also the many.</summary>
     public static bool MayMove(RunEvent happened) => happened is not (ReadingTaken or RemedyChosen or BagWeighed or NoteWritten or TroubleReported or TroubleCleared
-        or AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved or HandsActed) && !FermentFold.Belongs(happened);
+        or AlarmRaised or AlarmCleared or AlarmAcknowledged or AlarmShelved or RehearsalEvent) && !FermentFold.Belongs(happened);
 }

@@ -67,6 +67,7 @@ internal sealed record EventRow(
             AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
             AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
             HandsActed e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Act.ToString()) },
+            RehearsalMarked e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Mark.ToString()) },
             FermenterRead e => row with
             {
                 Vessel = "fermenter",

@@ -19,9 +19,12 @@ internal sealed class RehearsalClock : IRehearsalControls
 
     public double Speed
     {
-        get => _speed;
+        get => AtWallPace ? 1 : _speed;
         set => _speed = value;
     }
+
+    /// <summary>For the time being it runs like the clock on the wall, whatever its speed is set to.</summary>
+    public bool AtWallPace { get; set; }
 
     public bool Paused
     {
@@ -60,7 +63,7 @@ internal sealed class RehearsalClock : IRehearsalControls
     public DateTimeOffset Turn(DateTimeOffset wall)
     {
         if (wall > _wall && !_paused)
-            _day += (wall - _wall) * _speed;
+            _day += (wall - _wall) * Speed;
         _wall = wall;
         return _day.ToOffset(wall.Offset);
     }

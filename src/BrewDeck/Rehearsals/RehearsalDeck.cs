@@ -31,11 +31,14 @@ internal sealed class RehearsalDeck
         var events = open is null ? [] : journal.Read(open.Number);
         var begins = events.Count > 0 ? DateTimeOffset.FromUnixTimeMilliseconds(events[^1].AtMs) : wall;
         var card = (events.FirstOrDefault() as BatchOpened)?.Card;
-        // an exercise is the brewer's own work, before a break and after it
-        var clock = new RehearsalClock(wall, begins, speed) { Card = card, HandsOn = card?.Exercise is not null };
+        var clock = new RehearsalClock(wall, begins, speed) { Card = card, HandsOn = HandsIn(events) ?? card?.Exercise is not null };
         var session = new Session(new SessionPorts(store, profiles, clock) { Debrief = Debriefing.Of, Exercises = book }, settings, begins);
         return new RehearsalDeck(session, clock, new RehearsalSession(session, store, clock, events), begins);
     }
+
+    /// <summary>Whose hands a rehearsal was left in: true, the trainee's; null: they never changed, and an exercise is the trainee's own work.</summary>
+    private static bool? HandsIn(IReadOnlyList<RunEvent> events) =>
+        events.OfType<RehearsalMarked>().LastOrDefault(e => e.Mark != RehearsalMark.PowerLost) is { } last ? last.Mark == RehearsalMark.OwnHands : null;
 
     /// <summary>Opens a batch with what it is dealt.</summary>
     public bool Begin(Plan plan, RehearsalCard card)

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Keys;
@@ -13,9 +14,6 @@ namespace BrewDeck.Rehearsals;
 internal sealed class RehearsalSession(Session session, WatchedStore store, RehearsalClock clock, IReadOnlyList<RunEvent> events)
     : ISession
 {
-    /// <summary>The last line of a record that the laptop's mishap cut off; taken up again, the day goes on when the power is back.</summary>
-    public const string LostPower = "the laptop lost its power";
-
     private static readonly TimeSpan Frame = TimeSpan.FromMilliseconds(100);
 
     /// <summary>Between two looks at what shows itself.</summary>
@@ -70,7 +68,11 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         if (clock.TakeLeap())
             Leap();
         EndExercise();
+        // whoever does the work reads and types at the pace of the wall: at 60 times that, a minute's reading costs an hour
+        clock.AtWallPace = IsOver || (clock.HandsOn && !session.Where.HasFlag(KeyContext.Deck));
     }
+
+    private bool IsOver => session.State is { Status: RunStatus.Complete or RunStatus.Aborted };
 
     /// <summary>An exercise that has come to its end is judged, once.</summary>
     private void EndExercise()
@@ -79,7 +81,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
             return;
         if (Exercises.IsOver(exercise, state))
             session.Act(new RunCommand.Abort("the exercise is over"), At(_player));
-        if (session.State.Status is not (RunStatus.Complete or RunStatus.Aborted))
+        if (!IsOver)
             return;
         _judged = true;
         Follow();
@@ -126,7 +128,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
 
     private void LosePower(RehearsalPlayer player)
     {
-        session.Act(new RunCommand.Write(LostPower), At(player));
+        session.Act(new RunCommand.Mark(RehearsalMark.PowerLost), At(player));
         PowerLost = true;
     }
 

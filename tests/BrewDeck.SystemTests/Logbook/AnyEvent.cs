@@ -74,6 +74,7 @@ internal static class AnyEvent
         Gen.Select(AtMs, Alarms, (at, alarm) => (RunEvent)new AlarmAcknowledged(at, alarm.Kind, alarm.About)),
         Gen.Select(AtMs, Alarms, AtMs, (at, alarm, until) => (RunEvent)new AlarmShelved(at, alarm.Kind, alarm.About, until)),
         Gen.Select(AtMs, Gen.Enum<HandAct>(), (at, act) => (RunEvent)new HandsActed(at, act)),
+        Gen.Select(AtMs, Gen.Enum<RehearsalMark>(), (at, mark) => (RunEvent)new RehearsalMarked(at, mark)),
         Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
             (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
         Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),

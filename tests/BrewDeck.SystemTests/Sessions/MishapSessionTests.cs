@@ -93,14 +93,16 @@ public sealed class MishapSessionTests
         using var at = new AtTheRehearsal(new Mishap(MishapKind.PowerCut, Severity.Plain));
         at.UntilItShows();
         Assert.True(at.Ended);
-        var cut = Assert.IsType<NoteWritten>(at.Events[^1]);
-        Assert.Equal(RehearsalSession.LostPower, cut.Text);
+        var cut = Assert.IsType<RehearsalMarked>(at.Events[^1]);
+        Assert.Equal(RehearsalMark.PowerLost, cut.Mark);
 
         at.StartAgain().WaitOnTheWall(1);
         Assert.False(at.Ended);
         Assert.InRange((at.Clock.Day - DateTimeOffset.FromUnixTimeMilliseconds(cut.AtMs)).TotalMinutes, 12, 14);
 
-        at.Strike("o").Until(StepKind.Vorlauf, RunStatus.Running);
+        // whose hands is in the record
+        Assert.True(at.Clock.HandsOn);
+        at.Until(StepKind.Vorlauf, RunStatus.Running);
     }
 
     [Fact]
@@ -128,5 +130,32 @@ public sealed class MishapSessionTests
         var stood = at.Clock.Day;
         at.WaitOnTheWall(60);
         Assert.Equal(stood, at.Clock.Day);
+    }
+
+    [Fact]
+    public void Own_hands_read_a_page_at_the_pace_of_the_wall()
+    {
+        using var at = new AtTheRehearsal();
+        at.Strike("+").Strike("?");
+        Assert.Equal(10, PassedIn(10), 1);
+
+        at.Strike("?");
+        Assert.InRange(PassedIn(10), 100, double.MaxValue);
+
+        double PassedIn(double wallS)
+        {
+            var from = at.Clock.Day;
+            at.WaitOnTheWall(wallS);
+            return (at.Clock.Day - from).TotalSeconds;
+        }
+    }
+
+    [Fact]
+    public void Whose_hands_do_the_work_is_on_record_and_no_act()
+    {
+        using var at = new AtTheRehearsal();
+        at.Strike("o").Strike("o");
+        Assert.Equal([RehearsalMark.OwnHands, RehearsalMark.StandIn, RehearsalMark.OwnHands], at.Events.OfType<RehearsalMarked>().Select(e => e.Mark));
+        Assert.IsNotType<RehearsalMarked>(at.Events[at.State.UndoSeq!.Value]);
     }
 }
