@@ -8,6 +8,7 @@ namespace BrewDeck.Deck.Asks;
 /// <param name="chosen">Called with the index of the chosen row once the question is closed.</param>
 /// <param name="left">Called when it was left without a choice.</param>
 /// <param name="byArrows">No digit moves to a row: a reading that is typed while the question stands must not answer it.</param>
+/// <param name="selected">Row that the choice begins at.</param>
 internal sealed class ChoiceAsk(
     Page page,
     string question,
@@ -15,9 +16,10 @@ internal sealed class ChoiceAsk(
     ImmutableArray<Row> options,
     Action<int, DateTimeOffset> chosen,
     Action<DateTimeOffset>? left = null,
-    bool byArrows = false) : Ask
+    bool byArrows = false,
+    int selected = 0) : Ask
 {
-    private int _selected;
+    private int _selected = selected;
 
     public override KeyContext Context => KeyContext.Choice;
 

@@ -69,6 +69,17 @@ public sealed record DeckMoment(
     public bool IsReckonedOver(PlanStep step) => step.Spec.Kind.EndsBy() == EndsBy.Level && IsAtItsEnd(step.Spec.Id)
         && Unread(step).Any(e => e.Kind == ReadingKind.Volume);
 
+    /// <summary>A level that is where the plan would have it: a flow has changed it, or should have, and nobody has looked since.</summary>
+    public bool IsGuessed(string vesselId) => Rest.Any(s => IsReckonedOver(s) && Moves(s.Spec, vesselId))
+        || (State.LastDone(s => s.Kind.EndsBy() == EndsBy.Level && Moves(s, vesselId)) is { } done
+            && Step(done.Spec.Id) is { } flow && Unread(flow).Any(e => e.Kind == ReadingKind.Volume && e.Vessel == vesselId));
+
+    /// <summary>The vessel has been cleaned: its day is over.</summary>
+    public bool IsCleaned(string vesselId) => State.LastDone(s => s.Kind == StepKind.Clean && s.Vessel == vesselId) is not null;
+
+    private bool Moves(StepSpec flow, string vesselId) =>
+        flow.Vessel == vesselId || flow.To == vesselId || (flow.SpargeL > 0 && Plan.Brewhouse.HotLiquorTank.Id == vesselId);
+
     private bool IsAtItsEnd(string id) =>
         Run(id) is { Status: RunStatus.Running } && Forecast.Rest.FirstOrDefault(s => s.Spec.Id == id) is { DurationS: < EndedS };
 

@@ -35,7 +35,7 @@ public static class VesselGauges
 
     private static Gauge One(Vessel vessel, VesselState state, DeckMoment moment)
     {
-        if (moment.State.LastDone(s => s.Kind == StepKind.Clean && s.Vessel == vessel.Id) is not null)
+        if (moment.IsCleaned(vessel.Id))
             return new Gauge(moment.Notation.Name(vessel.Id), 0, moment.Notation.Text("cleaned"), Tone.Normal);
         var litres = Contents.StandsL(state);
         var heat = Heat(vessel, state, litres, moment);
@@ -52,11 +52,7 @@ public static class VesselGauges
             : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Guess(PlantSetting.FermenterId, moment) + Text(litres, state, "", moment), Tone.Normal);
     }
 
-    // a flow that should be over, and nobody has looked: the level is where the plan would have it, not where it was seen
-    private static string Guess(string vesselId, DeckMoment moment) => moment.Rest.Any(s => moment.IsReckonedOver(s)
-        && (s.Spec.Vessel == vesselId || s.Spec.To == vesselId || (s.Spec.SpargeL > 0 && moment.Plan.Brewhouse.HotLiquorTank.Id == vesselId)))
-            ? "~"
-            : "";
+    private static string Guess(string vesselId, DeckMoment moment) => moment.IsGuessed(vesselId) ? "~" : "";
 
     private static string Text(double litres, VesselState state, string heat, DeckMoment moment)
     {

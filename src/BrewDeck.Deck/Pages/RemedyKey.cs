@@ -28,7 +28,8 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
             leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
             [.. Cause(now), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [.. offers.Select(Offer)],
-            (row, at) => Choose(offers[row], at)));
+            (row, at) => Choose(offers[row], at),
+            selected: leaveItIsBest ? offers.Length - 1 : 0));
     }
 
     private static bool Replugs(Remedy remedy) => remedy.Kind == RemedyKind.OtherCircuit;

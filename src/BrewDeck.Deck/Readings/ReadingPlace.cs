@@ -51,17 +51,33 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
     private static bool HasAny(string vessel, DeckMoment moment) =>
         moment.State.Live?.Setting.IndexOf(vessel) is >= 0 and var index && moment.Forecast.Now.Vessels[index].LiquidKg > 0;
 
+    private static bool HasWort(string vessel, DeckMoment moment) => HasAny(vessel, moment)
+        && moment.Forecast.Now.Vessels[moment.State.Live!.Setting.IndexOf(vessel)].Plato > 0;
+
     private static IEnumerable<ReadingPlace> Everywhere(DeckMoment moment)
     {
-        ReadingKind[] kinds = [ReadingKind.Temperature, ReadingKind.Volume, ReadingKind.Gravity, ReadingKind.Ph];
-        foreach (var vessel in moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(Fermenter))
+        foreach (var vessel in Vessels(moment))
         {
-            foreach (var kind in kinds.Where(k => k == ReadingKind.Volume || HasAny(vessel, moment)))
-                yield return new ReadingPlace(kind, vessel);
+            if (HasAny(vessel, moment))
+                yield return new ReadingPlace(ReadingKind.Temperature, vessel);
+            yield return new ReadingPlace(ReadingKind.Volume, vessel);
+            if (HasWort(vessel, moment))
+                yield return new ReadingPlace(ReadingKind.Gravity, vessel);
+            if (HasAny(vessel, moment))
+                yield return new ReadingPlace(ReadingKind.Ph, vessel);
         }
         yield return new ReadingPlace(ReadingKind.Temperature, "grain");
         yield return new ReadingPlace(ReadingKind.Weight, "grain");
         yield return new ReadingPlace(ReadingKind.Temperature, "source");
         yield return new ReadingPlace(ReadingKind.Temperature, "room");
+    }
+
+    /// <summary>Where the hands are first; nothing more is read in a vessel that is cleaned.</summary>
+    private static IEnumerable<string> Vessels(DeckMoment moment)
+    {
+        var at = moment.Current?.Spec;
+        return moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(Fermenter)
+            .Where(v => !moment.IsCleaned(v))
+            .OrderBy(v => v == at?.Vessel ? 0 : v == at?.To ? 1 : 2);
     }
 }

@@ -14,7 +14,7 @@ public static class CautionWords
         (Cautions.DryFire, "dry fire", "Dry fire: heat on only while the elements are covered."),
         (Cautions.Caustic, "caustic", "Caustic: goggles and gloves; add it to water, never water to it."),
         (Cautions.Acid, "acid", "Acid: goggles and gloves; add acid to water, never water to acid."),
-        (Cautions.Lifting, "heavy", "Heavy: lift with two, or drain it first."),
+        (Cautions.Lifting, "heavy", "Heavy: lift with two, or in smaller loads."),
         (Cautions.Pressure, "pressure", "Pressure: open valves slowly; never close both ends of a hot line."),
         (Cautions.Oxygen, "oxygen", "Oxygen: no flame or spark near it; no oil or grease on valve, hose or hands."),
         (Cautions.Steam, "steam", "Steam: open lids away from you."),

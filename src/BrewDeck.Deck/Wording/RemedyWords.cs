@@ -19,6 +19,7 @@ public static class RemedyWords
         RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} longer"),
         RemedyKind.BoilShorter => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} less"),
+        RemedyKind.Dilute when remedy.Vessel == PlantSetting.FermenterId => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water, boiled and cooled"),
         RemedyKind.Dilute => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water"),
         RemedyKind.AddExtract => notation.Text($"Add {notation.Mass(remedy.Amount)} dried malt extract"),
         RemedyKind.HeatLiquor => notation.Text($"Heat the liquor on to {notation.Temp(remedy.Amount)}"),

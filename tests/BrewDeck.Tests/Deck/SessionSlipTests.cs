@@ -86,6 +86,26 @@ public class SessionSlipTests
     }
 
     [Fact]
+    public void A_fill_that_ended_unread_stays_a_guess_until_somebody_looks()
+    {
+        _brewer.Begin().RunUntil(s => s.LastDone(d => d.Kind == StepKind.Fill) is not null);
+        Assert.Contains(_brewer.Deck.Vessels, g => g.Text.StartsWith('~'));
+
+        _brewer.Keys("1").Line("24");
+        Assert.DoesNotContain(_brewer.Deck.Vessels, g => g.Text.StartsWith('~'));
+    }
+
+    [Fact]
+    public void What_may_be_read_begins_where_the_hands_are_and_leaves_out_what_is_cleaned()
+    {
+        _brewer.Begin().RunUntil(s => s.Step("clean.tun")?.Status == RunStatus.Complete && s.Steps.Any(r => r is { Status: RunStatus.Running, Spec.Kind: StepKind.Boil })).Keys("t");
+        var shown = Assert.IsType<BrewDeck.Deck.Screens.ChoiceOverlay>(_brewer.Screen.Overlay).Options.Select(o => o.Cells[0]).ToList();
+        Assert.StartsWith("Kettle volume", shown[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(shown, o => o.StartsWith("Mash tun", StringComparison.Ordinal) || o.StartsWith("Hot liquor tank gravity", StringComparison.Ordinal));
+        Assert.True(shown.FindIndex(o => o.StartsWith("Kettle pH", StringComparison.Ordinal)) < shown.FindIndex(o => o.StartsWith("Hot liquor tank", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void A_gravity_typed_where_a_level_is_asked_for_is_taken_as_one()
     {
         _brewer.Begin().Until("lauter.run");
