@@ -32,7 +32,7 @@ internal static class BrewhouseSchema
             Many: true),
         new Quantity("capacity", Dimension.Volume, "L", 1, 5000, "65 L", "To the brim, with the rings that are always on."),
         new Quantity("ring", Dimension.Volume, "L", 0.5, 500, "15 L", "What each extension ring of the kettle adds.", Required: false),
-        new Quantity("rings", Dimension.Number, "", 0, 5, "3", "So many rings can be put on; a plan takes no more than it needs.",
+        new Quantity("rings", Dimension.Number, "", 0, 5, "3", "How many can be put on; a plan takes no more than it needs.",
             Required: false, Default: 0),
         new Quantity("headroom", Dimension.Volume, "L", 0, 1000, "4 L",
             "Kept free below the brim for foam and stirring."),
@@ -93,7 +93,7 @@ internal static class BrewhouseSchema
         new Quantity("breaker", Dimension.Current, "A", 1, 400, "30 A", "Rating of its breaker."),
         new Quantity("continuous", Dimension.Fraction, "", 0.3, 1, "80 %",
             "Share of the rating that may be drawn for hours; local codes decide.", Required: false, Default: 0.8),
-        new Quantity("sockets", Dimension.Number, "", 1, 8, "1", "So many plugs fit.", Required: false, Default: 1),
+        new Quantity("sockets", Dimension.Number, "", 1, 8, "1", "How many plugs fit.", Required: false, Default: 1),
     ];
 
     private static SchemaKey[] Pump() =>
@@ -138,18 +138,18 @@ internal static class BrewhouseSchema
     private static SchemaKey[] Habits() =>
     [
         new Quantity("mash_thickness", Dimension.Thickness, "L/kg", 1.5, 8, "3 L/kg",
-            "Strike water to grist; usual 2.5 to 4."),
+            "Strike liquor to grist; usual 2.5 to 4."),
         new Quantity("conversion_yield", Dimension.Fraction, "", 0.5, 1, "96 %",
             "Share of the laboratory extract that the mash dissolves; usual 92 to 99 %."),
         new Quantity("grain_absorption", Dimension.Thickness, "L/kg", 0.2, 3, "0.95 L/kg",
             "Wort kept by the drained grain as weighed; usual 0.8 to 1.2."),
         new Quantity("sparge_stages", Dimension.Number, "", 1, 12, "2.5",
-            "How evenly sparge water pushes the wort out: 1 mixes fully, 6 is very even."),
+            "How evenly sparge liquor pushes the wort out: 1 mixes fully, 6 is very even."),
         new Quantity("runoff", Dimension.Flow, "L/min", 0.1, 100, "1.2 L/min", "Flow from the tun while lautering."),
         new Quantity("evaporation", Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h",
             "Water that leaves a rolling boil."),
         new Quantity("trub", Dimension.Volume, "L", 0, 500, "1.5 L",
-            "Wort left in the kettle with trub, beside its dead space and what hops soak up."),
+            "Wort left in the kettle with trub, besides its dead space and what hops soak up."),
         new Quantity("hop_absorption", Dimension.Thickness, "L/kg", 0, 30, "7 L/kg",
             "Wort soaked up by hops; usual 5 to 10 for pellets, more for cones."),
         new Quantity("line_loss", Dimension.Volume, "L", 0, 100, "0.8 L",

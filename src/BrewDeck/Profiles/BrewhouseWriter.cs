@@ -11,7 +11,7 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
     {
         var toml = new TomlText(BrewhouseSchema.Keys);
         toml.Remark(string.Create(CultureInfo.InvariantCulture, $"Made in the program {now:yyyy-MM-dd}. In brackets: where a number comes from."));
-        toml.Remark("Mains next to water: each circuit behind a residual-current device, wired by someone who may.");
+        toml.Remark("Mains next to water: each circuit behind a residual-current device, wired by a licensed electrician.");
         toml.Put("name", house.Name);
         toml.Put("batch", house.UsualBatchL);
         foreach (var vessel in house.Vessels)

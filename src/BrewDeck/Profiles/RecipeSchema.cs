@@ -50,7 +50,7 @@ internal static class RecipeSchema
         new Quantity("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU",
             "Wanted; left out: as the hops give.", Required: false),
         new Quantity("mash_thickness", Dimension.Thickness, "L/kg", 1.5, 20, "3 L/kg",
-            "Strike water to grist; left out: as the brewhouse usually does.", Required: false),
+            "Strike liquor to grist; left out: as the brewhouse usually does.", Required: false),
         new Quantity("boil", Dimension.Time, "min", 1, 480, "60 min", "From the first addition to knock-out."),
         new Quantity("stand", Dimension.Time, "min", 0, 240, "15 min", "Hot stand after the whirlpool.",
             Required: false, Default: 15),
