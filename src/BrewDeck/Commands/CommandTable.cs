@@ -140,11 +140,11 @@ internal static class CommandTable
         var json = new Option<bool>("--json") { Description = "Headless: one line of JSON for each day." };
         var log = new Option<bool>("--log") { Description = "Headless: keep the days in the logbook, marked as rehearsed." };
         var seed = new Option<int>("--seed") { Description = "Draws what the brewhouse really does that day.", DefaultValueFactory = _ => 1 };
-        var count = new Option<int>("--count") { Description = "Headless: so many days, with the seeds that follow.", DefaultValueFactory = _ => 1 };
+        var count = new Option<int>("--count") { Description = "Headless: number of days, each with the next seed.", DefaultValueFactory = _ => 1 };
         var house = new Option<int?>("--house") { Description = "Headless: the same hidden brewhouse on each of the days, drawn from this number." };
         var speed = new Option<double>("--speed") { Description = "Times faster than the clock, 1 to 3600.", DefaultValueFactory = _ => 60 };
-        var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck-bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
-        var mishaps = new Option<int>("--mishaps") { Description = "So many mishaps more, drawn from the seed.", HelpName = "N" };
+        var mishap = new Option<string[]>("--mishap") { Description = "Something that goes wrong, such as stuck_bed:severe; may be given again. A wrong name lists them all.", HelpName = "NAME[:mild|plain|severe][@STEP]" };
+        var mishaps = new Option<int>("--mishaps") { Description = "Number of further mishaps, drawn from the seed.", HelpName = "N" };
         var exercise = new Option<int?>("--exercise") { Description = "One of the graded exercises, 1 to 7, on the deck.", HelpName = "N" };
         var command = new Command("rehearse", "Brews a rehearsed day on a simulated brewhouse.") { headless, json, log, seed, count, house, speed, mishap, mishaps, exercise, Language, Colours, Bell, Plainly, Probe, ProbeRule };
         day.AddTo(command);
@@ -175,7 +175,7 @@ internal static class CommandTable
         var day = new DayOptionSet(Units);
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
-        var count = new Option<int>("--count") { Description = "So many rehearsed days.", DefaultValueFactory = _ => 100 };
+        var count = new Option<int>("--count") { Description = "Number of rehearsed days.", DefaultValueFactory = _ => 100 };
         var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
         var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
         var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };

@@ -15,7 +15,7 @@ internal sealed class DayOptionSet(Option<UnitSystem> units)
     private readonly Option<int?> _circuits = new("--circuits") { Description = "Circuits in use that day.", HelpName = "N" };
     private readonly Option<string?> _sparge = new("--sparge") { Description = "fly, batch or none.", HelpName = "METHOD" };
     private readonly Option<string?> _mash = new("--mash") { Description = "From rest to rest: direct, water, coil or decoction; without it as the brewhouse usually does.", HelpName = "METHOD" };
-    private readonly Option<string?> _start = new("--start") { Description = "When setting up begins, such as 2026-05-30T08:30: this computer's time unless Z or +02:00 stands behind it.", HelpName = "ISO" };
+    private readonly Option<string?> _start = new("--start") { Description = "When setting up begins, such as 2026-05-30T08:30: this computer's time unless Z or +02:00 follows it.", HelpName = "ISO" };
     private readonly Option<string?> _finish = new("--finish") { Description = "When all should be clean, written in the same way.", HelpName = "ISO" };
     private readonly Option<string?> _source = new("--source-water") { Description = $"Temperature of the source water, {Span(DayBounds.SourceWaterC)} °C.", HelpName = "TEMP" };
     private readonly Option<string?> _ambient = new("--ambient") { Description = $"Temperature of the room, {Span(DayBounds.AmbientC)} °C.", HelpName = "TEMP" };
@@ -25,7 +25,7 @@ internal sealed class DayOptionSet(Option<UnitSystem> units)
     private readonly Option<string?> _water = new("--water") { Description = "Analysis of the water: a file, or the name of a bundled or own one.", HelpName = "FILE" };
     private readonly Option<string?> _target = new("--water-target") { Description = "What the water is to become; without it as the recipe says.", HelpName = "FILE" };
     private readonly Option<string?> _bitterness = new("--bitterness") { Description = "tinseth or rager.", HelpName = "FORMULA" };
-    private readonly Option<string?> _matters = new("--matters") { Description = "What a remedy should rather get right: gravity, volume or time.", HelpName = "AIM" };
+    private readonly Option<string?> _matters = new("--matters") { Description = "What a remedy should get right first: gravity, volume or time.", HelpName = "AIM" };
     private readonly Option<string[]> _alpha = new("--alpha") { Description = "Alpha acid as measured; may be given again.", HelpName = "HOP=PERCENT" };
     private readonly Option<string[]> _instead = new("--instead") { Description = "A malt or hop on hand in place of the recipe's; may be given again.", HelpName = "NAME=OTHER" };
 

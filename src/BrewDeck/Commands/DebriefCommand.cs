@@ -25,7 +25,7 @@ internal static class DebriefCommand
             return place.Say($"batch {batch}: is not in the logbook; \"brewdeck log list --rehearsed\" says which are", ExitCode.Refused);
         var events = journal.Read(batch);
         if (Debriefing.Of(events) is not { } debrief)
-            return place.Say($"batch {batch}: was not rehearsed, or before rehearsals could be debriefed; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
+            return place.Say($"batch {batch}: was not rehearsed, or was before rehearsals had debriefs; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
         if (json)
             place.Output.WriteLine(DebriefJson.Of(batch, debrief));
         else

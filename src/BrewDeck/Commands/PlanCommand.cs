@@ -29,7 +29,7 @@ internal static class PlanCommand
     private static void SayPast(PlanResult result, Workplace place, Notation notation)
     {
         if (result is PlanResult.Drawn { Plan: var plan } && PlanLines.StartMs(plan) is { } start && start < place.Time.GetUtcNow().ToUnixTimeMilliseconds())
-            place.Errors.WriteLine($"brewdeck: this day begins at {notation.Date(start)}, which is past; a time without Z or +02:00 behind it is this computer's");
+            place.Errors.WriteLine($"brewdeck: this day begins at {notation.Date(start)}, which is past; a time without Z or +02:00 after it is this computer's");
     }
 
     /// <summary>As a page to print and fill in by hand.</summary>

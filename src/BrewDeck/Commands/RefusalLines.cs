@@ -22,7 +22,7 @@ internal static class RefusalLines
             yield return $"{RefusalWords.Of(own, notation)} {RefusalWords.Mends(own, notation)}".TrimEnd();
         }
         if (forAll is not null)
-            yield return $"Against all {left.Length}: {MendWords.Of(forAll, notation)}";
+            yield return $"For all {left.Length}: {MendWords.Of(forAll, notation)}";
     }
 
     private static ImmutableArray<Refusal> WithoutOpposites(ImmutableArray<Refusal> refusals)

@@ -46,7 +46,7 @@ internal static class ScaleCommand
         foreach (var missed in ScalingWords.Missed(scaling, notation))
             place.Errors.WriteLine($"brewdeck: {missed}");
         if (refused is not null)
-            return Refused(place, refused, $"{recipe.Name} cannot be brewed so on {to.Name}", notation);
+            return Refused(place, refused, $"{recipe.Name} cannot be brewed like this on {to.Name}", notation);
         if (asked.Output is { } path)
             Write(path, scaling);
         return ExitCode.Done;

@@ -38,7 +38,7 @@ internal static class UsageLine
             $"{Where(at)}{missing.Name} is missing; write {missing.Name} {missing.HelpName ?? "VALUE"}",
         _ when Further(at.Command).Any() => $"{Where(at)}say which; {Help(at, "lists them")}",
         _ when at.Command.Arguments.FirstOrDefault() is { } missing => $"{Where(at)}the {missing.Name} is missing; write \"{Path(at)} {missing.Name.ToUpperInvariant()}\"",
-        _ => $"{Where(at)}cannot be used so; {Help(at, "says what it takes")}",
+        _ => $"{Where(at)}cannot be used like this; {Help(at, "says what it takes")}",
     };
 
     private static string Faulty(OptionResult result, List<string> given, CommandResult at)

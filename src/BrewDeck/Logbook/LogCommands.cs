@@ -116,7 +116,7 @@ internal sealed class LogCommands(
         // throws is anything
         catch (Exception e) when (e is not (LogbookException or ProfileException or IOException))
         {
-            throw new LogbookException($"batch {batch}: its plan is none that this version can follow ({SafeText.OneLine(e.Message)}); "
+            throw new LogbookException($"batch {batch}: this version cannot follow its plan ({SafeText.OneLine(e.Message)}); "
                 + $"\"brewdeck log export {batch}\" gives its events as they are kept", e);
         }
     });

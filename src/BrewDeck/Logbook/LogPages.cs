@@ -27,7 +27,7 @@ internal static class LogPages
     {
         LogFormat.Json => heads.Select(JsonOf),
         LogFormat.Csv => heads.Select(CsvOf).Prepend("batch,opened_utc,recipe,brewhouse,status,events,rehearsed"),
-        _ => heads.Select(TextOf).Prepend("batch  opened (UTC)       status    events  recipe, brewhouse"),
+        _ => heads.Select(TextOf).Prepend("batch  opened (UTC)       state     events  recipe, brewhouse"),
     };
 
     public static IEnumerable<string> Batch(BatchHead head, IEnumerable<RunEvent> events, LogFormat format)

@@ -95,7 +95,7 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
             import.Note(time, $"{time.Shown} is taken as before knock-out, as in the standard's examples");
         if (Told(node) is { } minutes)
             return minutes;
-        import.Note(node, "tells no time: added at knock-out");
+        import.Note(node, "gives no time: added at knock-out");
         return 0;
     }
 
@@ -111,7 +111,7 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
             return (use, use == "add_to_boil" ? Step(node) : null);
         }
 
-        import.Note(node, "does not tell where it goes in: into the boil is assumed");
+        import.Note(node, "does not say where it goes in: into the boil is assumed");
         return ("add_to_boil", Step(node));
     }
 

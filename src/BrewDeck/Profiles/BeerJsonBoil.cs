@@ -30,7 +30,7 @@ internal sealed class BeerJsonBoil
         foreach (var step in boil?.Items("boil_steps") ?? [])
             Add(values, step, import);
         if (told is null)
-            import.Note(recipe, "tells no boil: 60 min are assumed");
+            import.Note(recipe, "gives no boil: 60 min is assumed");
     }
 
     public double Minutes { get; }

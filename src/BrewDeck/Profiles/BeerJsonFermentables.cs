@@ -50,7 +50,7 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
 
     private double Assumed(SourceNode node, string what, double value, string told)
     {
-        import.Note(node, $"tells no {what}: {told} is assumed");
+        import.Note(node, $"gives no {what}: {told} is assumed");
         return value;
     }
 

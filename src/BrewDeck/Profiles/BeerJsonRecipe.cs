@@ -64,7 +64,7 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
             _values.In(efficiency, "brewhouse", Dimension.Fraction, ""));
         import.Note(efficiency, implied is { } sg
             ? $"carried over as the original gravity that it gives, {sg:F4}"
-            : "tells no brewhouse efficiency, which BeerJSON requires: the gravity is left to the brewhouse");
+            : "gives no brewhouse efficiency, which BeerJSON requires: the gravity is left to the brewhouse");
         return implied;
     }
 

@@ -174,7 +174,7 @@ internal sealed class BeerJsonRecipeWriter(Utf8JsonWriter json, Recipe recipe, L
         Value("grain_temperature", 18, "C");
         notes.Add($"{path}/mash/grain_temperature: 18 °C written because BeerJSON requires it: here it is chosen on the day");
         if (recipe.MashThicknessLPerKg is { } ratio)
-            notes.Add(System.FormattableString.Invariant($"{path}/mash: strike water of {ratio:0.##} L/kg is left out; give the litres on the day"));
+            notes.Add(System.FormattableString.Invariant($"{path}/mash: strike liquor of {ratio:0.##} L/kg is left out; give the litres on the day"));
         List("mash_steps", recipe.Rests, rest =>
         {
             json.WriteString("name", rest.Name);

@@ -75,7 +75,7 @@ internal sealed class Importing(string file, Catalogue catalogue)
     {
         if (rests.Length > 0)
             return rests;
-        Note(recipe, "tells no rest: one of 66 °C for 60 min is assumed");
+        Note(recipe, "gives no rest: one of 66 °C for 60 min is assumed");
         return [new("conversion", 66, 60)];
     }
 
@@ -99,7 +99,7 @@ internal sealed class Importing(string file, Catalogue catalogue)
         if (name is null)
             assumed.Insert(0, yeast.Name);
         if (assumed.Count > 0)
-            Note(recipe, $"does not tell all of its yeast: {string.Join(", ", assumed)} assumed");
+            Note(recipe, $"does not give all about its yeast: {string.Join(", ", assumed)} assumed");
         return yeast;
     }
 }

@@ -22,7 +22,7 @@ public sealed class LogCommandsTests
         Write([.. Days.Events(4)]);
         Assert.Equal((4, 4), (Commands.Show(1), Commands.Report(1, null)));
         Assert.Matches(
-            @"^(brewdeck: batch 1: its plan is none that this version can follow \([^\n]+\); ""brewdeck log export 1"" gives its events as they are kept\n){2}$",
+            @"^(brewdeck: batch 1: this version cannot follow its plan \([^\n]+\); ""brewdeck log export 1"" gives its events as they are kept\n){2}$",
             _errors.ToString());
         Assert.Empty(_out.ToString());
     }
@@ -34,7 +34,7 @@ public sealed class LogCommandsTests
         Assert.Equal(0, Commands.List(LogFormat.Text, rehearsed: false));
         Assert.Equal(
             """
-            batch  opened (UTC)       status    events  recipe, brewhouse
+            batch  opened (UTC)       state     events  recipe, brewhouse
                 2  2026-09-21T14:13Z  running        2  Harbour Lager, Quayside
                 1  2026-09-21T14:13Z  done           9  Quayside Amber, Quayside
 

@@ -47,7 +47,7 @@ public sealed class BeerJsonTests
     public void What_was_not_carried_over_is_told_line_by_line() => Assert.Equal(
     [
         "/beerjson/recipes/0/efficiency: carried over as the original gravity that it gives, 1.0518",
-        "/beerjson/recipes/0: does not tell all of its yeast: ale yeast, attenuation 75 %, pitching at 18 °C assumed",
+        "/beerjson/recipes/0: does not give all about its yeast: ale yeast, attenuation 75 %, pitching at 18 °C assumed",
         "/beerjson/recipes/0/mash/name: 'M' not carried over",
         "/beerjson/recipes/0/mash/grain_temperature: 20 C not carried over: it is chosen on the day",
     ],

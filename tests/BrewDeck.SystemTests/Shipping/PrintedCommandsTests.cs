@@ -71,7 +71,7 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
     [Fact]
     public void Circuits_that_are_shared_are_said_to_carry_one_thing_at_a_time()
     {
-        Assert.Contains("(alone on it: with another one the breaker falls)", logbook.Run("plan", "--circuits", "1").Output, StringComparison.Ordinal);
+        Assert.Contains("(alone on it: with another one the breaker trips)", logbook.Run("plan", "--circuits", "1").Output, StringComparison.Ordinal);
         Assert.DoesNotContain("(alone on it", logbook.Run("plan").Output, StringComparison.Ordinal);
     }
 
@@ -128,11 +128,11 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
     {
         var (code, output, errors) = logbook.Run("scale", "--to", "quayside-35", "--batch", "60L");
         Assert.Equal((ExitCode.Refused, ""), (code, output));
-        Assert.StartsWith("brewdeck: Quayside Amber cannot be brewed so on Quayside 35:\n", errors, StringComparison.Ordinal);
+        Assert.StartsWith("brewdeck: Quayside Amber cannot be brewed like this on Quayside 35:\n", errors, StringComparison.Ordinal);
         Assert.DoesNotContain("Mash thinner", errors, StringComparison.Ordinal);
         Assert.DoesNotContain("Mash thicker", errors, StringComparison.Ordinal);
         var last = errors.TrimEnd().Split('\n')[^1];
-        var litres = System.Text.RegularExpressions.Regex.Match(last, @"^brewdeck: Against all \d: Brew a smaller batch: ([\d.]+ L) into the fermenter\.$");
+        var litres = System.Text.RegularExpressions.Regex.Match(last, @"^brewdeck: For all \d: Brew a smaller batch: ([\d.]+ L) into the fermenter\.$");
         Assert.True(litres.Success, last);
         Assert.Equal(ExitCode.Done, logbook.Run("scale", "--to", "quayside-35", "--batch", litres.Groups[1].Value).Code);
     }

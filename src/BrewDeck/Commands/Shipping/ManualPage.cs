@@ -11,7 +11,7 @@ internal static class ManualPage
         var page = new StringBuilder()
             .Append(".TH BREWDECK 1\n.SH NAME\nbrewdeck \\- runs a brew day step by step\n.SH SYNOPSIS\n.B brewdeck\n[command] [options]\n")
             .Append(".SH DESCRIPTION\n").Append(Escaped(root.Description ?? "")).Append('\n')
-            .Append("Exit status: 0 done, 1 refused or a check failed, 2 usage, 3 bad input file, 4 trouble with the logbook.\n.SH COMMANDS\n");
+            .Append("Exit status: 0 done, 1 refused or a check failed, 2 usage, 3 bad input file, 4 logbook trouble, 5 a fault of the program itself.\n.SH COMMANDS\n");
         foreach (var (path, command) in CommandTree.Of(root))
             Append(page, path, command);
         return page.ToString();

@@ -92,8 +92,8 @@ internal sealed class MoveCommands(
     }
 
     private void Tell(MergeReport report) => output.WriteLine(
-        $"batches added {report.Added}, gone on {report.Extended}, here already {report.Same}"
-        + (report.Diverged > 0 ? $"; {report.Diverged} of the added had gone on differently here: both are kept" : ""));
+        $"batches added {report.Added}, continued {report.Extended}, here already {report.Same}"
+        + (report.Diverged > 0 ? $"; {report.Diverged} of the added had continued differently here: both are kept" : ""));
 
     private Journal Open() => Journal.Open(new FolderDisk(folder), statusOf);
 

@@ -73,7 +73,7 @@ public sealed class MovingTests : IDisposable
         Fill("shed", Days.Events(2), Days.Events(1, "only in the shed"));
         Fill("laptop", Days.Events(2).Take(4), Days.Events(1, "only on the laptop"));
         Assert.Equal(0, On("laptop").Merge(_temp.At("shed")));
-        Assert.Equal("batches added 1, gone on 1, here already 0\n", _out.ToString());
+        Assert.Equal("batches added 1, continued 1, here already 0\n", _out.ToString());
         using var journal = Open("laptop");
         Assert.Equal(["only in the shed", "only on the laptop", "Quayside Amber"], journal.List().Select(h => h.Recipe));
         Assert.Equal([5, 5, 9], journal.List().Select(h => h.Events));
@@ -86,10 +86,10 @@ public sealed class MovingTests : IDisposable
         Fill("shed", [.. common, new NoteWritten(5, "in the shed")]);
         Fill("laptop", [.. common, new NoteWritten(5, "on the laptop"), new NoteWritten(6, "and more")]);
         On("laptop").Merge(_temp.At("shed"));
-        Assert.EndsWith("1 of the added had gone on differently here: both are kept\n", _out.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("1 of the added had continued differently here: both are kept\n", _out.ToString(), StringComparison.Ordinal);
         var once = Export("laptop");
         On("laptop").Merge(_temp.At("shed"));
-        Assert.EndsWith("batches added 0, gone on 0, here already 1\n", _out.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("batches added 0, continued 0, here already 1\n", _out.ToString(), StringComparison.Ordinal);
         Assert.Equal(once, Export("laptop"));
 
         On("shed").Merge(_temp.At("laptop"));
