@@ -30,7 +30,7 @@ internal sealed class ScalePage(Shell shell, IProfileWriter writer, Brewhouse fr
     {
         var others = shell.Ports.Profiles.Brewhouses().Select(e => Readable(shell, e)).OfType<Brewhouse>().Where(h => h.Name != from.Name).ToImmutableArray();
         if (others.IsEmpty)
-            shell.Say(shell.Notation.Text($"There is no brewhouse beside {from.Name}: make one first."), Tone.Warning);
+            shell.Say(shell.Notation.Text($"There is no brewhouse besides {from.Name}: make one first."), Tone.Warning);
         else
             shell.Push(new ScalePage(shell, writer, from, recipe, others));
     });

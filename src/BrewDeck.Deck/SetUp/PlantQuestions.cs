@@ -12,7 +12,7 @@ internal static class PlantQuestions
             [new("0", "None: by hand and by gravity"), new("1", "One"), new("2", "Two")], "1"));
         var ways = Ways(sheet).ToArray();
         sheet.Ask(new SetUpQuestion.Pick(
-            "mash", "How is the mash heated from rest to rest?", "With one rest only it does not matter: the strike water sets it.", [.. ways], ways[0].Word));
+            "mash", "How is the mash heated from rest to rest?", "With one rest only it does not matter: the strike liquor sets it.", [.. ways], ways[0].Word));
         sheet.Ask(new SetUpQuestion.Pick(
             "chiller", "What cools the wort?", "",
             [new("counterflow", "A counterflow or plate chiller on the way to the fermenter"), new("immersion", "A coil that hangs in the kettle")],

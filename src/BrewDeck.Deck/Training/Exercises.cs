@@ -42,7 +42,7 @@ public static class Exercises
             Mishaps = [new(MishapKind.ColdStrike, Severity.Severe)],
         },
         new(5, "Heat and foam",
-            "Keep calm when a breaker falls, and stay with the kettle when it comes to the boil.",
+            "Keep calm when a breaker trips, and stay with the kettle when it comes to the boil.",
             ["Mains near water: dry hands, and the plug dry before the breaker goes on.", "Foam gives about a minute.", "m shows what the hands can do."],
             [new Criterion.Done(StepKind.Pitch), new Criterion.Met(MishapKind.TrippedCircuit, 5), new Criterion.Met(MishapKind.BoilOver, 1), new Criterion.SpiltAtMost(0.5)])
         {

@@ -10,7 +10,7 @@ public static class CautionWords
     [
         (Cautions.Scald, "scalds", "Scalds: wear gloves and closed shoes; keep hoses clamped."),
         (Cautions.BoilOver, "boil-over", "Boil-over: stay with the kettle; turn the heat down before it climbs."),
-        (Cautions.MainsNearWater, "mains near water", "Mains near water: dry hands; sockets behind a residual-current breaker."),
+        (Cautions.MainsNearWater, "mains near water", "Mains near water: dry hands; sockets behind a residual-current device."),
         (Cautions.DryFire, "dry fire", "Dry fire: heat on only while the elements are covered."),
         (Cautions.Caustic, "caustic", "Caustic: goggles and gloves; add it to water, never water to it."),
         (Cautions.Acid, "acid", "Acid: goggles and gloves; add acid to water, never water to acid."),

@@ -58,7 +58,7 @@ public static class LimitWords
     /// <summary>The same on paper, where there is room for what a number of the pump means.</summary>
     public static string OnPlan(Limit limit, Plan plan, Notation notation) => limit.Name switch
     {
-        _ when SharesItsCircuit(limit, plan) => notation.Text($"{Of(limit, notation)} (alone on it: with another one the breaker falls)"),
+        _ when SharesItsCircuit(limit, plan) => notation.Text($"{Of(limit, notation)} (alone on it: with another one the breaker trips)"),
         "false_bottom_load" => notation.Text($"{Of(limit, notation)} (should the bed stick with the pump full on; the same each day)"),
         "suction_head" => notation.Text($"{Of(limit, notation)} (with less it draws vapour; throttle its outlet, never its inlet)"),
         _ => Of(limit, notation),
@@ -83,7 +83,7 @@ public static class LimitWords
             "wort_covers_elements" => notation.Text($"Leave the kettle's heat off until {much} more is in it."),
             "decoction_share" => notation.Text("Pull less and heat the rest of the way otherwise."),
             "decoction_covers_elements" => notation.Text($"Pull {much} more, or leave the kettle's heat off."),
-            "strike_temperature" => notation.Text("Warm the tun with hot water first, or use more strike water."),
+            "strike_temperature" => notation.Text("Warm the tun with hot water first, or use more strike liquor."),
             "false_bottom_load" => notation.Text("Throttle the pump at its outlet."),
             "suction_head" => notation.Text("Throttle the pump at its outlet, never at its inlet, or let the liquor cool."),
             "pitch_temperature" => notation.Text("Run the wort slower or the water colder, or cool on in the fermenter before pitching."),

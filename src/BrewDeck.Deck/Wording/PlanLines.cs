@@ -38,8 +38,8 @@ public static class PlanLines
         var t = plan.Totals;
         return
         [
-            new(notation.Text("strike water"), notation.Volume(t.StrikeWaterL)),
-            new(notation.Text("sparge water"), notation.Volume(t.SpargeWaterL)),
+            new(notation.Text("strike liquor"), notation.Volume(t.StrikeWaterL)),
+            new(notation.Text("sparge liquor"), notation.Volume(t.SpargeWaterL)),
             new(notation.Text("kettle before the boil"), notation.Text($"{notation.Volume(t.PreBoilL)} at {notation.Gravity(t.PreBoilGravitySg)}")),
             new(notation.Text("kettle after the boil"), notation.Volume(t.PostBoilL)),
             new(notation.Text("into the fermenter"), notation.Volume(t.FermenterL)),

@@ -12,7 +12,7 @@ public static class TrendWords
         "efficiency_percent" => notation.Text("Brewhouse efficiency, %"),
         "gravity_off_points" => notation.Text("Gravity against plan, points"),
         "evaporation_kg_per_h" => notation.Text($"Evaporation, {notation.RateUnit(Unit(figure))}"),
-        "heat_up_kw" => notation.Text("Heat-up of the strike water, kW"),
+        "heat_up_kw" => notation.Text("Heat-up of the strike liquor, kW"),
         "runoff_l_per_min" => notation.Text($"Run-off, {notation.RateUnit(Unit(figure))}"),
         "attenuation_percent" => notation.Text("Attenuation, %"),
         "day_late_min" => notation.Text("Day longer than planned, min"),

@@ -45,9 +45,9 @@ public static class TroubleWords
     public static string Shows(TroubleKind kind, Notation notation) => kind switch
     {
         TroubleKind.RunoffStuck => notation.Text("a trickle, the hose flat"),
-        TroubleKind.CircuitTripped => notation.Text("breaker down, lamp out"),
-        TroubleKind.ElementFailed => notation.Text("breaker up, lamp lit, no heat"),
-        TroubleKind.BoilInterrupted => notation.Text("it no longer rolls, and no breaker is down"),
+        TroubleKind.CircuitTripped => notation.Text("breaker tripped, lamp out"),
+        TroubleKind.ElementFailed => notation.Text("breaker on, lamp lit, no heat"),
+        TroubleKind.BoilInterrupted => notation.Text("it no longer rolls, and no breaker has tripped"),
         TroubleKind.AdditionMissed => notation.Text("marked as added, still in its tub"),
         TroubleKind.BoiledOver => notation.Text("foam or wort over the rim"),
         _ => "",
