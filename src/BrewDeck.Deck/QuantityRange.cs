@@ -49,7 +49,7 @@ public readonly record struct QuantityRange(double Least, double Most)
         Dimension.Fraction => notation.Text("write a share such as 75 % or 0.75"),
         Dimension.HeatCapacity => notation.Text("write a heat capacity such as 8.5 kJ/K"),
         Dimension.HeatTransfer => notation.Text("write a heat transfer such as 4.5 W/K"),
-        Dimension.Thickness => notation.Text("write litres to a kilogram such as 3 L/kg or 1.25 qt/lb"),
+        Dimension.Thickness => notation.Text("write litres per kilogram such as 3 L/kg or 1.25 qt/lb"),
         Dimension.Voltage => notation.Text("write a voltage such as 240 V"),
         Dimension.Current => notation.Text("write a current such as 16 A"),
         Dimension.Evaporation => notation.Text("write an evaporation such as 4.5 kg/h"),

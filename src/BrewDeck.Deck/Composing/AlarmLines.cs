@@ -32,7 +32,7 @@ public static class AlarmLines
         return
         [
             .. alarms.Take(Shown).Select(a => One(a, words, lit, moment.Notation)),
-            .. more > 0 ? new[] { Line.Of(moment.Notation.Text($"{more} more {(more == 1 ? moment.Notation.Text("alarm") : moment.Notation.Text("alarms"))}: l lists them."), Tone.Warning) } : [],
+            .. more > 0 ? new[] { Line.Of(moment.Notation.Text($"{more} more {(more == 1 ? moment.Notation.Text("alarm") : moment.Notation.Text("alarms"))}: l lists all."), Tone.Warning) } : [],
         ];
     }
 

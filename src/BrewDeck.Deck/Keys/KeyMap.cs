@@ -41,7 +41,7 @@ public static class KeyMap
         new(KeyContext.Deck, Command.RunSheet, "p", Key('p'), "run sheet", "The whole day with its times."),
         new(KeyContext.Deck, Command.Charts, "c", Key('c'), "", "Temperature, volume and gravity over the day, and the timetable, planned against done."),
         new(KeyContext.Deck, Command.Alarms, "l", Key('l'), "alarms", "The alarms that stand and the log of them; enter there shelves one for some minutes."),
-        new(KeyContext.Deck, Command.WipeLock, "w", Key('w'), "wipe lock", "Lock the keys to wipe them; typing dry unlocks."),
+        new(KeyContext.Deck, Command.WipeLock, "w", Key('w'), "wipe lock", "Lock the keys to wipe them; type dry to unlock."),
         new(KeyContext.Deck, Command.Skip, "s", Key('s'), "", "Skip the step: asks for the word skip."),
         new(KeyContext.Deck, Command.Abort, "x", Key('x'), "", "Give up the batch: asks for the word abort."),
 
@@ -107,7 +107,7 @@ public static class KeyMap
         new(Rows, Command.Down, "↓", Named(KeyName.Down), "next row", "The row below."),
         new(Scrolled, Command.Up, "↑", Named(KeyName.Up), "", "One line up."),
         new(Scrolled, Command.Down, "↓", Named(KeyName.Down), "scroll", "One line down."),
-        new(Detailed, Command.Whole, "p", Key('p'), "", "All that is said of the chosen row, where it has no room beside the list."),
+        new(Detailed, Command.Whole, "p", Key('p'), "", "All about the chosen row, where the list leaves no room for it."),
         new(Scrolled, Command.PageUp, "page up", Named(KeyName.PageUp), "", "One page up."),
         new(Scrolled, Command.PageDown, "page down", Named(KeyName.PageDown), "", "One page down."),
         new(KeyContext.List | Naming, Command.PageUp, "page up", Named(KeyName.PageUp), "", "Ten rows up."),

@@ -31,7 +31,7 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
     {
         var figures = Figures(bag);
         page.Ask(new ChoiceAsk(
-            page, shell.Notation.Text($"What of the {bag.Name}?"), [], [.. figures.Select(f => new Row([shell.Notation.Text($"{f.Label}, planned {f.Planned}")]))], (row, _) => AskNumber(bag, figures[row])));
+            page, shell.Notation.Text($"What about the {bag.Name}?"), [], [.. figures.Select(f => new Row([shell.Notation.Text($"{f.Label}, planned {f.Planned}")]))], (row, _) => AskNumber(bag, figures[row])));
     }
 
     private void AskNumber(PlannedBag bag, Figure figure) => page.Ask(new EntryAsk(

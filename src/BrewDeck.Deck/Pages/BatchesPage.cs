@@ -102,7 +102,7 @@ internal sealed class BatchesPage : ListPage
         if (!_marked.Remove(head.Number) && _marked.Count < SideBySidePage.Most)
             _marked.Add(head.Number);
         else if (_marked.Count == SideBySidePage.Most)
-            Shell.Say(Shell.Notation.Text($"{SideBySidePage.Most} batches side by side are the most; m on a marked one lets it go."), Tone.Warning);
+            Shell.Say(Shell.Notation.Text($"At most {SideBySidePage.Most} batches side by side; m on a marked one lets it go."), Tone.Warning);
         Compose();
     }
 

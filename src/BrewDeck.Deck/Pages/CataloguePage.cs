@@ -31,7 +31,7 @@ internal sealed class CataloguePage(Shell shell, string title, ImmutableArray<(s
         [new Column("", 0), new Column("", 34)],
         [new Row([Shell.Notation.Text("Find it by name"), ""], Tone.Strong), .. items.Select(i => new Row([i.Name, i.Typical]))],
         Selected,
-        [Line.Of(Shell.Notation.Text("Typical values, common practice; the bag or the maltster's sheet knows better and can be typed afterwards."), Tone.Muted)],
+        [Line.Of(Shell.Notation.Text("Typical values, common practice; the bag or the maltster's sheet knows better: type its values afterwards."), Tone.Muted)],
         KeyMap.Hints(Context, Shell.Notation));
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)

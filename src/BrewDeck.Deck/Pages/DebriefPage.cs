@@ -31,7 +31,7 @@ internal sealed class DebriefPage : TextPage
         var events = shell.Ports.Store.Read(number);
         if (shell.Ports.Debrief?.Invoke(events) is not { } debrief)
         {
-            shell.Say(shell.Notation.Text("There is a debrief of rehearsed batches only."), Tone.Warning);
+            shell.Say(shell.Notation.Text("Only rehearsed batches have a debrief."), Tone.Warning);
             return;
         }
         var state = RunFold.Of(events);

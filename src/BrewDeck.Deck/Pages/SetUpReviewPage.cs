@@ -45,7 +45,7 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
         writer.KeepDraft(SetUpPage.DraftName, []);
         Shell.ProfilesWritten++;
         Shell.Home();
-        Shell.Say(Shell.Notation.Text($"{entry.Name} is written to {entry.Path}. New brew day offers it."));
+        Shell.Say(Shell.Notation.Text($"{entry.Name} is written to {entry.Path}. Choose it under New brew day."));
     });
 
     private Row Answer(SetUpQuestion question)

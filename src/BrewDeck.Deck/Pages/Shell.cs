@@ -116,7 +116,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         {
             Enter(BrewDay.Open(ports.Store, opened));
             // its first figures are not the plan's: without a word that looks like a mistake
-            Say(Notation.Text("The outlook is what such days usually give, a little beside the plan."));
+            Say(Notation.Text("The outlook is what such days usually give, a little off plan."));
             _choices.Clear();
             if (Exercises.Find(opened.Card?.Exercise) is { } exercise)
                 Push(new ExercisePage(this, exercise));
@@ -136,7 +136,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         return Try(() =>
         {
             if (BrewDay.GoOn(ports.Store, batch) is not { } day)
-                Say(Notation.Text($"Batch {batch} holds no plan and cannot be gone on with."), Tone.Warning);
+                Say(Notation.Text($"Batch {batch} holds no plan: it cannot go on."), Tone.Warning);
             else
                 Enter(day);
         });
@@ -154,7 +154,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         if (ports.Rehearsal is null)
             return;
         ports.Rehearsal.Speed = 1;
-        Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands, + and - the speed."), Tone.Warning);
+        Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands work, + and - the speed."), Tone.Warning);
     });
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>

@@ -20,7 +20,7 @@ internal static class WaterRows
         [
             new DayRow.Turns(shell.Notation.Text("Water"), c => c.Water?.Source.Name ?? shell.Notation.Text("treated as usual"), Turning(
                 shell, waters, c => c.Water?.Source.Name, (c, e) => c with { Water = e is null ? null : profiles.Water(e) })),
-            new DayRow.Turns(shell.Notation.Text("Water is to become"), c => c.WaterTarget?.Name ?? otherwise, Turning(
+            new DayRow.Turns(shell.Notation.Text("Water target"), c => c.WaterTarget?.Name ?? otherwise, Turning(
                 shell, targets, c => c.WaterTarget?.Name, (c, e) => c with { WaterTarget = e is null ? null : profiles.WaterTarget(e) })),
         ];
     }

@@ -23,7 +23,7 @@ public sealed class PlainDesk(ISession session, Notation notation)
             return Begin();
         if (PlainWords.Of(line, session.Screen, session.Where, notation) is not { } inputs)
             return session.Where.HasFlag(KeyContext.Choice)
-                ? [notation.Text($"A question stands, and nothing in it is called \"{line.Trim()}\". Answer with the number of a row; back leaves it as it was.")]
+                ? [notation.Text($"A question is open, and nothing in it is called \"{line.Trim()}\". Answer with the number of a row; back leaves it as it was.")]
                 : [notation.Text($"Nothing here is called \"{line.Trim()}\"."), PlainWords.Said(session.Where, notation)];
         foreach (var input in inputs)
             session.Receive(input, now);

@@ -7,6 +7,10 @@ namespace BrewDeck.Deck.Plain;
 /// <summary>Screens as lines to be read aloud: the whole of one, or what is new since the one before.</summary>
 public static class PlainSpeech
 {
+    /// <summary>Said once where a rehearsal begins, for it goes on by itself.</summary>
+    public static string StandIn(Notation notation) =>
+        notation.Text("A stand-in brewer does the work, also while a question is open. Type \"own hands\" to do it yourself.");
+
     /// <summary>All that the screen says.</summary>
     public static IEnumerable<string> Whole(Screen screen, Notation notation)
     {
@@ -75,10 +79,10 @@ public static class PlainSpeech
     private static string Hands(DeckScreen deck, Notation notation)
     {
         var said = deck.Hands.ToString();
-        return said == notation.Text("Hands now. Space when it is done.") ? notation.Text("Hands now. Type go on when it is done.")
-            : said == notation.Text("Hands now. Space when you begin.") ? notation.Text("Hands now. Type go on when you begin.")
-            : said == notation.Text("On hold. Space goes on with it.") ? notation.Text("On hold. Type go on to take it up again.")
-            : said == notation.Text("Space: batch, log, fermenter readings.") ? notation.Text("Type go on for the batch, its log and fermenter readings.")
+        return said == notation.Text("Hands now. Space when it is done.") ? notation.Text("Hands now. Type \"go on\" when it is done.")
+            : said == notation.Text("Hands now. Space when you begin.") ? notation.Text("Hands now. Type \"go on\" when you begin.")
+            : said == notation.Text("On hold. Space goes on with it.") ? notation.Text("On hold. Type \"go on\" to take it up again.")
+            : said == notation.Text("Space: batch, log, fermenter readings.") ? notation.Text("Type \"go on\" for the batch, its log and fermenter readings.")
             : said;
     }
 

@@ -43,7 +43,7 @@ internal sealed class FermenterTyping(Typed reader, double originalSg, Notation 
         var celsius = 20.0;
         if (parts.Length > 2 || (parts.Length == 2 && !reader.TryRead(ReadingKind.Temperature, parts[1].Trim(), out celsius, out reason)))
         {
-            reason = notation.Text("Write such as 1.012, 1.012@22 (sample at 22 °C) or 6.5bx.");
+            reason = notation.Text("Write a gravity such as 1.012, 1.012@22 (sample at 22 °C) or 6.5bx.");
             return null;
         }
         return reader.TryRead(ReadingKind.Gravity, parts[0].Trim(), out var value, out reason)

@@ -49,7 +49,7 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation no
             return null;
         if (!reader.TryRead(ReadingKind.Temperature, right.Trim(), out var atC, out reason))
         {
-            reason = notation.Text($"After @ stands the temperature of what is read: {reason}");
+            reason = notation.Text($"After @ comes the temperature of what is read: {reason}");
             return null;
         }
         return place.Kind == ReadingKind.Volume

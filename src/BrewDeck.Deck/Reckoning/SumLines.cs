@@ -12,7 +12,7 @@ public static class SumLines
     public static ImmutableArray<(string Label, string Value)> About(Sum sum, Notation notation)
     {
         (string, string)[] always = [(notation.Text("formula"), notation.Text(sum.Formula)), (notation.Text("source"), notation.Text(sum.Source)), (notation.Text("valid"), notation.Text(sum.Range))];
-        return sum.Caution.IsEmpty ? [.. always] : [.. always, (notation.Text("mind"), notation.Text(sum.Caution))];
+        return sum.Caution.IsEmpty ? [.. always] : [.. always, (notation.Text("caution"), notation.Text(sum.Caution))];
     }
 
     public static string Written(SumOutput output, double value, Notation notation)

@@ -51,7 +51,7 @@ internal static class WaterSums
                 Number("ph", "its pH", "", 6, 9, "7.5", "7.5"), Number("target", "pH wanted", "", 5, 7, "5.6", "5.6"),
                 new SumInput.Choice("acid", "acid", ["lactic-80", "lactic-88", "phosphoric-10", "phosphoric-75"]),
             ],
-            [new("acid_ml", "acid", "mL"), new("taken_as_caco3", "takes alkalinity as CaCO3", "mg/L", "0")],
+            [new("acid_ml", "acid", "mL"), new("taken_as_caco3", "removes alkalinity as CaCO3", "mg/L", "0")],
             "carbonate equilibria in a closed vessel",
             "pK 6.35 and 10.33 near 25 °C; strengths and densities as labelled (1.19, 1.21, 1.05, 1.58 g/mL)",
             "water alone, pH 5 to 7 wanted",

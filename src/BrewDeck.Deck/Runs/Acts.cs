@@ -72,7 +72,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     {
         HandsActed { Act: HandAct.TurnDown } => shell.Notation.Text(" Then read the kettle (t): what went over is gone."),
         RehearsalMarked { Mark: RehearsalMark.OwnHands } => shell.Notation.Text(" Dials show the instruments, gauges what is reckoned."),
-        HandsActed when Possible.Standing(day.State).Any() => shell.Notation.Text(" f tells when it is over."),
+        HandsActed when Possible.Standing(day.State).Any() => shell.Notation.Text(" f reports when it is over."),
         _ => "",
     };
 
@@ -107,7 +107,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private void TellTrouble(Trouble trouble, DateTimeOffset now)
     {
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r shows ways on.");
-        var over = trouble.CanEnd ? shell.Notation.Text(" f tells when it is over.") : "";
+        var over = trouble.CanEnd ? shell.Notation.Text(" f reports when it is over.") : "";
         shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{over}{ways}", Tone.Warning);
     }
 

@@ -37,12 +37,12 @@ internal static class PowerQuestions
     }
 
     private static SetUpQuestion.Line Volts() => new(
-        "volts", "How many volts has the mains?", "As printed on the element, or as your wiring has it.", "230 V", "120, 230 or 240 V", "230 V",
+        "volts", "How many volts is the mains?", "As printed on the element, or as your wiring has it.", "230 V", "120, 230 or 240 V", "230 V",
         LineReaders.Quantity(Dimension.Voltage, "V", 90, 480, "230 V"));
 
     private static SetUpQuestion.Line Breaker(string id, string usual) => new(
-        "amps." + id, $"How many amps has the breaker of circuit {id}?",
-        "As printed on the breaker. Elements draw for hours, so 80 % of it is planned with; wiring is the work of someone who may.", usual,
+        "amps." + id, $"How many amps is the breaker of circuit {id}?",
+        "As printed on the breaker. Elements draw for hours, so the plan uses 80 % of it; wiring is for a licensed electrician.", usual,
         "10 to 32 A", "16 A", LineReaders.Quantity(Dimension.Current, "A", 1, 400, "16 A"),
         UsualIs: id == "A" ? Typical.CommonPractice : "like the one before");
 
@@ -60,7 +60,7 @@ internal static class PowerQuestions
             return;
         sheet.Ask(new SetUpQuestion.Line(
             vessel.Id + ".cover", $"At what depth is the heat of the {vessel.Called} covered?",
-            "Tape measure from the bottom to 2 cm above the top of the element. Below that it is never planned on: a dry element burns.", UsualCover,
+            "Tape measure from the bottom to 2 cm above the top of the element. Below that the plan never heats: a dry element burns out.", UsualCover,
             "4 to 10 cm", "6 cm", LineReaders.Quantity(Dimension.Length, "cm", 0, 100, "6 cm")));
     }
 

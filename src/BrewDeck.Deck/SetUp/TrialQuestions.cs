@@ -30,19 +30,19 @@ internal static class TrialQuestions
         };
         return new(
             vessel.Id + ".net", $"How much of the {vessel.Called}'s heat arrives?",
-            "Share of the watts that reaches the water. Take it as usual for now, or time a heat-up of water.", heat.Usual,
+            "Share of the watts that reaches the water. Take the usual for now, or time a heat-up of water.", heat.Usual,
             heat.Spread, "96 %", LineReaders.Quantity(Dimension.Fraction, "%", 30, 100, "96 %"),
             SetUpTrials.HeatUp(sheet, vessel));
     }
 
     private static SetUpQuestion.Line DeadSpace(SetUpSheet sheet, SetUpVessel vessel) => new(
         vessel.Id + ".dead", $"How much stays in the {vessel.Called} when it is drained?",
-        "Below the outlet. Take it as usual for now, or weigh water in and out.",
+        "Below the outlet. Take the usual for now, or weigh water in and out.",
         LineReaders.Kept(Math.Round(Typical.DeadSpaceL(sheet.CapacityL(vessel.Id)), 1), "L"), Typical.DeadSpaceSpread, "1.2 L",
         LineReaders.Quantity(Dimension.Volume, "L", 0, Math.Max(1, 0.3 * sheet.CapacityL(vessel.Id)), "1.2 L"), SetUpTrials.DeadSpace(vessel));
 
     private static SetUpQuestion.Line Evaporation(SetUpSheet sheet) => new(
-        "evaporation", "How much boils off in an hour?", "At a rolling boil, lid off. Take it as usual for now, or time a boil of water.",
+        "evaporation", "How much boils off in an hour?", "At a rolling boil, lid off. Take the usual for now, or time a boil of water.",
         LineReaders.Kept(Math.Round(Usual(sheet), 1), "kg/h"), Typical.EvaporationSpread, "4.5 kg/h",
         LineReaders.Quantity(Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h"), SetUpTrials.Boil(sheet));
 

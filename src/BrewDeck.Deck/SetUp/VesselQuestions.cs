@@ -8,7 +8,7 @@ internal static class VesselQuestions
     public static void Ask(SetUpSheet sheet, IReadOnlyCollection<string> names, Notation notation)
     {
         sheet.Ask(new SetUpQuestion.Line(
-            "name", "What is the brewhouse called?", "The name stands on the deck, in the batch list and on its file.", Free(names, notation), "", "Garage 50",
+            "name", "What is the brewhouse called?", "The name shows on the deck, in the batch list and on its file.", Free(names, notation), "", "Garage 50",
             LineReaders.Name(names), UsualIs: default(Phrase)));
         sheet.Ask(new SetUpQuestion.Pick(
             "vessels", "How many vessels does it have?", "A false bottom or basket belongs to the vessel that it hangs in.",

@@ -33,7 +33,7 @@ public static class Exercises
             Seed = 3,
         },
         new(4, "A cold strike",
-            "Notice a mash that is too cold, and bring it back before the enzymes have lost their time.",
+            "Notice a mash that is too cold, and bring it back before the enzymes run out of time.",
             ["A tank that nobody stirs lies in layers.", "The first reading of the mash says it; r mends it.", "The cheapest way is not always more heat."],
             [new Criterion.Done(StepKind.Vorlauf), new Criterion.Met(MishapKind.ColdStrike, 25), new Criterion.MashWithin(2.5)])
         {
@@ -50,7 +50,7 @@ public static class Exercises
             Mishaps = [new(MishapKind.TrippedCircuit, Severity.Plain), new(MishapKind.BoilOver, Severity.Plain)],
         },
         new(6, "A bed that closes",
-            "Get all the wort out of a bed that will not run, without squeezing the pump.",
+            "Get all the wort out of a bed that will not run, without straining the pump.",
             ["Watch the kettle's glass: how fast does it rise?", "Half closed or loosened: the debrief shows what each costs.", "The lauter is over when the glass says so."],
             [new Criterion.Done(StepKind.Pitch), new Criterion.Met(MishapKind.StuckBed, 10), new Criterion.GravityWithin(5), new Criterion.VolumeWithin(4)])
         {

@@ -35,7 +35,7 @@ public static class ExerciseWords
         Criterion.MashWithin mash => notation.Text($"the mash at most {notation.Kelvin(mash.Kelvin)} off its rests on average"),
         Criterion.GravityWithin gravity => notation.Text($"original gravity within {notation.Number(gravity.Points, "0.#")} points of the plan"),
         Criterion.VolumeWithin volume => notation.Text($"within {notation.Volume(volume.Litres)} of the plan into the fermenter"),
-        Criterion.Met met => notation.Text($"{MishapWords.Name(met.Kind, notation)} met within {Durations.Words(60 * met.Minutes, notation)} of showing itself"),
+        Criterion.Met met => notation.Text($"{MishapWords.Name(met.Kind, notation)} answered within {Durations.Words(60 * met.Minutes, notation)} of showing itself"),
         Criterion.SpiltAtMost spilt => notation.Text($"at most {notation.Volume(spilt.Litres)} boiled over"),
         _ => Names.Spaced(criterion.GetType().Name),
     };

@@ -24,7 +24,7 @@ public static class HandsWords
     public static ImmutableArray<string> DayOver(Outlook gave, IReadOnlyList<TakenReading> readings, Notation notation) =>
     [
         notation.Text($"{Read(ReadingKind.Volume, gave.FermenterL.P50, readings, notation)} at {Read(ReadingKind.Gravity, gave.OriginalGravitySg.P50, readings, notation)} in the fermenter, {notation.Number(gave.BitternessIbu.P50, "0")} IBU reckoned."),
-        notation.Text("Leave with q: a new plan, the logbook, the report of this batch."),
+        notation.Text("q leaves for a new plan, the logbook or this batch's report."),
     ];
 
     private static string Read(ReadingKind kind, double reckoned, IReadOnlyList<TakenReading> readings, Notation notation)
@@ -46,7 +46,7 @@ public static class HandsWords
     /// <summary>With the key that tells the deck.</summary>
     /// <param name="brief">False on a page of its own, which scrolls.</param>
     public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation, bool brief = true) =>
-        WeighsBags(step) ? [.. Of(step, plan, notation, brief), notation.Text("Short bag, other alpha acid? Tell it: b.")] : Of(step, plan, notation, brief);
+        WeighsBags(step) ? [.. Of(step, plan, notation, brief), notation.Text("Short bag, other alpha acid? Press b.")] : Of(step, plan, notation, brief);
 
     /// <summary>Paper has no keys.</summary>
     public static ImmutableArray<string> OnPaper(PlanStep step, Plan plan, Notation notation) =>
@@ -67,8 +67,8 @@ public static class HandsWords
         StepKind.HeatSparge when step.Spec.Label.Length > 0 => [HeatOn(step, notation), notation.Text("Lid on: it is near the boil.")],
         StepKind.HeatSparge => [HeatOn(step, notation), notation.Text("It is held there until the sparge.")],
         StepKind.MovePlug => Unplugs(step)
-            ? [notation.Text("Circuit off first, hands and plug dry; then plug over."), notation.Text("On again only when what it heats is covered.")]
-            : [notation.Text("One off before the other is on."), notation.Text("On only when what it heats is covered.")],
+            ? [notation.Text("Circuit off first, hands and plug dry; then move the plug."), notation.Text("On again only when the element is covered.")]
+            : [notation.Text("One off before the other is on."), notation.Text("On only when the element is covered.")],
         _ => null,
     };
 
@@ -144,7 +144,7 @@ public static class HandsWords
             [notation.Text("Sanitise the coil, then hang it in. Cooling water on; stir with something sanitised."), notation.Text($"Water off{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.CoolInFermenter =>
             [notation.Text("Sanitise hoses and pump. Draw it from the bottom, give it back under the surface; lid on."), notation.Text($"Cooling water on. Stop{At(step.TargetC, notation)}; lid shut at once.")],
-        StepKind.Aerate => [notation.Text("Until a thick foam stands, or oxygen for a minute: open the bottle slowly, shut it after.")],
+        StepKind.Aerate => [notation.Text("Until a thick foam stands, or with oxygen for a minute: open the bottle slowly, shut it after.")],
         StepKind.Pitch => [notation.Text($"{Names.Sentence(YeastWords.Of(plan, notation))}."), notation.Text($"At {notation.Target(plan.Totals.PitchC)} or below. Close the fermenter and keep it there.")],
         _ => null,
     };
@@ -172,7 +172,7 @@ public static class HandsWords
     private static ImmutableArray<string> Beside(PlanStep step, Notation notation)
     {
         var others = step.Spec.Charges.RemoveAll(c => c.Kind == ChargeKind.Grist);
-        return others.IsEmpty ? [] : [notation.Text($"With it {Charges.All(others, notation)}.")];
+        return others.IsEmpty ? [] : [notation.Text($"With it: {Charges.All(others, notation)}.")];
     }
 
     // what the title already names is not said twice
@@ -192,7 +192,7 @@ public static class HandsWords
 
     /// <summary>The last rest before the wort is drawn: what has not converted by then stays starch.</summary>
     private static IEnumerable<string> EndsWithIodine(PlanStep step, Plan plan, Notation notation) =>
-        plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec.Kind == StepKind.Rest) ? [] : [notation.Text("Iodine still turns black at its end? Let it rest on.")];
+        plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec.Kind == StepKind.Rest) ? [] : [notation.Text("Iodine still turns black at the end? Let it rest on.")];
 
     /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
     private static string Heats(Brewhouse house, bool sparges, Notation notation) => sparges && house.HotLiquorTank.IsHeated

@@ -40,9 +40,9 @@ public static class HelpText
         "One knuckle is enough: no two keys at once, no key held, small or large letters.",
         "The same key struck twice within a moment counts once. After a step change the big key rests for a moment, so that a late knuckle does not start the next step.",
         "Levels and temperatures in the vessels are reckoned from what you have read and done: a reading puts them right.",
-        "The plan is what the day gives when all goes as meant. The outlook on the deck is what such days usually give, with what hands and instruments usually do to them: it begins a little beside the plan.",
+        "The plan is what the day gives when all goes as meant. The outlook on the deck is what such days usually give, with the usual slips of hands and instruments: it begins a little off plan.",
         "Every act can be taken back; nothing is given up without a typed word.",
-        "What the words of the trade mean stands at the end: the key end goes there.",
+        "The words of the trade are explained at the end: the key end goes there.",
     ];
 
     /// <param name="here">Where the help was asked for: those keys stand first, all of them.</param>

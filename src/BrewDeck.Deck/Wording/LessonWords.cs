@@ -55,7 +55,7 @@ public static class LessonWords
         if (lesson.EnoughData && lesson.Parameter.With is not null && !lesson.Moves)
             lines.Add(Line.Of(Stays(lesson, notation)));
         if (lesson.Parameter.Id == LessonParameters.SpargeStages)
-            lines.Add(Line.Of(notation.Text("How well the sparge rinses: so many perfect rinsings one after another would bring as much. Even and slow brings more."), Tone.Muted));
+            lines.Add(Line.Of(notation.Text("How well the sparge rinses: this many perfect rinses one after another would bring as much. Even and slow brings more."), Tone.Muted));
         if (!lesson.EnoughData)
             lines.Add(Line.Of(TooFew(lesson, notation), Tone.Muted));
         if (lesson.CanBeAccepted && FigureWords.Moved(effect, notation) is { Length: > 0 } moved)
@@ -80,7 +80,7 @@ public static class LessonWords
     }
 
     private static string Stays(Lesson lesson, Notation notation) => lesson.CanBeAccepted
-        ? notation.Text("No reason to change the number. Your days differ less than was thought: accepted, the number stays and the bands of the next plans become narrower.")
+        ? notation.Text("No reason to change the number. Your days differ less than was thought: if you accept, the number stays and the bands of the next plans become narrower.")
         : notation.Text("No reason to change: the band holds it.");
 
     private static string TooFew(Lesson lesson, Notation notation) => lesson.Band.Batches < Lesson.FewestBatches

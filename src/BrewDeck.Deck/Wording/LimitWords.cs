@@ -24,7 +24,7 @@ public static class LimitWords
         "wort_in_fermenter" => notation.Text("Wort in the fermenter"),
         "false_bottom_load" => notation.Text("Pull of the pump on the false bottom"),
         "suction_head" => notation.Text("Suction head left to the pump"),
-        "lift_of_pump" => notation.Text("Way up for the pump"),
+        "lift_of_pump" => notation.Text("Lift for the pump"),
         "fall_by_gravity" => notation.Text("Fall from vessel to vessel"),
         "evaporation" => notation.Text("Evaporation against the kettle's heat"),
         "pitch_temperature" => notation.Text("Wort from the chiller"),

@@ -30,7 +30,7 @@ internal static class MishapDebriefWords
         { AtS: null } => notation.Text("The day did not come to it."),
         { SeenS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}; the day ended before it could be seen."),
         { ActedS: null } => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}; nobody did anything about it."),
-        _ => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}, met {Durations.Short(m.ActedS.Value - m.SeenS.Value)} later."),
+        _ => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}, answered {Durations.Short(m.ActedS.Value - m.SeenS.Value)} later."),
     };
 
     private static string Tried(TriedAnswer tried, Notation notation) =>

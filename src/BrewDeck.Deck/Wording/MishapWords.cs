@@ -58,7 +58,7 @@ public static class MishapWords
         HandAct.RunSlower => notation.Text("Half close the run-off and wait"),
         HandAct.ResetBreaker => notation.Text("Switch the breaker on with the plug wet: it may kill"),
         HandAct.DryAndReset => notation.Text("Breaker off, unplug, dry plug and socket; plug in, breaker on"),
-        HandAct.CoverKettle => notation.Text("Cover most of the kettle, so that the heat left boils it"),
+        HandAct.CoverKettle => notation.Text("Cover most of the kettle, so that the remaining heat boils it"),
         HandAct.PrimePump => notation.Text("Stop the pump, fill its line, start it again"),
         HandAct.CarryByJug => notation.Text("Carry it over by jug"),
         HandAct.TurnDown => notation.Text("Heat down, cold water on the foam; up again when it has fallen"),

@@ -21,7 +21,7 @@ public static class RefusalWords
             .Select(m => Line.Of("  " + MendWords.Of(m, notation)))
             .Prepend(Line.Of(Of(r, notation), Tone.Warning))),
         .. AllAtOnce(refusals).Select(m => Line.Of(notation.Text($"For all of it: {MendWords.Of(m, notation)}"), Tone.Strong)),
-        Line.Of(notation.Text("q goes back to the day's choices (litres, sparge, circuits). How thick the mash is stands in the brewhouse's or the recipe's file."), Tone.Muted),
+        Line.Of(notation.Text("q goes back to the day's choices (litres, sparge, circuits). The brewhouse's or the recipe's file says how thick the mash is."), Tone.Muted),
     ];
 
     /// <summary>The mends that each of several refusals names, as far as the one that needs most of it.</summary>

@@ -58,7 +58,7 @@ public static class WaterWords
         [
             .. salts.IsEmpty ? [] : (string[])[$"{Charges.All(salts, notation)}.", notation.Text("Weigh each; stir until nothing is left to see.")],
             .. acid.IsEmpty ? [] : (string[])[notation.Text($"{Charges.All(acid, notation)}, a little at a time.")],
-            notation.Text("Let chlorine go: stir, leave the lid off while it heats, or use your usual tablet."),
+            notation.Text("Drive off chlorine: stir, leave the lid off while it heats, or use your usual tablet."),
         ];
     }
 

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Plain;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
@@ -82,7 +83,7 @@ internal static class RehearseCommand
         if (deck.Session.State is null)
             deck.Begin(plan, card);
         if (options.Plain && !deck.Clock.HandsOn)
-            place.Output.WriteLine(options.Notation.Text("A stand-in brewer does the work, also while a question stands. Type own hands to do it yourself."));
+            place.Output.WriteLine(PlainSpeech.StandIn(options.Notation));
         var code = DeckCommand.Show(place, deck.Live, options, "rehearse");
         if (deck.Live.PowerLost)
             place.Output.WriteLine("The laptop lost its power, as was dealt; the brew goes on without it. Start brewdeck rehearse again to go on.");

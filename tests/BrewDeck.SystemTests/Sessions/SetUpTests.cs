@@ -27,7 +27,7 @@ public sealed class SetUpTests : IDisposable
         _at.Line("40 cm").Line("70 L");
         Until("How many circuits feed it?");
         _at.Strike(Down).Strike(Enter);
-        Until("How many amps has the breaker of circuit A?");
+        Until("How many amps is the breaker of circuit A?");
         _at.Line("25").Line("16");
         Until("How many watts heat the hot liquor tank?");
         _at.Line("9 kW");

@@ -30,7 +30,7 @@ public sealed class CircuitKeyTests
     public void The_report_says_which_key_tells_that_it_is_over()
     {
         Tripped();
-        Assert.Contains("f tells when it is over", _brewer.Notice, StringComparison.Ordinal);
+        Assert.Contains("f reports when it is over", _brewer.Notice, StringComparison.Ordinal);
 
         _brewer.Keys("f");
         var rows = Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay);
@@ -45,8 +45,8 @@ public sealed class CircuitKeyTests
         var rows = Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay).Options;
 
         Assert.Contains(rows, r => r.Cells is ["Wort has boiled over", "foam or wort over the rim"]);
-        Assert.Contains(rows, r => r.Cells[0].EndsWith("has tripped", StringComparison.Ordinal) && r.Cells[1] == "breaker down, lamp out");
-        Assert.Contains(rows, r => r.Cells[0].EndsWith("does not heat", StringComparison.Ordinal) && r.Cells[1] == "breaker up, lamp lit, no heat");
+        Assert.Contains(rows, r => r.Cells[0].EndsWith("has tripped", StringComparison.Ordinal) && r.Cells[1] == "breaker tripped, lamp out");
+        Assert.Contains(rows, r => r.Cells[0].EndsWith("does not heat", StringComparison.Ordinal) && r.Cells[1] == "breaker on, lamp lit, no heat");
     }
 
     [Fact]

@@ -112,7 +112,7 @@ public class PlainDeskTests
         Line("other reading");
         _heard.Clear();
         Line("remedies");
-        Assert.Contains(_heard, line => line.StartsWith("A question stands", StringComparison.Ordinal) && line.Contains("back leaves it", StringComparison.Ordinal));
+        Assert.Contains(_heard, line => line.StartsWith("A question is open", StringComparison.Ordinal) && line.Contains("back leaves it", StringComparison.Ordinal));
         Line("help");
         Assert.Contains("Which reading?", _heard);
     }
@@ -122,7 +122,7 @@ public class PlainDeskTests
     {
         Begin();
         Line("go on");
-        Assert.Contains("Hands now. Type go on when you begin.", _heard);
+        Assert.Contains("Hands now. Type \"go on\" when you begin.", _heard);
         Assert.Contains("Waiting to start: 0:00.", _heard);
         Assert.DoesNotContain(_heard, line => line.Contains("Space", StringComparison.Ordinal));
         Assert.Contains(_heard, line => line.StartsWith("The cursor is on 1: Quayside 65", StringComparison.Ordinal));
