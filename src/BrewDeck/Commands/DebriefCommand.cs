@@ -26,6 +26,8 @@ internal static class DebriefCommand
         var events = journal.Read(batch);
         if (Debriefing.Of(events) is not { } debrief)
             return place.Say($"batch {batch}: was not rehearsed, or was before rehearsals had debriefs; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
+        if (Workplace.StatusOf(events) is not (RunStatus.Complete or RunStatus.Aborted))
+            return place.Say($"batch {batch}: its day is not over; \"brewdeck rehearse\" goes on with it", ExitCode.Refused);
         if (json)
             place.Output.WriteLine(DebriefJson.Of(batch, debrief));
         else

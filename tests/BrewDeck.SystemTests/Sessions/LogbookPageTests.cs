@@ -92,7 +92,7 @@ public sealed class LogbookPageTests
             Named(KeyName.Down);
             Letters("m");
         }
-        Assert.StartsWith("5 batches", _session.Screen.Notice!.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("At most 5 batches", _session.Screen.Notice!.ToString(), StringComparison.Ordinal);
         Letters("c");
         Assert.Equal(6, List.Columns.Length);
     }
