@@ -61,7 +61,11 @@ public enum ChillerKind
 /// <param name="UaWPerK">Overall heat transfer, W/K.</param>
 /// <param name="WaterLPerMin">Cooling water, L/min.</param>
 /// <param name="WortLPerMin">Wort flow through a counterflow chiller at full throttle, L/min.</param>
-public sealed record Chiller(ChillerKind Kind, double UaWPerK, double WaterLPerMin, double WortLPerMin);
+public sealed record Chiller(ChillerKind Kind, double UaWPerK, double WaterLPerMin, double WortLPerMin)
+{
+    /// <summary>It hangs in the wort: in the kettle, and sanitised in a fermenter.</summary>
+    public bool IsCoil => Kind == ChillerKind.Immersion;
+}
 
 /// <param name="HeadspaceL">Kept free for foam, litres.</param>
 public sealed record Fermenter(string Name, double CapacityL, double HeadspaceL);

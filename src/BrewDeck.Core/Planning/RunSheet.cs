@@ -148,7 +148,7 @@ internal sealed partial class RunSheet
         });
         Settle();
         Stand();
-        var coil = _setting.Brewhouse.Chiller.Kind == ChillerKind.Immersion;
+        var coil = _setting.Brewhouse.Chiller.IsCoil;
         if (coil)
         {
             Add("cool.chill", StepKind.ChillInKettle, UnitProcedure.Cool, s => s with

@@ -15,7 +15,7 @@ public static class BrewhouseWords
         Line.Of(string.Join("; ", brewhouse.Circuits.Select(c => notation.Text($"Circuit {c.Id}: {notation.Number(c.Volts, "0")} V, {notation.Number(c.Amps, "0.#")} A")))),
         .. brewhouse.Circuits.Length < 2 ? [] : new[] { Line.Of(notation.Text("Fewer circuits only today? The day's choices ask for that."), Tone.Muted) },
         Line.Of($"{Names.Sentence(notation.Name(brewhouse.Fermenter.Name))}: {notation.Volume(brewhouse.Fermenter.CapacityL)}"),
-        Line.Of(notation.Text($"Chiller: {(brewhouse.Chiller.Kind == ChillerKind.Immersion ? notation.Text("coil in the kettle") : notation.Text("counterflow"))}")),
+        Line.Of(notation.Text($"Chiller: {(brewhouse.Chiller.IsCoil ? notation.Text("coil in the kettle") : notation.Text("counterflow"))}")),
     ];
 
     private static string Heat(Vessel vessel, Notation notation) => vessel.Burner?.Medium switch

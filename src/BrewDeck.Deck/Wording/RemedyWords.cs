@@ -36,7 +36,7 @@ public static class RemedyWords
         RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Add it now, but {notation.Grams(remedy.Amount)}"),
         RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {Hops(remedy, notation)}"),
         RemedyKind.SetChiller => notation.Text($"Set the chiller to {notation.Temp(remedy.Amount)} for the rest"),
-        RemedyKind.ChillFermenter => Coil(brewhouse)
+        RemedyKind.ChillFermenter => brewhouse.Chiller.IsCoil
             ? notation.Text($"Hang the sanitised coil into the fermenter, down to {notation.Temp(remedy.Amount)}")
             : notation.Text($"Pump the wort through the chiller once more, down to {notation.Temp(remedy.Amount)}"),
         RemedyKind.WaitForRoom => notation.Text($"Wait with the yeast until the room has brought it to {notation.Temp(remedy.Amount)}"),
@@ -62,8 +62,6 @@ public static class RemedyWords
         RemedyKind.LeaveIt => notation.Text("Leave it"),
         _ => Names.Sentence(Names.Spaced(kind.ToString())),
     };
-
-    private static bool Coil(Brewhouse brewhouse) => brewhouse.Chiller.Kind == ChillerKind.Immersion;
 
     /// <summary>"12 min more, 3.0 L", "8 min less", "takes no time"; of leaving it nothing.</summary>
     public static string Cost(Remedy remedy, Notation notation)

@@ -102,7 +102,7 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
 
     private void Chiller(TomlText toml, Chiller chiller)
     {
-        toml.Put("kind", chiller.Kind == ChillerKind.Immersion ? "immersion" : "counterflow");
+        toml.Put("kind", chiller.IsCoil ? "immersion" : "counterflow");
         toml.Put("heat_transfer", chiller.UaWPerK, Note("chiller", "heat_transfer"));
         toml.Put("water_flow", chiller.WaterLPerMin, Note("chiller", "water_flow"));
         toml.Put("wort_flow", chiller.WortLPerMin, Note("chiller", "wort_flow"));

@@ -13,7 +13,7 @@ internal static class ChillerFlow
     public static (double LPerMin, double OutC) For(PlantSetting setting, in VesselState wort, double targetC)
     {
         var chiller = setting.Brewhouse.Chiller;
-        if (chiller.Kind == ChillerKind.Immersion)
+        if (chiller.IsCoil)
             return (chiller.WortLPerMin, wort.TempC);
         var fullC = OutC(setting, wort, chiller.WortLPerMin);
         if (fullC <= targetC)

@@ -33,7 +33,7 @@ internal static class FermenterCooling
     {
         var chiller = setting.Brewhouse.Chiller;
         var water = chiller.WaterLPerMin / 60 * Water.SpecificHeatJPerKgK(20);
-        if (chiller.Kind == ChillerKind.Immersion)
+        if (chiller.IsCoil)
             return water * (1 - Math.Exp(-chiller.UaWPerK / water));
         var wort = chiller.WortLPerMin / 60 * SugarSolution.DensityKgPerM3(v.Plato, 20) / 1000 * SugarSolution.SpecificHeatJPerKgK(v.Plato, 20);
         return wort * (1 - Physics.Chiller.CounterflowOutletC(wort, 1, water, 0, chiller.UaWPerK));

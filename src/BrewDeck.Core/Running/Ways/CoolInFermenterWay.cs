@@ -52,7 +52,7 @@ internal sealed class ChillFermenterWay() : CoolInFermenterWay(RemedyKind.ChillF
     {
         var house = weigh.Plan.Brewhouse;
         return off.By > 0 && weigh.Plan.Recipe.Yeast.PitchC >= weigh.Live.Setting.SourceWaterC + AboveSourceK
-            && (house.Chiller.Kind == ChillerKind.Immersion || !house.Pumps.IsEmpty)
+            && (house.Chiller.IsCoil || !house.Pumps.IsEmpty)
             && Cleans(weigh).All(s => s.Status == RunStatus.Idle);
     }
 
