@@ -23,9 +23,12 @@ public static class OutlookItems
 
     private static OutlookItem Item(string label, Figure figure, Func<double, string> write, Tone tone, Notation notation)
     {
-        var band = figure is { P10: { } low, P90: { } high } ? $"{write(low)} .. {write(high)}" : "";
+        var band = figure is { P10: { } low, P90: { } high } ? Band(write(low), write(high)) : "";
         return new OutlookItem(tone == Tone.Warning ? label + notation.Text(" off plan") : label, write(figure.P50), band, tone);
     }
+
+    /// <summary>"39.4 .. 40.0 L": the unit once; nothing where both read alike, for then it is known.</summary>
+    private static string Band(string low, string high) => low == high ? "" : $"{low.Split(' ')[0]} .. {high}";
 
     private static Tone Off(Figure figure, double planned, double bound) =>
         Math.Abs(figure.P50 - planned) > bound ? Tone.Warning : Tone.Normal;
