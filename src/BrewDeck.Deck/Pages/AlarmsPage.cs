@@ -45,22 +45,24 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
     protected override Screen Compose(DateTimeOffset now)
     {
         var moment = day.Moment(now, Shell.Notation);
-        ImmutableArray<Row> rows = [.. Standing(moment), .. Limits(moment), .. History(moment)];
-        _rows = rows.Length;
+        ImmutableArray<(Row Row, string Whole)> lines = [.. Standing(moment), .. Limits(moment), .. History(moment)];
+        _rows = lines.Length;
         Select(Selected);
         return new ListScreen(
             Shell.Notation.Text("Alarms"),
             Shell.Notation.Clock(day.Ms(now)),
             [new Column(Shell.Notation.Text("since"), 5), new Column("", 9), new Column(Shell.Notation.Text("alarm"), 0)],
-            rows,
+            [.. lines.Select(l => l.Row)],
             Selected,
-            [Line.Of(Selected < day.State.Alarms.Length ? Words(now).Whole(day.State.Alarms[Selected].Alarm) : rows[Selected].Cells[^1], Tone.Muted)],
+            [Line.Of(lines[Selected].Whole, Tone.Muted)],
             KeyMap.Hints(Context, Shell.Notation));
     }
 
-    private static IEnumerable<Row> Standing(DeckMoment moment) => moment.State.Alarms.IsEmpty
-        ? [new Row(["", "", moment.Notation.Text("No alarm stands.")], Tone.Muted)]
-        : moment.State.Alarms.Select(a => Standing(a, moment));
+    private static IEnumerable<(Row Row, string Whole)> Standing(DeckMoment moment) => moment.State.Alarms.IsEmpty
+        ? [Told(new Row(["", "", moment.Notation.Text("No alarm stands.")], Tone.Muted))]
+        : moment.State.Alarms.Select(a => (Standing(a, moment), AlarmLines.Words(moment).Whole(a.Alarm)));
+
+    private static (Row Row, string Whole) Told(Row row) => (row, row.Cells[^1]);
 
     private AlarmWords Words(DateTimeOffset now) => AlarmLines.Words(day.Moment(now, Shell.Notation));
 
@@ -76,17 +78,19 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
     };
 
     /// <summary>What the rest of the day is held against, the nearest first.</summary>
-    private static IEnumerable<Row> Limits(DeckMoment moment) =>
+    private static IEnumerable<(Row Row, string Whole)> Limits(DeckMoment moment) =>
         from limit in LiveLimits.Of(moment.State, moment.Forecast)
         orderby limit.Bound > 0 ? limit.Margin / limit.Bound : double.MaxValue
-        // what is left stands first: at 80 columns the end of the line is cut
-        select new Row(["", LimitWords.Margin(limit, moment.Notation), LimitWords.AfterMargin(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning);
+        // at 80 columns there is no room for what is held against what
+        select (
+            new Row(["", LimitWords.Margin(limit, moment.Notation), LimitWords.AfterMargin(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning),
+            LimitWords.Of(limit, moment.Notation));
 
-    private static IEnumerable<Row> History(DeckMoment moment)
+    private static IEnumerable<(Row Row, string Whole)> History(DeckMoment moment)
     {
         var words = new EventWords(moment.Plan.Brewhouse, moment.Notation, moment.Title);
         return moment.Events.Where(EventWords.IsOfAlarms).Reverse()
-            .Select(e => new Row([moment.Notation.Clock(e.AtMs), moment.Notation.Text("log"), words.Of(e, moment.Events)], Tone.Muted))
-            .DefaultIfEmpty(new Row(["", moment.Notation.Text("log"), moment.Notation.Text("No alarm today so far.")], Tone.Muted));
+            .Select(e => Told(new Row([moment.Notation.Clock(e.AtMs), moment.Notation.Text("log"), words.Of(e, moment.Events)], Tone.Muted)))
+            .DefaultIfEmpty(Told(new Row(["", moment.Notation.Text("log"), moment.Notation.Text("No alarm today so far.")], Tone.Muted)));
     }
 }

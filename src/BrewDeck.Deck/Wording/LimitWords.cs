@@ -41,19 +41,17 @@ public static class LimitWords
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>
-    public static string Of(Limit limit, Notation notation) => $"{Bounded(limit, notation)}: {Margin(limit, notation)} {Side(limit, notation)}";
+    public static string Of(Limit limit, Notation notation) =>
+        $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}: {Margin(limit, notation)} {Side(limit, notation)}";
 
     /// <summary>"27.6 L": to spare or beyond.</summary>
     public static string Margin(Limit limit, Notation notation) =>
         Difference(Math.Abs(limit.Margin), limit.Unit, notation, Math.Max(limit.Value, limit.Bound));
 
-    /// <summary>"to spare: Mash in the tun 33.4 L, at most 61.0 L".</summary>
-    public static string AfterMargin(Limit limit, Notation notation) => $"{Side(limit, notation)}: {Bounded(limit, notation)}";
+    /// <summary>"to spare: Mash in the tun".</summary>
+    public static string AfterMargin(Limit limit, Notation notation) => $"{Side(limit, notation)}: {Name(limit.Name, notation)}";
 
     private static string Side(Limit limit, Notation notation) => limit.Ok ? notation.Text("to spare") : notation.Text("beyond");
-
-    private static string Bounded(Limit limit, Notation notation) =>
-        $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}";
 
     /// <summary>The same on paper, where there is room for what a number of the pump means.</summary>
     public static string OnPlan(Limit limit, Plan plan, Notation notation) => limit.Name switch
