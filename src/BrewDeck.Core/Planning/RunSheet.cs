@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Core.Planning;

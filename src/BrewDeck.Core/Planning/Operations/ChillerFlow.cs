@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;

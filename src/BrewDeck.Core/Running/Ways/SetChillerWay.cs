@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ways;
