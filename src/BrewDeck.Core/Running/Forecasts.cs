@@ -7,13 +7,17 @@ namespace BrewDeck.Core.Running;
 /// <summary>The rest of the day from a state and a moment: the model that drew the plan, folded over what is left.</summary>
 public static class Forecasts
 {
+    private static readonly Remembered<LivePlant, Forecast> _known = new();
+
     /// <param name="nowMs">Unix ms.</param>
-    public static Forecast At(RunState state, long nowMs)
+    public static Forecast At(RunState state, long nowMs) => state is { Live: { } live, Plan: not null }
+        ? _known.Of(live, new Asked(nowMs, state.Status, state.Steps, state.Readings.Length), () => Reckoned(state, live, nowMs))
+        : throw new InvalidOperationException("the batch has not been opened");
+
+    private static Forecast Reckoned(RunState state, LivePlant from, long nowMs)
     {
-        if (state.Live is null || state.Plan is null)
-            throw new InvalidOperationException("the batch has not been opened");
         var now = state.SecondsAt(nowMs);
-        var live = state.DayStartMs is null ? state.Live : state.Live.CutAt(now);
+        var live = state.DayStartMs is null ? from : from.CutAt(now);
         // a remedy is for now: it does not wait until what runs in its vessel is over
         var atOnce = state.Steps.Where(s => StepOrder.CutsIn(s.Spec) && StepOrder.CanStart(state, s)).ToList();
         var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Except(atOnce);
@@ -103,4 +107,7 @@ public static class Forecasts
         rest.LastOrDefault(s => wanted(s.Spec)) is { } step ? step.After.Vessels[vessel] : null;
 
     private static double Sg(in VesselState v) => SugarSolution.SgFromPlato(v.Plato);
+
+    /// <summary>All that a forecast goes by besides the plant. Of readings their number will do: another reading makes another plant.</summary>
+    private sealed record Asked(long NowMs, RunStatus Status, ImmutableArray<RunStep> Steps, int Readings);
 }

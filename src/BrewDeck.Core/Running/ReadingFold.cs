@@ -7,24 +7,30 @@ namespace BrewDeck.Core.Running;
 /// <summary>What a reading does: the model's plant is moved to it, and what it teaches about the brewhouse is kept for the rest of the day.</summary>
 internal static class ReadingFold
 {
-    public static RunState Taken(RunState state, ReadingTaken e, int seq) => state.Live!.Learns ? Learned(state, e, seq) : Written(state, e, seq, e.Expected ?? double.NaN);
+    private static readonly Remembered<RunState, Lesson> _known = new();
+
+    public static RunState Taken(RunState state, ReadingTaken e, int seq)
+    {
+        if (!state.Live!.Learns)
+            return Written(state, e, seq, e.Expected ?? double.NaN);
+        // whoever decides on a reading has folded it to tell what it moves
+        var lesson = _known.Of(state, new Asked(e.AtMs, e.Reading), () => Learned(state, e.Reading, state.SecondsAt(e.AtMs)));
+        return Written(lesson.Told, e, seq, e.Expected ?? lesson.Expected(state, e.Reading, state.SecondsAt(e.AtMs)));
+    }
 
     private static RunState Written(RunState state, ReadingTaken e, int seq, double expected) =>
         state with { Readings = state.Readings.Add(new(seq, e.AtMs, StepAt(state, e.Reading.Vessel), e.Reading, expected, e.Moved)) };
 
-    private static RunState Learned(RunState state, ReadingTaken e, int seq)
+    private static Lesson Learned(RunState state, Reading reading, double now)
     {
-        var now = state.SecondsAt(e.AtMs);
         var cut = state.Live!.CutAt(now);
-        var live = e.Reading.StillRuns == true ? cut : DayLearning.AtEndOfRunOff(state, cut, e.Reading, now);
-        var flow = Runoff.Learned(state.Live!, live, e.Reading, now);
-        var takes = flow is null && DayLearning.Takes(live, e.Reading) && !DayLearning.IsBelowNothing(state, live, e.Reading, now);
-        var expected = e.Expected
-            ?? (takes ? DayLearning.Predicted(state, live, e.Reading, now) : Expectations.Of(live.Setting, live.Plant, e.Reading.Kind, e.Reading.Vessel));
+        var live = reading.StillRuns == true ? cut : DayLearning.AtEndOfRunOff(state, cut, reading, now);
+        var flow = Runoff.Learned(state.Live!, live, reading, now);
+        var takes = flow is null && DayLearning.Takes(live, reading) && !DayLearning.IsBelowNothing(state, live, reading, now);
         var after = flow
-            ?? (takes ? Felt(DayLearning.From(state, live, e.Reading, now), e.Reading) : null)
-            ?? Applied(live with { Setting = SlowHeat.Learned(state, live, e.Reading, now) }, e.Reading, Boiling(state));
-        return Filling.Told(Written(state, e, seq, expected) with { Live = after }, live, e.Reading);
+            ?? (takes ? Felt(DayLearning.From(state, live, reading, now), reading) : null)
+            ?? Applied(live with { Setting = SlowHeat.Learned(state, live, reading, now) }, reading, Boiling(state));
+        return new(live, takes, Filling.Told(state with { Live = after }, live, reading));
     }
 
     /// <summary>A temperature teaches the bands, and is believed besides: of chilled wort, held by a hand on a valve, a thermometer knows more than the model.</summary>
@@ -66,6 +72,18 @@ internal static class ReadingFold
         (ReadingKind.Temperature, "room") => setting with { AmbientC = reading.Value },
         _ => setting,
     };
+
+    private sealed record Asked(long AtMs, Reading Reading);
+
+    /// <param name="Live">Before the reading, cut at it.</param>
+    /// <param name="Takes">It tells something about the sources.</param>
+    /// <param name="Told">The state with what it taught, the reading itself not yet written.</param>
+    private sealed record Lesson(LivePlant Live, bool Takes, RunState Told)
+    {
+        public double Expected(RunState state, Reading reading, double now) => Takes
+            ? DayLearning.Predicted(state, Live, reading, now)
+            : Expectations.Of(Live.Setting, Live.Plant, reading.Kind, reading.Vessel);
+    }
 }
 
 /// <summary>A vessel as a reading says it is.</summary>

@@ -6,14 +6,17 @@ namespace BrewDeck.Core.Running;
 /// <summary>The ways back to plan that the state of the day calls for.</summary>
 public static class Remedies
 {
+    private static readonly Remembered<RunState, Remedy[]> _known = new();
+
     /// <summary>
     /// Best first for what the brewer said matters most; leaving it is last, but where the wort alone is off it stands where its outcome puts it.
     /// Empty when nothing is off.
     /// </summary>
-    public static ImmutableArray<Remedy> For(RunState state, long nowMs)
+    public static ImmutableArray<Remedy> For(RunState state, long nowMs) =>
+        state.Plan is null || state.Status != RunStatus.Running || !Off.MayBe(state) ? [] : [.. _known.Of(state, nowMs, () => Weighed(state, nowMs))];
+
+    private static Remedy[] Weighed(RunState state, long nowMs)
     {
-        if (state.Plan is null || state.Status != RunStatus.Running || !Off.MayBe(state))
-            return [];
         var weigh = new Weigh(state, Forecasts.At(state, nowMs), nowMs);
         foreach (var off in Off.In(weigh))
         {

@@ -32,9 +32,11 @@ internal static class RecalculationSpeed
         {
             if (events[i] is not ReadingTaken reading)
                 continue;
-            var before = RunFold.Of([.. events.Take(i)]);
+            var state = RunFold.Of([.. events.Take(i)]);
             for (var again = 0; again < Repeats; again++)
             {
+                // a copy each time: of the same state it is remembered what was reckoned
+                var before = state with { Live = state.Live! with { } };
                 var start = Stopwatch.GetTimestamp();
                 var after = RunFold.Then(before, reading);
                 var taken = Stopwatch.GetTimestamp();

@@ -32,6 +32,24 @@ public class ReadingTests
         Assert.Equal(45, _day.Vessel("tun").TempC, 1);
     }
 
+    /// <summary>To tell what a reading moves it is folded; when it happens, the plant is that one, and the forecast drawn for it.</summary>
+    [Fact]
+    public void What_was_decided_on_is_not_reckoned_again()
+    {
+        _day.RunUntil("mash.rest-1");
+        var (state, now) = (_day.State, _day.NowMs);
+        var taken = Assert.IsType<Decision.Accepted>(RunDesk.Decide(state, new RunCommand.Take(new Reading(ReadingKind.Gravity, "tun", 1.06, "1.060"), Confirmed: true), now)).Events[0];
+        var what = Assert.IsType<ReadingTaken>(taken);
+        var (untold, told) = (RunFold.Then(state, what with { Moved = [], Expected = null }), RunFold.Then(state, what));
+        Assert.Same(untold.Live, told.Live);
+        Assert.Same(Forecasts.At(untold, now), Forecasts.At(told, now));
+        Assert.NotSame(Forecasts.At(told, now), Forecasts.At(told, now + 1000));
+        Assert.NotSame(Forecasts.At(told, now), Forecasts.At(state, now));
+        var other = RunFold.Then(state, what with { Reading = what.Reading with { Value = 1.061 } });
+        Assert.NotSame(told.Live, other.Live);
+        Assert.Equal(untold.Readings[^1].Expected, told.Readings[^1].Expected);
+    }
+
     /// <summary>Weigh-in and heat-up go on at once: a reading belongs to what goes on in its vessel.</summary>
     [Fact]
     public void A_reading_is_booked_under_the_step_of_its_vessel()
