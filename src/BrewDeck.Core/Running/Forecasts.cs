@@ -21,11 +21,18 @@ public static class Forecasts
         // a remedy is for now: it does not wait until what runs in its vessel is over
         var atOnce = state.Steps.Where(s => StepOrder.CutsIn(s.Spec) && StepOrder.CanStart(state, s)).ToList();
         var waiting = state.Steps.Where(s => s.Status == RunStatus.Idle).Except(atOnce);
-        var rest = DayFold.Over(live.Setting, atOnce.Select(s => s.Spec), Free(live.Plant, now), now);
-        rest = rest.AddRange(Running(state, live, After(rest, live, now), now));
-        var switches = HeatSwitch.Ahead(state, live.Setting, live.Plant, rest, now);
-        rest = rest.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(rest, live, now), now));
-        return new(live.Plant, rest, () => OutlookOf(state, live, rest, nowMs), HandsNeededS(state, rest, switches, now)) { Switches = switches };
+        var going = DayFold.Over(live.Setting, atOnce.Select(s => s.Spec), Free(live.Plant, now), now);
+        going = going.AddRange(Running(state, live, After(going, live, now), now));
+        var switches = HeatSwitch.Ahead(state, live.Setting, live.Plant, going, now);
+        return new(
+            live.Plant,
+            going,
+            () => going.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(going, live, now), now)),
+            rest => OutlookOf(state, live, rest, nowMs),
+            rest => HandsNeededS(state, rest, switches, now))
+        {
+            Switches = switches,
+        };
     }
 
     private static PlantState After(ImmutableArray<PlanStep> steps, LivePlant live, double now) =>

@@ -19,19 +19,44 @@ public sealed record Outlook(
     Figure FinishMs);
 
 /// <summary>The rest of the day from now on, by the same model that drew the plan.</summary>
+/// <remarks>
+/// Each part is reckoned when somebody looks. Measured: bands are half of what a forecast costs, most of a day only the rest is wanted, and to see
+/// whether a running step is over not even that.
+/// </remarks>
 public sealed record Forecast
 {
+    private readonly Lazy<ImmutableArray<PlanStep>> _rest;
     private readonly Lazy<Outlook> _outlook;
+    private readonly Lazy<double?> _handsNeededS;
 
-    /// <param name="outlook">Asked once, when somebody looks. Measured: its bands are half of what a forecast costs, and most of a day only the rest is wanted.</param>
-    public Forecast(PlantState now, ImmutableArray<PlanStep> rest, Func<Outlook> outlook, double? handsNeededS) =>
-        (Now, Rest, _outlook, HandsNeededS) = (now, rest, new(outlook), handsNeededS);
+    public Forecast(PlantState now, ImmutableArray<PlanStep> rest, Func<Outlook> outlook, double? handsNeededS)
+        : this(now, rest, () => rest, _ => outlook(), _ => handsNeededS)
+    {
+    }
+
+    /// <param name="rest">What is going on and what waits.</param>
+    /// <param name="outlook">Of the rest.</param>
+    /// <param name="handsNeededS">Of the rest.</param>
+    internal Forecast(
+        PlantState now, ImmutableArray<PlanStep> going, Func<ImmutableArray<PlanStep>> rest, Func<ImmutableArray<PlanStep>, Outlook> outlook,
+        Func<ImmutableArray<PlanStep>, double?> handsNeededS)
+    {
+        (Now, Going, _rest) = (now, going, new(rest));
+        (_outlook, _handsNeededS) = (new(() => outlook(Rest)), new(() => handsNeededS(Rest)));
+    }
 
     /// <summary>The plant at this moment as the model has it after the readings.</summary>
     public PlantState Now { get; init; }
 
+    /// <summary>The first of <see cref="Rest"/>: what cuts in, runs or is on hold, each from now on.</summary>
+    public ImmutableArray<PlanStep> Going { get; }
+
     /// <summary>Running steps cut at now, then the waiting ones, with start and length in seconds since the start of the day.</summary>
-    public ImmutableArray<PlanStep> Rest { get; init; }
+    public ImmutableArray<PlanStep> Rest
+    {
+        get => _rest.Value;
+        init => _rest = new(() => value);
+    }
 
     /// <summary>What it will give.</summary>
     public Outlook Outlook
@@ -44,5 +69,5 @@ public sealed record Forecast
     public ImmutableArray<HeatSwitch> Switches { get; init; } = [];
 
     /// <summary>When the hands are needed next, seconds since the start of the day; null: no more.</summary>
-    public double? HandsNeededS { get; init; }
+    public double? HandsNeededS => _handsNeededS.Value;
 }

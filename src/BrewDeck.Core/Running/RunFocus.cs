@@ -92,13 +92,11 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
 
     private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs)
     {
-        foreach (var step in forecast.Rest)
-        {
-            if (step.StartS <= now + EarlyS && state.Step(step.Spec.Id) is { Status: RunStatus.Idle } idle
-                && StepOrder.CanStart(state, idle) && StepOrder.EndedByStarting(state, idle) is null)
-                return new(FocusAct.Start, idle.Spec.Id, state.MsAt(step.StartS, nowMs));
-        }
-        return null;
+        // mostly none is free, and when it would begin need not be reckoned
+        var free = StepOrder.Free(state).Select(s => s.Spec.Id).ToHashSet();
+        return free.Count > 0 && forecast.Rest.FirstOrDefault(s => s.StartS <= now + EarlyS && free.Contains(s.Spec.Id)) is { } step
+            ? new(FocusAct.Start, step.Spec.Id, state.MsAt(step.StartS, nowMs))
+            : null;
     }
 
     /// <summary>The step at the brewer's hand rather than one in the background; of several the one that ends first.</summary>
@@ -120,5 +118,5 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     }
 
     private static IEnumerable<PlanStep> Running(RunState state, Forecast forecast) =>
-        forecast.Rest.Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running);
+        forecast.Going.Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running);
 }

@@ -200,7 +200,7 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
 
     private static ImmutableArray<ExpectedReading> ExpectedOf(Forecast forecast, string stepId)
     {
-        foreach (var step in forecast.Rest)
+        foreach (var step in forecast.Going)
         {
             if (step.Spec.Id == stepId)
                 return step.Expected;

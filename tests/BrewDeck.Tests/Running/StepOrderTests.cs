@@ -55,4 +55,15 @@ public class StepOrderTests
         _day.Accepted(new RunCommand.Abort("enough"));
         Assert.False(CanStart("liquor.fill"));
     }
+
+    [Fact]
+    public void Free_is_all_day_what_can_start_without_ending_another()
+    {
+        while (_day.State.Status is not RunStatus.Complete)
+        {
+            var asked = _day.State.Steps.Where(s => StepOrder.CanStart(_day.State, s) && StepOrder.EndedByStarting(_day.State, s) is null);
+            Assert.Equal(asked.Select(s => s.Spec.Id), StepOrder.Free(_day.State).Select(s => s.Spec.Id));
+            _day.GoOn();
+        }
+    }
 }
