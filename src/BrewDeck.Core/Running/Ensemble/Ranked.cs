@@ -54,7 +54,7 @@ internal static class Ranked
         Vector128<float> low = Vector128.Create(values[0]), high = low;
         var whole = MemoryMarshal.Cast<float, Vector128<float>>(values);
         foreach (var v in whole)
-            (low, high) = (Vector128.Min(low, v), Vector128.Max(high, v));
+            (low, high) = (Vector128.MinNative(low, v), Vector128.MaxNative(high, v));
         var (lowest, highest) = (values[0], values[0]);
         for (var i = 0; i < Vector128<float>.Count; i++)
             (lowest, highest) = (Math.Min(lowest, low[i]), Math.Max(highest, high[i]));
