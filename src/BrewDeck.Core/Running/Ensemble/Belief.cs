@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 
@@ -18,7 +19,7 @@ internal sealed class Belief
     private readonly Plan _plan;
     private readonly long _seed;
     private readonly Members? _moved;
-    private StepBands? _bands;
+    private readonly ConcurrentDictionary<Row, Band> _bands = new(ReferenceEqualityComparer.Instance);
     private bool[]? _endsDry;
 
     private Belief(Plan plan, long seed, Members? moved) => (_plan, _seed, _moved) = (plan, seed, moved);
@@ -76,12 +77,10 @@ internal sealed class Belief
     public double Moved(Row quantity, Belief from) => At(quantity, Mean) - At(quantity, from.Mean);
 
     /// <summary>How the figures of the day spread around what the mean member gives, while a step is the last one begun.</summary>
-    public Bands Bands(string stepId)
-    {
-        if (_bands is not { } known || known.StepId != stepId)
-            _bands = known = new(stepId, Ensemble.Bands.Of(this, stepId));
-        return known.Bands;
-    }
+    public Bands Bands(string stepId) => Ensemble.Bands.Of(this, stepId);
+
+    /// <summary>How a figure of the day spreads; found once, whatever step begins meanwhile.</summary>
+    public Band Band(Row figure) => _bands.GetOrAdd(figure, row => Ensemble.Band.Of(this, row));
 
     /// <summary>A quantity for every member, against the mean member.</summary>
     public void Away(Row row, Span<float> into)
@@ -111,6 +110,4 @@ internal sealed class Belief
 
     private double At(Row row, double[] z) =>
         Response.Kept.Dry.At(z) < Response.Kept.AtMark.At(z) ? row.Dry.At(z) : row.AtMark.At(z);
-
-    private sealed record StepBands(string StepId, Bands Bands);
 }
