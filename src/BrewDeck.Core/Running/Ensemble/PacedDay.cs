@@ -26,11 +26,11 @@ internal sealed class PacedDay
         _endS = _plannedS = _steps.Select(s => s.EndS).DefaultIfEmpty().Max();
     }
 
-    private PacedDay(PacedDay other)
+    private PacedDay(PacedDay other, int steps)
+        : this(other._plan, other._followed)
     {
-        (_plan, _followed, _begun) = (other._plan, other._followed, other._begun);
-        (_steps, _ends) = ([.. other._steps], new(other._ends));
-        (_state, _endS, _plannedS) = (other._state, other._endS, other._plannedS);
+        for (var i = 0; i < steps; i++)
+            Done(other._steps[i], other._ends[other._steps[i].Spec.Id]);
     }
 
     /// <summary>The steps done so far, and what each leaves.</summary>
@@ -39,8 +39,8 @@ internal sealed class PacedDay
     /// <summary>How much later than planned they end, s.</summary>
     public double LateS => _endS - _plannedS;
 
-    /// <summary>The same day so far, to go on in another way.</summary>
-    public PacedDay Copy() => new(this);
+    /// <summary>The same day, from its beginning, after so many steps: to go on in another way.</summary>
+    public PacedDay After(int steps) => new(this, steps);
 
     /// <summary>Does the next steps of the plan.</summary>
     /// <param name="specs">As they really go.</param>
@@ -62,10 +62,16 @@ internal sealed class PacedDay
         var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : Pace.BeforeS(spec));
         var outcome = PlantModel.After(setting, spec, _state, start);
         var lateS = boils ? 0 : Pace.AfterS(step) + (_followed[at] ? UsualPace.MeanNoticeS : 0);
-        _state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
-        _ends[spec.Id] = outcome.EndS + lateS;
-        _steps.Add(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = _state });
-        (_endS, _plannedS) = (Math.Max(_endS, outcome.EndS + lateS), Math.Max(_plannedS, step.EndS));
+        var state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
+        Done(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = state }, outcome.EndS + lateS);
+    }
+
+    private void Done(PlanStep step, double endS)
+    {
+        (_endS, _plannedS) = (Math.Max(_endS, endS), Math.Max(_plannedS, _plan.Steps[_steps.Count].EndS));
+        _state = step.After;
+        _ends[step.Spec.Id] = endS;
+        _steps.Add(step);
     }
 
     /// <summary>A boil goes on until its end has been noticed.</summary>

@@ -21,6 +21,7 @@ internal sealed class Response
     private readonly ImmutableArray<PlanStep>[] _dry;
     private readonly double[] _most;
     private readonly ImmutableArray<bool> _followed;
+    private readonly StepSpec[] _specs;
     private readonly PacedDay?[] _paced;
     private readonly int _lastRunOff;
 
@@ -33,12 +34,13 @@ internal sealed class Response
         _lastRunOff = LastRunOff(plan);
         _followed = Pace.Followed(plan, Setting);
         (_atMark, _dry) = (new ImmutableArray<PlanStep>[1 + 2 * Sources.Length], new ImmutableArray<PlanStep>[1 + 2 * Sources.Length]);
-        Fold(0, null, 0);
-        for (var j = 0; j < Sources.Length; j++)
-        {
-            Fold(1 + 2 * j, Sources[j], Sources[j].Sd);
-            Fold(2 + 2 * j, Sources[j], -Sources[j].Sd);
-        }
+        _specs = [.. plan.Steps.Select(s => s.Spec)];
+        var begins = new PacedDay(plan, _followed);
+        var stated = Fold(0, Setting, _specs, (begins, begins), 0);
+        // the first frame of an open day waits for this: the ups on one processor, the downs on another
+        var downs = Task.Run(() => Fold(-1, stated));
+        Fold(1, stated);
+        downs.GetAwaiter().GetResult();
         _paced = new PacedDay?[plan.Steps.Length];
         Kept = Row(RunOffL);
         Figures = new(this);
@@ -88,21 +90,45 @@ internal sealed class Response
         return last;
     }
 
-    private void Fold(int at, Source? source, double off)
+    private void Fold(int sign, (PacedDay AtMark, PacedDay Dry) stated)
     {
-        var setting = source?.OnPlant?.Invoke(Setting, off) ?? Setting;
-        var specs = Plan.Steps.Select(s => source?.OnStep?.Invoke(s.Spec, off) ?? s.Spec).ToArray();
-        var day = new PacedDay(Plan, _followed);
-        if (_lastRunOff < 0)
+        for (var j = 0; j < Sources.Length; j++)
+            Fold((sign > 0 ? 1 : 2) + 2 * j, Sources[j], sign * Sources[j].Sd, stated);
+    }
+
+    private void Fold(int at, Source source, double off, (PacedDay AtMark, PacedDay Dry) stated)
+    {
+        var setting = source.OnPlant?.Invoke(Setting, off) ?? Setting;
+        var specs = source.OnStep is { } on ? [.. _specs.Select(s => on(s, off))] : _specs;
+        // up to the first step that feels it the day is the stated one
+        bool Feels(int i) => (source.OnPlant is not null && _specs[i].Unit >= source.From) || !ReferenceEquals(specs[i], _specs[i]);
+        var same = 0;
+        while (same < specs.Length && !Feels(same))
+            same++;
+        Fold(at, setting, specs, stated, same);
+    }
+
+    /// <param name="like">Whose first steps are the same.</param>
+    /// <param name="same">How many.</param>
+    private (PacedDay AtMark, PacedDay Dry) Fold(int at, PlantSetting setting, StepSpec[] specs, (PacedDay AtMark, PacedDay Dry) like, int same)
+    {
+        var (atMark, dry) = like;
+        if (same > _lastRunOff)
         {
-            _atMark[at] = _dry[at] = day.Go(specs, setting).Steps;
-            return;
+            var alike = ReferenceEquals(atMark, dry);
+            atMark = atMark.After(same).Go(specs.Skip(same), setting);
+            dry = alike ? atMark : dry.After(same).Go(specs.Skip(same), setting);
         }
-        var (runOff, rest) = (specs[_lastRunOff], specs.Skip(_lastRunOff + 1));
-        var wet = setting with { Habits = setting.Habits with { AbsorptionLPerKg = NeverDryLPerKg } };
-        var dry = day.Go(specs.Take(_lastRunOff), setting).Copy();
-        _atMark[at] = day.Go([runOff], wet).Go(rest, setting).Steps;
-        _dry[at] = dry.Go([runOff with { VolumeL = null }], setting).Go(rest, setting).Steps;
+        else
+        {
+            var (runOff, rest) = (specs[_lastRunOff], specs.Skip(_lastRunOff + 1));
+            var wet = setting with { Habits = setting.Habits with { AbsorptionLPerKg = NeverDryLPerKg } };
+            atMark = atMark.After(same).Go(specs[same.._lastRunOff], setting);
+            dry = atMark.After(_lastRunOff).Go([runOff with { VolumeL = null }], setting).Go(rest, setting);
+            atMark.Go([runOff], wet).Go(rest, setting);
+        }
+        (_atMark[at], _dry[at]) = (atMark.Steps, dry.Steps);
+        return (atMark, dry);
     }
 }
 

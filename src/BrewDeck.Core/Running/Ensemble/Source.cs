@@ -10,6 +10,9 @@ internal sealed record Source(string Name, double Sd)
     /// <summary>The largest deviation that can be, in standard deviations: more than all cannot dissolve.</summary>
     public double Most { get; init; } = double.PositiveInfinity;
 
+    /// <summary>What is before it in the day goes as stated: a change of the plant is felt by no step of an earlier unit.</summary>
+    public UnitProcedure From { get; init; }
+
     /// <summary>The plant with this deviation.</summary>
     public Func<PlantSetting, double, PlantSetting>? OnPlant { get; init; }
 

@@ -104,7 +104,7 @@ internal static class Sources
         new Source("alpha_acid/" + name, UsualSpreads.AlphaAcid.Sd) { OnStep = (s, off) => Alpha(s, c => c.Name == name, off) });
 
     private static StepSpec Alpha(StepSpec spec, Func<Charge, bool> which, double off) =>
-        spec.Charges.IsEmpty ? spec : spec with { Charges = [.. spec.Charges.Select(c => which(c) ? c with { AlphaG = c.AlphaG * (1 + off) } : c)] };
+        spec.Charges.All(c => c.AlphaG == 0) ? spec : spec with { Charges = [.. spec.Charges.Select(c => which(c) ? c with { AlphaG = c.AlphaG * (1 + off) } : c)] };
 
     private static IEnumerable<Source> Cool(Brewhouse house)
     {
@@ -117,13 +117,14 @@ internal static class Sources
         // a sparge stops at the tank's outlet
         if (house.CanSparge)
             yield return DeadSpace(house.HotLiquorTank);
-        yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { OnPlant = (s, off) => s with { OpenShare = s.OpenShare * (1 + off) } };
-        yield return new("trub", UsualSpreads.Trub.Sd) { OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
+        yield return new("open_kettle", UsualSpreads.OpenKettle.Sd) { From = UnitProcedure.Cool, OnPlant = (s, off) => s with { OpenShare = s.OpenShare * (1 + off) } };
+        yield return new("trub", UsualSpreads.Trub.Sd) { From = UnitProcedure.Cool, OnPlant = (s, off) => Habits(s, h => h with { TrubL = h.TrubL * (1 + off) }) };
         yield return new("hop_absorption", UsualSpreads.HopAbsorption.Sd)
         {
+            From = UnitProcedure.Cool,
             OnPlant = (s, off) => Habits(s, h => h with { HopAbsorptionLPerKg = h.HopAbsorptionLPerKg * (1 + off) }),
         };
-        yield return new("line_loss", UsualSpreads.LineLoss.Sd) { OnPlant = (s, off) => Habits(s, h => h with { LineLossL = h.LineLossL * (1 + off) }) };
+        yield return new("line_loss", UsualSpreads.LineLoss.Sd) { From = UnitProcedure.Cool, OnPlant = (s, off) => Habits(s, h => h with { LineLossL = h.LineLossL * (1 + off) }) };
         yield return new("valve", UsualPace.ValveK) { OnStep = Pitched };
         yield return new("thermometer_bias/fermenter", UsualSpreads.ThermometerBias.Sd)
         {
@@ -137,6 +138,7 @@ internal static class Sources
 
     private static Source Chiller(string name, double sd, Func<Brewhouses.Chiller, double, Brewhouses.Chiller> with) => new(name, sd)
     {
+        From = UnitProcedure.Cool,
         OnPlant = (s, off) => s with { Brewhouse = s.Brewhouse with { Chiller = with(s.Brewhouse.Chiller, off) } },
     };
 
