@@ -34,19 +34,23 @@ public static class PlantModel
     /// <param name="notBeforeS">Seconds since the start of the day.</param>
     public static StepOutcome After(PlantSetting setting, StepSpec spec, PlantState state, double notBeforeS = 0)
     {
-        var start = Math.Max(notBeforeS, EarliestStartS(setting, spec, state));
-        var outcome = Run(setting, spec, state, start, double.PositiveInfinity);
+        var vessels = VesselsOf(setting, spec);
+        var start = Math.Max(notBeforeS, EarliestStartS(setting, spec, state, vessels));
+        var outcome = Run(setting, spec, state, start, double.PositiveInfinity, vessels);
         return outcome with { State = Occupied(setting, spec, outcome) };
     }
 
     /// <summary>Runs a step from a moment on, for at most so many seconds.</summary>
-    public static StepOutcome Run(PlantSetting setting, StepSpec spec, PlantState state, double startS, double limitS)
+    public static StepOutcome Run(PlantSetting setting, StepSpec spec, PlantState state, double startS, double limitS) =>
+        Run(setting, spec, state, startS, limitS, VesselsOf(setting, spec));
+
+    private static StepOutcome Run(PlantSetting setting, StepSpec spec, PlantState state, double startS, double limitS, ImmutableArray<int> vessels)
     {
         var bench = new Workbench(setting, state);
-        foreach (var vessel in VesselsOf(setting, spec))
+        foreach (var vessel in vessels)
             bench.Wait(vessel, startS);
         var progress = Operate(bench, spec, limitS);
-        foreach (var vessel in VesselsOf(setting, spec))
+        foreach (var vessel in vessels)
             bench.Vessels[vessel] = bench.Vessels[vessel] with { AtS = startS + progress.ElapsedS };
         return new(bench.ToState(), startS, progress.ElapsedS, progress.Left, progress.TargetC, progress.VolumeL);
     }
@@ -103,10 +107,12 @@ public static class PlantModel
     }
 
     /// <summary>When the vessels, the circuit and the hands that a step needs are free, seconds since the start of the day.</summary>
-    public static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state)
+    public static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state) => EarliestStartS(setting, spec, state, VesselsOf(setting, spec));
+
+    private static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state, ImmutableArray<int> vessels)
     {
         var start = spec.HandsS > 0 ? state.HandsFreeS : 0;
-        foreach (var vessel in VesselsOf(setting, spec))
+        foreach (var vessel in vessels)
             start = Math.Max(start, state.Vessels[vessel].AtS);
         foreach (var circuit in Plugs.UsedBy(setting, spec, state))
             start = Math.Max(start, state.CircuitFreeS[circuit]);

@@ -91,7 +91,15 @@ public sealed record RunState
     /// <summary>Unix ms at which the last step of a day ended that is over; null before, and of a day without an ended step.</summary>
     public long? OverMs => Status is RunStatus.Complete or RunStatus.Aborted ? Steps.Max(s => s.EndedMs) : null;
 
-    public RunStep? Step(string id) => Steps.FirstOrDefault(s => s.Spec.Id == id);
+    public RunStep? Step(string id)
+    {
+        foreach (var step in Steps)
+        {
+            if (step.Spec.Id == id)
+                return step;
+        }
+        return null;
+    }
 
     public IEnumerable<RunStep> Done(Func<StepSpec, bool> wanted) => Steps.Where(s => s.Status == RunStatus.Complete && wanted(s.Spec));
 

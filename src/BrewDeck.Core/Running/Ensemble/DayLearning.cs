@@ -144,9 +144,12 @@ internal static class DayLearning
         if (was is not { } v)
             return null;
         var kettle = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
+        var steps = after.Response.Plan.Steps;
+        var last = steps.Length - 1;
+        while (last >= 0 && !wanted(steps[last].Spec))
+            last--;
         // a kit whose kettle fills by mashing in it has no such step ahead of it: nothing tells of it then
-        return MovedVessel(v, live.Belief, after, of => after.Response.Row(
-            day => day.LastOrDefault(s => wanted(s.Spec)) is { } step ? of(step.After.Vessels[kettle]) : of(v)));
+        return last < 0 ? v : MovedVessel(v, live.Belief, after, of => after.Response.Row(day => of(day[last].After.Vessels[kettle])));
     }
 
     private static VesselState MovedVessel(in VesselState v, Belief before, Belief after, Func<Func<VesselState, double>, Row> row)
