@@ -15,7 +15,10 @@ internal static class CastOutEvidence
     {
         if (batch.Plan.Brewhouse.Pumps.IsEmpty || batch.Final.LastDone(s => s.Kind == StepKind.TransferStrike) is not { Spec.VolumeL: > 5 and { } litres } step)
             yield break;
-        var seconds = batch.SecondsOf(step) - KeyDelayS;
+        // the strike liquor is read in the tun before the key is struck, and the pump stood by then
+        var seconds = batch.Within(step, ReadingKind.Temperature, step.Spec.To) is { } read
+            ? (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS
+            : batch.SecondsOf(step) - KeyDelayS;
         if (seconds < 30)
             yield break;
         var flow = 60 * litres / seconds;
