@@ -10,6 +10,14 @@ internal static class BoilSteps
     /// <summary>Minutes before knock-out at which the chiller may be sanitised; the first that no addition disturbs is taken.</summary>
     private static readonly double[] SanitiseAt = [15, 20, 12, 25, 30, 10, .. Enumerable.Range(6, 50).Select(m => (double)m)];
 
+    /// <summary>
+    /// Minutes before knock-out at which sugar and extract may go in (10 to 15 are common practice); the first at which neither they nor another addition has to wait is taken.
+    /// </summary>
+    private static readonly double[] SugarAt = [15, 12, 17, 10, 20, 22, 8, 25];
+
+    /// <summary>Hands that stir it in have no hops in them.</summary>
+    private const double SugarMin = 2, HopMin = 1;
+
     /// <summary>Digging out the tun wants this long without an addition.</summary>
     public const double DigOutMin = 20;
 
@@ -53,11 +61,18 @@ internal static class BoilSteps
         return both.Length > 0 ? (both.From, both.From - DigOutMin - 1) : (-1, sanitise);
     }
 
-    private static List<(double Minutes, Charge Charge)> Marks(Recipe recipe) =>
+    private static List<(double Minutes, Charge Charge)> Marks(Recipe recipe)
+    {
+        List<(double Minutes, Charge Charge)> marks = [.. Timed(recipe)];
+        var sugarAt = SugarAt.Where(m => m <= recipe.BoilMin && !marks.Any(o => o.Minutes < m + HopMin && o.Minutes > m - SugarMin)).DefaultIfEmpty(Math.Min(SugarAt[0], recipe.BoilMin)).First();
+        return [.. marks, .. recipe.Grist.Where(g => g.Use == GristUse.Kettle).Select(g => (sugarAt, RecipeFit.Charge(g)))];
+    }
+
+    /// <summary>What the recipe has a minute for.</summary>
+    private static IEnumerable<(double Minutes, Charge Charge)> Timed(Recipe recipe) =>
     [
         .. recipe.Hops.Where(h => h.Use == HopUse.Boil).Select(h => (Math.Min(h.Minutes, recipe.BoilMin), RecipeFit.Charge(h))),
         .. recipe.Others.Where(o => o.Use == AdditionUse.Boil).Select(o => (Math.Min(o.Minutes, recipe.BoilMin), RecipeFit.Charge(o))),
-        .. recipe.Grist.Where(g => g.Use == GristUse.Kettle).Select(g => (Math.Min(15, recipe.BoilMin), RecipeFit.Charge(g))),
     ];
 
     private static IEnumerable<StepSpec> AdditionsAt(List<(double Minutes, Charge Charge)> marks, double minute, string kettle)
@@ -69,7 +84,7 @@ internal static class BoilSteps
             {
                 Charges = [.. charges[false]],
                 Minutes = minute,
-                HandsS = 60,
+                HandsS = 60 * HopMin,
                 Cautions = Boiling | Cautions.BoilOver,
             };
         }
@@ -81,7 +96,7 @@ internal static class BoilSteps
                 Charges = [.. charges[true]],
                 Minutes = minute,
                 Label = StepLabels.Sugar,
-                HandsS = 120,
+                HandsS = 60 * SugarMin,
                 Cautions = Boiling | Cautions.BoilOver | Cautions.DryFire,
             };
         }
