@@ -95,16 +95,26 @@ public static class PlantModel
     }
 
     /// <summary>Power that a step draws from each circuit in use, W.</summary>
-    public static ImmutableArray<double> LoadsW(PlantSetting setting, StepSpec spec, PlantState state)
+    public static ImmutableArray<double> LoadsW(PlantSetting setting, StepSpec spec, PlantState state) => LoadsW(setting, HeatedVessel(setting, spec), state);
+
+    /// <summary>Power that a vessel draws with all its heat on, W.</summary>
+    /// <param name="vessel">Negative: none.</param>
+    public static ImmutableArray<double> LoadsW(PlantSetting setting, int vessel, PlantState state)
     {
         var loads = new double[setting.Circuits.Length];
-        if (HeatedVessel(setting, spec) is >= 0 and var vessel)
+        if (vessel >= 0 && vessel < setting.Wiring.Leads.Length)
         {
             foreach (var lead in setting.Wiring.Leads[vessel])
                 loads[lead.Circuit] += setting.Wiring.Feeds(lead, state.PlugAt) ? lead.Element.PowerW : 0;
         }
         return [.. loads];
     }
+
+    /// <summary>A vessel that no step heats, and whose heat is full on all the same: it boils on between two steps, or is well below what it is kept at.</summary>
+    public static bool HeatsOn(PlantSetting setting, in VesselState v) => v.HoldC - v.TempC > WellBelowK || Boiling.IsKeptAtTheBoil(setting, v);
+
+    /// <summary>A thermostat's own play, K; common practice, no source.</summary>
+    private const double WellBelowK = 1;
 
     /// <summary>When the vessels, the circuit and the hands that a step needs are free, seconds since the start of the day.</summary>
     public static double EarliestStartS(PlantSetting setting, StepSpec spec, PlantState state) => EarliestStartS(setting, spec, state, VesselsOf(setting, spec));
@@ -153,7 +163,8 @@ public static class PlantModel
         StepKind.Lauter or StepKind.RunOff => Lautering.Run(bench, spec, limitS),
         StepKind.BatchSparge => Lautering.BatchSparge(bench, spec, limitS),
         StepKind.HeatToBoil => Boiling.HeatToBoil(bench, spec, limitS),
-        StepKind.HotBreak or StepKind.Boil => Boiling.Roll(bench, spec, limitS),
+        StepKind.HotBreak => Boiling.HotBreak(bench, spec, limitS),
+        StepKind.Boil => Boiling.Roll(bench, spec, limitS),
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddExtract =>
             Boiling.Add(bench, spec),
         StepKind.AddWater => Transfers.AddWater(bench, spec),

@@ -9,16 +9,19 @@ public static class CircuitLoads
     public static double[] OfW(RunState state, Forecast forecast, PlantSetting setting)
     {
         var watts = new double[setting.Circuits.Length];
-        foreach (var step in forecast.Rest.Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running && Covered(setting, s.Spec, forecast.Now)))
+        foreach (var vessel in Heated(state, forecast, setting).Where(v => IsCovered(setting, v, forecast.Now)))
         {
-            var loads = PlantModel.LoadsW(setting, step.Spec, forecast.Now);
+            var loads = PlantModel.LoadsW(setting, vessel, forecast.Now);
             for (var i = 0; i < watts.Length; i++)
                 watts[i] += loads[i];
         }
         return watts;
     }
 
-    private static bool Covered(PlantSetting setting, StepSpec spec, PlantState now) =>
-        PlantModel.HeatedVessel(setting, spec) is >= 0 and var vessel
-        && Contents.StandsL(now.Vessels[vessel]) >= setting.Brewhouse.Vessels[vessel].CoverL;
+    private static IEnumerable<int> Heated(RunState state, Forecast forecast, PlantSetting setting) => forecast.Going
+        .Where(s => state.Step(s.Spec.Id)?.Status == RunStatus.Running).Select(s => PlantModel.HeatedVessel(setting, s.Spec))
+        .Union(Enumerable.Range(0, setting.Brewhouse.Vessels.Length).Where(v => PlantModel.HeatsOn(setting, forecast.Now.Vessels[v])));
+
+    private static bool IsCovered(PlantSetting setting, int vessel, PlantState now) =>
+        vessel >= 0 && Contents.StandsL(now.Vessels[vessel]) >= setting.Brewhouse.Vessels[vessel].CoverL;
 }

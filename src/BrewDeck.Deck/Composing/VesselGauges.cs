@@ -67,7 +67,7 @@ public static class VesselGauges
         // no heat on elements that stand dry: the model waits for them to be covered, and so do the hands
         if (litres < vessel.CoverL)
             return HeatOff(moment.Notation);
-        if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0))
+        if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0) || (moment.State.Live is { } live && PlantModel.HeatsOn(live.Setting, state)))
             return moment.Notation.Text("heat on");
         if (!state.HoldsTemperature)
             return HeatOff(moment.Notation);

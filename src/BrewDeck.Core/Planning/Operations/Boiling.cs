@@ -49,6 +49,32 @@ internal static class Boiling
         return progress with { VolumeL = Contents.CoolL(bench.Vessels[kettle]) };
     }
 
+    /// <summary>Foam is watched with the heat on, and what is done next leaves it on: the wort boils on until then.</summary>
+    public static Progress HotBreak(Workbench bench, StepSpec spec, double limitS)
+    {
+        var progress = Roll(bench, spec, limitS);
+        var kettle = bench.Setting.IndexOf(spec.Vessel);
+        if (bench.NetHeatW(kettle) > 0)
+            bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = BoilingC(bench.Setting, bench.Vessels[kettle]) };
+        return progress;
+    }
+
+    /// <summary>Wort that is kept at the boil gives off steam like any that boils.</summary>
+    /// <returns>False: it does not boil, and nothing was done.</returns>
+    public static bool BoilsOn(Workbench bench, int vessel, double seconds)
+    {
+        var v = bench.Vessels[vessel];
+        if (vessel != bench.Kettle || bench.KnockedOutL > 0 || !IsKeptAtTheBoil(bench.Setting, v) || bench.NetHeatW(vessel) <= 0)
+            return false;
+        Roll(bench, vessel, seconds);
+        bench.Vessels[vessel] = bench.Vessels[vessel] with { HoldC = BoilingC(bench.Setting, bench.Vessels[vessel]) };
+        return true;
+    }
+
+    /// <summary>Wort, boiling, and its heat is on.</summary>
+    public static bool IsKeptAtTheBoil(PlantSetting setting, in VesselState v) =>
+        v.ExtractKg > 0 && BoilingC(setting, v) - OffBoilK is var near && v.HoldC >= near && v.TempC >= near;
+
     private static void Roll(Workbench bench, int kettle, double seconds)
     {
         var v = bench.Vessels[kettle];

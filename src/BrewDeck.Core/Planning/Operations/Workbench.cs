@@ -58,7 +58,8 @@ internal sealed class Workbench
         var seconds = untilS - Vessels[vessel].AtS;
         if (seconds <= 0)
             return;
-        Pass(vessel, seconds, Vessels[vessel].HoldC);
+        if (!Boiling.BoilsOn(this, vessel, seconds))
+            Pass(vessel, seconds, Vessels[vessel].HoldC);
     }
 
     /// <summary>
