@@ -21,7 +21,8 @@ public static class Spoiling
     public static Spoilt? OfTimed(RunState state, params IReadOnlyCollection<RunStep> steps) =>
         Of(state, steps) ?? (steps.Any(s => s.HeldForMs > 0) ? Spoilt.Held : null);
 
-    private static Spoilt? Of(RunState state, RunStep step) => Reported(state, step) ?? Mended(state, step) ?? Dealt(state, step);
+    private static Spoilt? Of(RunState state, RunStep step) =>
+        step.EndedShort ? Spoilt.EndedShort : Reported(state, step) ?? Mended(state, step) ?? Dealt(state, step);
 
     private static Spoilt? Reported(RunState state, RunStep step) => state.Troubles
         .Select(t => t.Trouble.Kind switch

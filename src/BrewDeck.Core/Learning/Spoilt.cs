@@ -19,6 +19,9 @@ public enum Spoilt
     /// <summary>It was on hold in between.</summary>
     Held,
 
+    /// <summary>It was ended before it was there.</summary>
+    EndedShort,
+
     /// <summary>The key or the reading came long after it was there: how long it took is not known.</summary>
     Late,
 }

@@ -16,7 +16,8 @@ public abstract record RunCommand
     /// <summary>Start a step that is due.</summary>
     public sealed record Start(string StepId) : RunCommand;
 
-    public sealed record Finish(string StepId) : RunCommand;
+    /// <param name="Short">Before the temperature or the level that it was for is reached.</param>
+    public sealed record Finish(string StepId, bool Short = false) : RunCommand;
 
     public sealed record Hold(string StepId, string Reason) : RunCommand;
 

@@ -89,13 +89,13 @@ public static class RunDesk
 
     private static Decision Finish(RunState state, RunCommand.Finish finish, long nowMs) =>
         state.Step(finish.StepId) is { Status: RunStatus.Running } step
-            ? Act([.. Ending(state, step, nowMs)])
+            ? Act([.. Ending(state, step, nowMs, finish.Short && step.Spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level)])
             : new Decision.Refused("step_not_running");
 
     /// <summary>The end of a step, and the start of what follows on by itself.</summary>
-    private static IEnumerable<RunEvent> Ending(RunState state, RunStep step, long nowMs)
+    private static IEnumerable<RunEvent> Ending(RunState state, RunStep step, long nowMs, bool endsShort = false)
     {
-        yield return new StepFinished(nowMs, step.Spec.Id);
+        yield return new StepFinished(nowMs, step.Spec.Id) { Short = endsShort ? true : null };
         if (step.Spec.Kind.HoldsOthers())
         {
             if (Possible.Standing(state).FirstOrDefault(t => step.Spec.Kind == StepKind.FreeBed && t.Kind == TroubleKind.RunoffStuck) is { } stuck)

@@ -57,7 +57,11 @@ public sealed record BatchOpened(long AtMs, Plan Plan, string ProgramVersion, bo
 
 public sealed record StepStarted(long AtMs, string StepId) : RunEvent(AtMs);
 
-public sealed record StepFinished(long AtMs, string StepId) : RunEvent(AtMs);
+public sealed record StepFinished(long AtMs, string StepId) : RunEvent(AtMs)
+{
+    /// <summary>The brewer says that what it was for was not reached: a temperature, a level. Null: it was, or the step ends by the clock or the hands.</summary>
+    public bool? Short { get; init; }
+}
 
 public sealed record StepHeld(long AtMs, string StepId, string Reason) : RunEvent(AtMs);
 

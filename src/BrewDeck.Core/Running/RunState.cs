@@ -29,6 +29,9 @@ public sealed record RunStep(
     /// <summary>How long it has been on hold in all, the hold that goes on not counted.</summary>
     public long HeldForMs { get; init; }
 
+    /// <summary>Ended before the temperature or the level that it was for was reached.</summary>
+    public bool EndedShort { get; init; }
+
     public bool Open => Status is RunStatus.Idle or RunStatus.Running or RunStatus.Held;
 }
 

@@ -25,15 +25,16 @@ internal static class StepFold
         if (state.Step(e.StepId) is not { Status: RunStatus.Running } step || SegmentOf(state, e.StepId) is not { } segment)
             return state;
         var now = state.SecondsAt(e.AtMs);
-        var live = Milestones.After(Ended(state.Live!, segment, now), step.Spec, [.. state.Steps.Where(s => s != step)]);
-        state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs }) with { Live = live };
-        if (live.Learns && step.StartedMs is { } started && !double.IsNaN(segment.DueS))
+        var endsShort = e.Short == true;
+        var live = Milestones.After(Ended(state.Live!, segment, now, endsShort), step.Spec, [.. state.Steps.Where(s => s != step)]);
+        state = With(state, step, step with { Status = RunStatus.Complete, EndedMs = e.AtMs, EndedShort = endsShort }) with { Live = live };
+        if (live.Learns && !endsShort && step.StartedMs is { } started && !double.IsNaN(segment.DueS))
             state = state with { Live = DayLearning.FromTime(state, live, step.Spec, (e.AtMs - started) / 1000.0, now - segment.DueS, now) };
         return Completed(Shortened(state, step, Overtime(segment, now)));
     }
 
     /// <summary>The other running steps come up to the same moment first: a tank that heats goes on heating meanwhile.</summary>
-    private static LivePlant Ended(LivePlant live, Segment segment, double now)
+    private static LivePlant Ended(LivePlant live, Segment segment, double now, bool endsShort)
     {
         if (!live.Learns)
             return (live with { Running = live.Running.Remove(segment) }).CutAt(now);
@@ -44,7 +45,7 @@ internal static class StepFold
             (plant, var rest) = Advance.Cut(live.Setting, other, plant, now);
             running.Add(rest);
         }
-        return live with { Plant = Advance.Finish(live.Setting, segment, plant, now), Running = running.ToImmutable() };
+        return live with { Plant = endsShort ? Advance.Cut(live.Setting, segment, plant, now).After : Advance.Finish(live.Setting, segment, plant, now), Running = running.ToImmutable() };
     }
 
     public static RunState Held(RunState state, StepHeld e)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
@@ -68,8 +69,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         notation.Text($"The wort reads {notation.Temp(read)}, the plan pitches at {notation.Target(planned)}. Pitch now?"),
         Line.Of(notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies.")),
         notation.Text("Not yet: cool it in the fermenter, then read it again"),
-        notation.Text("Pitch all the same"),
-        new RunCommand.Start(focus.StepId));
+        (notation.Text("Pitch all the same"), new RunCommand.Start(focus.StepId)));
 
     // what comes of the day is known by nothing else, and a bed that has closed shows in nothing else: the steps whose reading is asked for; the big key alone still goes on
     private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
@@ -100,24 +100,43 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     private void AskToEnd(RunFocus focus, DeckMoment moment)
     {
         var left = Durations.Words((focus.DueMs - moment.NowMs) / 1000.0, moment.Notation);
-        AskFirst(
-            moment.Notation.Text($"End it {left} early?"),
-            Line.Of(moment.Title(focus.StepId), Tone.Strong),
-            moment.Notation.Text("Let it run"),
-            moment.Notation.Text($"End it now, {left} early"),
-            new RunCommand.Finish(focus.StepId));
+        var question = moment.Notation.Text($"End it {left} early?");
+        var title = Line.Of(moment.Title(focus.StepId), Tone.Strong);
+        var run = moment.Notation.Text("Let it run");
+        if (Reached(moment, focus.StepId) is (var reached, var sofar))
+            AskFirst(question, title, run, (reached, new RunCommand.Finish(focus.StepId)), (sofar, new RunCommand.Finish(focus.StepId, Short: true)));
+        else
+            AskFirst(question, title, run, (moment.Notation.Text($"End it now, {left} early"), new RunCommand.Finish(focus.StepId)));
+    }
+
+    /// <summary>
+    /// What a step was for, and what it is reckoned to have come to: a heat that is struck off early may have been quicker than reckoned, or given up. Null:
+    /// it ends by the clock or the hands.
+    /// </summary>
+    private static (string Reached, string SoFar)? Reached(DeckMoment moment, string stepId)
+    {
+        if (moment.Run(stepId) is not { } run || moment.State.Live is not { } live)
+            return null;
+        var by = run.Spec.Kind.EndsBy();
+        var vessel = live.Setting.IndexOf(run.Spec.To.Length > 0 ? run.Spec.To : run.Spec.Vessel);
+        if (by is not (EndsBy.Temperature or EndsBy.Level) || vessel < 0)
+            return null;
+        var now = moment.Forecast.Now.Vessels[vessel];
+        return by == EndsBy.Temperature
+            ? (moment.Notation.Text("It is there already: end it"), moment.Notation.Text($"End it short of that, reckoned at {moment.Notation.Temp(now.TempC)}"))
+            : (moment.Notation.Text("It is there already: end it"), moment.Notation.Text($"End it short of that, reckoned at {moment.Notation.Volume(Contents.StandsL(now))}"));
     }
 
     // leaving it lies under the big key: a second knuckle changes nothing
-    private void AskFirst(string question, Line why, string leave, string doIt, RunCommand command) => page.Ask(new ChoiceAsk(
+    private void AskFirst(string question, Line why, string leave, params ImmutableArray<(string Row, RunCommand Command)> others) => page.Ask(new ChoiceAsk(
         page,
         question,
         [why],
-        [new Row([leave]), new Row([doIt])],
+        [new Row([leave]), .. others.Select(o => new Row([o.Row]))],
         (row, at) =>
         {
-            if (row == 1)
-                acts.Do(command, at);
+            if (row > 0)
+                acts.Do(others[row - 1].Command, at);
         },
         byArrows: true));
 }

@@ -20,6 +20,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
     {
         BatchOpened opened => Notation.Text($"batch opened: {opened.Plan.Recipe.Name}"),
         StepStarted e => Notation.Text($"started: {TitleOf(e.StepId)}"),
+        StepFinished { Short: true } e => Notation.Text($"ended short: {TitleOf(e.StepId)}"),
         StepFinished e => Notation.Text($"done: {TitleOf(e.StepId)}"),
         StepHeld e => With(Notation.Text($"held: {TitleOf(e.StepId)}"), Notation.Name(e.Reason)),
         StepResumed e => Notation.Text($"resumed: {TitleOf(e.StepId)}"),

@@ -103,6 +103,7 @@ public static class LessonWords
         Spoilt.BoilStopped => notation.Text("the boil stopped"),
         Spoilt.WithoutPower => notation.Text("not all the power"),
         Spoilt.Held => notation.Text("on hold in between"),
+        Spoilt.EndedShort => notation.Text("ended short"),
         Spoilt.Late => notation.Text("read or struck late"),
         _ => notation.Text("a mishap in it"),
     };

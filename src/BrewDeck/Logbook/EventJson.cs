@@ -53,6 +53,7 @@ namespace BrewDeck.Logbook;
         typeof(SnakeCase<MishapKind>),
         typeof(SnakeCase<Severity>),
         typeof(SnakeCase<HandAct>),
+        typeof(SnakeCase<RehearsalMark>),
         typeof(SnakeCase<FermenterFigure>),
         typeof(SnakeCase<PackageKind>),
         typeof(SnakeCase<PrimingSugar>),

@@ -35,7 +35,7 @@ internal sealed record EventRow(
                     + Invariant($"{e.Plan.Steps.Length} steps; brewdeck {e.ProgramVersion}"),
             },
             StepStarted e => row with { StepId = e.StepId },
-            StepFinished e => row with { StepId = e.StepId },
+            StepFinished e => row with { StepId = e.StepId, Text = e.Short == true ? "short" : "" },
             StepHeld e => row with { StepId = e.StepId, Text = e.Reason },
             StepResumed e => row with { StepId = e.StepId },
             StepSkipped e => row with { StepId = e.StepId, Text = e.Reason },

@@ -58,7 +58,7 @@ internal static class AnyEvent
     [
         Openings.Select(e => (RunEvent)e),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepStarted(at, text)),
-        Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepFinished(at, text)),
+        Gen.Select(AtMs, Text, Gen.Bool.Nullable(), (at, text, endsShort) => (RunEvent)new StepFinished(at, text) { Short = endsShort }),
         Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepHeld(at, text, why)),
         Gen.Select(AtMs, Text, (at, text) => (RunEvent)new StepResumed(at, text)),
         Gen.Select(AtMs, Text, Text, (at, text, why) => (RunEvent)new StepSkipped(at, text, why)),
