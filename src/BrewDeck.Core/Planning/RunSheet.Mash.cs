@@ -79,6 +79,7 @@ internal sealed partial class RunSheet
             TargetC = rest.TempC,
             Minutes = rest.Minutes,
             Label = rest.Name,
+            Cautions = _setting.Brewhouse.MashTun.Elements.IsEmpty ? Cautions.None : Cautions.DryFire,
         });
         if (i == 0)
             InfusionLiquor();

@@ -231,7 +231,7 @@ internal sealed partial class RunSheet
         // where the boil leaves no time for it
         if (!_steps.Exists(s => s.Id == DigOut().Id))
             _steps.Add(DigOut());
-        Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald, vessel: _kettle);
+        Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald | Cautions.MainsNearWater, vessel: _kettle);
         if (_whirlpool != _kettle)
             Hands("clean.whirlpool", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, vessel: _whirlpool);
         Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
@@ -251,7 +251,7 @@ internal sealed partial class RunSheet
         Label = _setting.Brewhouse.LiftsGrain ? "basket" : "",
         Minutes = BoilSteps.DigOutMin,
         HandsS = 60 * BoilSteps.DigOutMin,
-        Cautions = Cautions.Scald | Cautions.Lifting,
+        Cautions = Cautions.Scald | Cautions.Lifting | Cautions.MainsNearWater,
     };
 
     private double DoughInMin => Math.Clamp(5 + 0.5 * Recipe.MashKg, 8, 30);

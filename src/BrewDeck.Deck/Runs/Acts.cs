@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
@@ -15,8 +16,10 @@ internal sealed class Acts(Shell shell, BrewDay day)
     /// <summary>Asking again about an implausible reading is left to the caller.</summary>
     public Decision Do(RunCommand command, DateTimeOffset now)
     {
-        var before = day.Focus(now).StepId;
+        var (before, act) = (day.Focus(now).StepId, day.Focus(now).Act);
         var count = day.Events.Count;
+        // what is left out or ended early costs something, and nobody reads the outlook just then
+        var outlook = command is RunCommand.Skip || (command is RunCommand.Finish && act == FocusAct.Wait) ? day.Forecast(now) : null;
         var outcome = day.Do(command, now);
         if (day.Focus(now).StepId != before)
             shell.Guard.LeaveAlone(now);
@@ -28,11 +31,11 @@ internal sealed class Acts(Shell shell, BrewDay day)
         if (outcome.Decision is Decision.Refused refused)
             shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), Tone.Warning);
         else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
-            Tell([.. day.Events.Skip(count)], now);
+            Tell([.. day.Events.Skip(count)], now, outlook is null ? [] : Shifts.Between(outlook, day.Forecast(now)));
         return outcome.Decision;
     }
 
-    private void Tell(IReadOnlyList<RunEvent> happened, DateTimeOffset now)
+    private void Tell(IReadOnlyList<RunEvent> happened, DateTimeOffset now, ImmutableArray<Shift> moved)
     {
         if (happened[0] is ReadingTaken taken)
         {
@@ -51,6 +54,12 @@ internal sealed class Acts(Shell shell, BrewDay day)
         }
         var words = Words(now);
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
+        if (FigureWords.Briefly(moved.Where(s => s.Figure != "finish_ms"), shell.Notation) is { Length: > 0 } costs)
+        {
+            var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
+            shell.Say($"{Names.Sentence(string.Join("; ", told.Append(costs)))}{ways}.", Tone.Warning);
+            return;
+        }
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
         shell.Say(
             Names.Sentence(string.Join("; ", told)) + (off ? shell.Notation.Text(". The mash is off: r shows ways back.") : "." + Unread(happened, now) + ToTell(happened)),

@@ -79,6 +79,9 @@ public static class HandsWords
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. The litres are hot ones."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
+        StepKind.Rest when HoldsItself(step, plan) => step.Spec.Minutes is >= RestReadings.LongMin
+            ? [notation.Text($"Pump on, heat on at {notation.Target(step.TargetC!.Value)}, lid on."), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
+            : [notation.Text($"Pump on, heat on at {notation.Target(step.TargetC!.Value)}, lid on. Read the temperature in the middle.")],
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
             ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
             : [notation.Text("Keep the lid on and the wort moving. Read the temperature in the middle.")],
@@ -100,6 +103,7 @@ public static class HandsWords
         StepKind.ReturnDecoction => [notation.Text("Heat off. A little at a time into the tun, stirring all the while."), notation.Text("Stop if the temperature is reached; the rest may cool and follow.")],
         StepKind.TransferMash => [notation.Text("Stirrer slow, valve wide open. Rinse the last of the grain after it.")],
         StepKind.LiftBasket => [notation.Text("Heat off. Hook the hoist in before you lift; lift slowly and lock it."), notation.Text("Never reach under a hanging basket. Let it drain, then set it aside.")],
+        StepKind.Vorlauf when plan.Brewhouse.MashTun.IsHeated => [notation.Text("Tun heat off. Draw wort gently from under the bed and return it on top until it runs clear.")],
         StepKind.Vorlauf => [notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
         StepKind.Lauter => Lauter(step, plan, notation, brief),
         StepKind.RunOff => [notation.Text("Open the tun a little, then more; do not let the bed run dry too fast."), notation.Text("Close it when it only drips. Read volume and gravity.")],
@@ -124,7 +128,7 @@ public static class HandsWords
             [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
-        StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out.")],
+        StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out. Meanwhile sanitise fermenter, hose and what aerates.")],
         StepKind.Clean => Clean(step, plan, notation),
         _ => null,
     };
@@ -181,7 +185,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation, bool brief) =>
     [
-        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} liquor, a hand over bed.")
+        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} liquor, a hand's width over the bed.")
         : step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
@@ -199,16 +203,23 @@ public static class HandsWords
         ? notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered); tank heat off from {notation.Volume(house.HotLiquorTank.CoverL)} down.")
         : notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered).");
 
+    /// <summary>Hands, tools and water go in.</summary>
+    private static IEnumerable<string> Dead(Vessel? vessel, Notation notation) => vessel is { Elements.IsEmpty: false } ? [notation.Text("Its heat off and unplugged first.")] : [];
+
+    /// <summary>The tun's own heat keeps the rest where it is.</summary>
+    private static bool HoldsItself(PlanStep step, Plan plan) => step.TargetC is not null && plan.Brewhouse.Habits.MashHeating == MashHeating.Direct
+        && Array.FindIndex([.. plan.Brewhouse.Vessels], v => v.Id == step.Spec.Vessel) is >= 0 and var index && step.After.Vessels[index].HoldsTemperature;
+
     private static ImmutableArray<string> Clean(PlanStep step, Plan plan, Notation notation)
     {
         if (IsMashTun(step, plan))
-            return [notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
+            return [.. Dead(plan.Brewhouse.MashTun, notation), notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
         return step.Spec.Label switch
         {
             "basket" => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],
             "chiller" => [notation.Text("Flush with hot detergent, then the other way, then with clean water. Drain it.")],
             "down" => [notation.Text("Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain.")],
-            _ => [notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), notation.Text("Leave valves open to dry.")],
+            _ => [.. Dead(plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel), notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), notation.Text("Leave valves open to dry.")],
         };
     }
 

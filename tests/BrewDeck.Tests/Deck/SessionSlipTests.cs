@@ -106,6 +106,45 @@ public class SessionSlipTests
     }
 
     [Fact]
+    public void A_fill_that_is_given_up_has_not_reached_its_mark()
+    {
+        _brewer.Begin().RunUntil(s => s.Steps.Any(r => r is { Status: RunStatus.Running, Spec.Kind: StepKind.Fill })).Wait(20).Space();
+        var options = Assert.IsType<BrewDeck.Deck.Screens.ChoiceOverlay>(_brewer.Screen.Overlay).Options.Select(o => o.Cells[0]).ToList();
+        Assert.Equal(["Let it run", "It is there already: end it"], options.Take(2));
+        Assert.StartsWith("End it short of that, reckoned at ", options[2], StringComparison.Ordinal);
+
+        _brewer.Down(2).Enter();
+        var fill = _brewer.Session.State!.LastDone(s => s.Kind == StepKind.Fill)!;
+        Assert.True(fill.EndedShort);
+        Assert.InRange(Contents.CoolL(_brewer.Session.Forecast!.Now.Vessels[0]), 0.1, 0.9 * fill.Spec.VolumeL!.Value);
+        Assert.StartsWith("Ended short: ", _brewer.Notice, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hops_left_out_tell_what_they_cost()
+    {
+        _brewer.Begin().RunUntil(s => s.Steps.Any(r => r is { Status: RunStatus.Running, Spec.Kind: StepKind.HotBreak })).Wait(400).Space();
+        _brewer.Keys("s").Line("skip forgot");
+        Assert.Contains("bitterness ", _brewer.Notice, StringComparison.Ordinal);
+        Assert.Contains("(forgot)", _brewer.Notice, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wort_that_waits_for_its_hops_boils_on()
+    {
+        _brewer.Begin().RunUntil(s => s.Steps.Any(r => r is { Status: RunStatus.Running, Spec.Kind: StepKind.HotBreak })).Wait(400).Space();
+        var kettle = _brewer.Session.State!.Live!.Setting.IndexOf("kettle");
+        var before = _brewer.Session.Forecast!.Now.Vessels[kettle];
+        _brewer.Wait(900);
+        var after = _brewer.Session.Forecast!.Now.Vessels[kettle];
+        Assert.InRange(before.TempC - after.TempC, -0.2, 0.2);
+        // a quarter of an hour of 4 to 6 kg/h
+        Assert.InRange(before.WaterKg - after.WaterKg, 0.8, 1.7);
+        Assert.Contains(_brewer.Deck.Vessels, g => g.Text.Contains("heat on", StringComparison.Ordinal));
+        Assert.Contains(_brewer.Deck.Circuits, g => !g.Text.StartsWith("0.0", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_gravity_typed_where_a_level_is_asked_for_is_taken_as_one()
     {
         _brewer.Begin().Until("lauter.run");

@@ -12,7 +12,8 @@ internal static class OutlookLines
     {
         var lines = ImmutableArray.CreateBuilder<Line>();
         var line = Lines.Empty;
-        foreach (var item in items)
+        // where not all have room, what is off plan must
+        foreach (var item in items.OrderBy(i => i.Tone == Tone.Normal))
         {
             var next = Item(item);
             if (!line.Spans.IsEmpty && line.Width() + Apart + next.Width() > width)
