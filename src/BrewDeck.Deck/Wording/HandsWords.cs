@@ -128,7 +128,7 @@ public static class HandsWords
             [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
-        StepKind.SanitiseChiller => [notation.Text("Run boiling wort through pump and chiller and back into the kettle, cooling water off."), notation.Text("Let it run on until knock-out. Meanwhile sanitise fermenter, hose and what aerates.")],
+        StepKind.SanitiseChiller => [notation.Text("Run boiling wort round through pump and chiller until knock-out, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
         StepKind.Clean => Clean(step, plan, notation),
         _ => null,
     };
@@ -185,7 +185,7 @@ public static class HandsWords
 
     private static ImmutableArray<string> Lauter(PlanStep step, Plan plan, Notation notation, bool brief) =>
     [
-        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} liquor, a hand's width over the bed.")
+        step.Spec.SpargeL is > 0 && brief ? notation.Text($"Slowly.{Some(Litres.Sparge(step, plan), notation)} liquor, bed covered.")
         : step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
