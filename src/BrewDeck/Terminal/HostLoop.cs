@@ -22,6 +22,7 @@ internal sealed class HostLoop : IDisposable
     private readonly Doorbell _doorbell = new();
     private readonly SignalWatch _signals;
     private readonly HeadlessToolkit _toolkit;
+    private readonly InputReader _reader;
     private readonly FramePainter _painter;
     private readonly SessionPump _pump;
     private readonly HeapTidy _heap = HeapTidy.OfThisProcess();
@@ -41,6 +42,7 @@ internal sealed class HostLoop : IDisposable
         _signals = new SignalWatch(_doorbell, _terminal.Dispose);
         _terminal.Open();
         _toolkit = new HeadlessToolkit(LiveTerminal.Size, time);
+        _reader = new InputReader(_toolkit.Type, _doorbell);
         _painter = new FramePainter(
             ColourDepths.From(Environment.GetEnvironmentVariable), GlyphSets.From(Environment.GetEnvironmentVariable));
         _pump = new SessionPump(session, time, look);
@@ -57,7 +59,7 @@ internal sealed class HostLoop : IDisposable
     {
         _toolkit.Show(_pump.Window);
         _pump.Resize(_toolkit.Size);
-        new InputReader(_toolkit.Type, _doorbell).Start();
+        _reader.Start();
         if (_probe is not null) _probe.Arrived += RingForProbe;
         while (true)
         {
@@ -76,6 +78,7 @@ internal sealed class HostLoop : IDisposable
     public void Dispose()
     {
         if (_probe is not null) _probe.Arrived -= RingForProbe;
+        _reader.Dispose();
         _signals.Dispose();
         _toolkit.Dispose();
     }

@@ -9,7 +9,10 @@ internal static partial class Libc
     public const int Output = 1;
     public const int InterruptedCall = 4;
     public const int TryAgain = 11;
+    public const short Readable = 1;
     public const short Writable = 4;
+    public const int Forever = -1;
+    public const int CloseOnExec = 0x80000;
     public const int StopSignal = 20;
     public const nuint GetWindowSize = 0x5413;
 
@@ -21,6 +24,12 @@ internal static partial class Libc
 
     [LibraryImport("libc", EntryPoint = "write", SetLastError = true)]
     public static partial nint Write(int descriptor, ReadOnlySpan<byte> from, nuint count);
+
+    [LibraryImport("libc", EntryPoint = "eventfd", SetLastError = true)]
+    public static partial int NewEvent(uint value, int flags);
+
+    [LibraryImport("libc", EntryPoint = "close", SetLastError = true)]
+    public static partial int Close(int descriptor);
 
     [LibraryImport("libc", EntryPoint = "poll", SetLastError = true)]
     public static partial int Poll(ref PollItem item, nuint count, int timeoutMs);
