@@ -12,6 +12,9 @@ public interface IRehearsalControls
 
     bool Paused { get; set; }
 
+    /// <summary>Time on the wall as of the last input: hands keep to it, however fast the day goes. Null: the day is the wall's.</summary>
+    DateTimeOffset? Wall => null;
+
     /// <summary>The brewer does the work; the stand-in only plays the vessels.</summary>
     bool HandsOn { get; set; }
 

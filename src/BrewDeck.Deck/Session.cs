@@ -147,12 +147,12 @@ public sealed class Session : ISession
             _shell.WipeLock.Strike(stroke, now, _shell.Pace);
             // who typed a word sends it off with Enter
             if (!_shell.WipeLock.Locked)
-                _shell.Guard.LeaveAlone(now);
+                _shell.Guard.LeaveAlone(_shell.Wall(now));
             return;
         }
         if (KeyMap.Find(_shell.Top.Where, stroke) is not { } binding)
             return;
-        if (IsGuarded(binding.Command) && !_shell.Guard.Lets(stroke, now, _shell.Pace))
+        if (IsGuarded(binding.Command) && !_shell.Guard.Lets(stroke, _shell.Wall(now)))
         {
             // where something is said already, that matters more
             if (_shell.Guard.Bounced && _shell.Notice is null)
@@ -167,9 +167,9 @@ public sealed class Session : ISession
     private void Submit(string text, DateTimeOffset now)
     {
         // an Enter that bounces off the question before would take what a probe offers
-        if (text.Trim().Length == 0 && !_shell.Guard.Lets(new KeyStroke(KeyName.Enter), now, _shell.Pace))
+        if (text.Trim().Length == 0 && !_shell.Guard.Lets(new KeyStroke(KeyName.Enter), _shell.Wall(now)))
             return;
-        _shell.Guard.Submitted(now);
+        _shell.Guard.Submitted(_shell.Wall(now));
         _shell.Notice = null;
         _shell.Top.Submitted(text, now);
     }

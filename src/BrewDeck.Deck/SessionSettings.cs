@@ -25,6 +25,9 @@ public sealed record SessionSettings
     /// <summary>Kinds of reading that are taken from the probe without a key, by rule; empty: none.</summary>
     public ImmutableArray<ReadingKind> TakenByRule { get; init; } = [];
 
+    /// <summary>What was asked for at the start and does not count where a rehearsal is taken up again; names of options.</summary>
+    public ImmutableArray<string> Unheeded { get; init; } = [];
+
     /// <summary>The same key within this time counts once.</summary>
     public TimeSpan DoubleStrike { get; init; } = TimeSpan.FromMilliseconds(400);
 

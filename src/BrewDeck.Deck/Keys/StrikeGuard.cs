@@ -1,6 +1,9 @@
 namespace BrewDeck.Deck.Keys;
 
-/// <summary>Keeps a bouncing or late knuckle from acting twice.</summary>
+/// <summary>
+/// Keeps a bouncing or late knuckle from acting twice. All its times are of the wall: measured in a rehearsal's day, a key struck just after its clock
+/// was made to run again or faster was swallowed, however long the hands had rested.
+/// </summary>
 /// <param name="double">The same key within this time counts once.</param>
 /// <param name="leaveAlone">After a step change, and after the wipe lock, the big key is left alone for this long.</param>
 public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
@@ -13,12 +16,11 @@ public sealed class StrikeGuard(TimeSpan @double, TimeSpan leaveAlone)
     public bool Bounced { get; private set; }
 
     /// <summary>Whether a command key counts. A key that bounces keeps being ignored until it rests.</summary>
-    /// <param name="pace">Seconds of the day in one second of the wall, for rehearsals; hands do not get faster with them.</param>
-    public bool Lets(KeyStroke stroke, DateTimeOffset now, double pace)
+    public bool Lets(KeyStroke stroke, DateTimeOffset now)
     {
-        Bounced = stroke == _last && Within(now, _lastAt, @double * pace);
+        Bounced = stroke == _last && Within(now, _lastAt, @double);
         (_last, _lastAt) = (stroke, now);
-        return !Bounced && !(IsBig(stroke) && Within(now, _changedAt, leaveAlone * pace));
+        return !Bounced && !(IsBig(stroke) && Within(now, _changedAt, leaveAlone));
     }
 
     /// <summary>An entry was sent: its Enter must not strike twice either.</summary>

@@ -145,8 +145,20 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
                 new KeyHint("c", moment.Notation.Text("charts")),
                 .. hints.Where(h => h.Key is "u" or "?" or "n" or "p"),
             ]
-            : hints;
+            : Steered(hints, moment);
     }
+
+    /// <summary>Of a rehearsal's keys the one that is wanted most, where it is seen: behind the two that carry the day.</summary>
+    private ImmutableArray<KeyHint> Steered(ImmutableArray<KeyHint> hints, DeckMoment moment) =>
+        Steering(moment) is { } key && hints.FirstOrDefault(h => h.Key == key) is { } hint ? hints.Remove(hint).Insert(2, hint) : hints;
+
+    private string? Steering(DeckMoment moment) => Shell.Ports.Rehearsal switch
+    {
+        null => null,
+        { Signs.Count: > 0 } => "m",
+        { HandsOn: false } => "o",
+        _ => moment.Focus.Act is FocusAct.Start or FocusAct.Finish or FocusAct.Resume && moment.Focus.DueMs <= moment.NowMs ? null : "j",
+    };
 
     // undo says what it would take back
     private KeyHint Precise(KeyHint hint, DeckMoment moment) => hint.Key == "u" && day.State.UndoSeq is { } seq && seq < day.Events.Count

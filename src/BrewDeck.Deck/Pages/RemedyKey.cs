@@ -17,7 +17,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         {
             shell.Say(shell.Notation.Text("Nothing is off plan that a remedy would mend; f reports what no reading shows."));
             // the next key is meant for a list that did not come
-            shell.Guard.LeaveAlone(now);
+            shell.Guard.LeaveAlone(shell.Wall(now));
             return;
         }
         // leaving it always stands last, so that the eye finds it; where nothing does better, it says so

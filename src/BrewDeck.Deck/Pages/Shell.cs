@@ -49,7 +49,10 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     /// <summary>Number of the exercise that this deck is left for; null: none.</summary>
     public int? Exercise { get; set; }
 
-    /// <summary>Seconds of the day in one second of the wall. A stopped clock lets every key through: it cannot tell bounces.</summary>
+    /// <summary>Time that hands keep to: the wall's, where the day has another.</summary>
+    public DateTimeOffset Wall(DateTimeOffset now) => ports.Rehearsal?.Wall ?? now;
+
+    /// <summary>Seconds of the day in one second of the wall; 0 while it stands still.</summary>
     public double Pace => ports.Rehearsal is { } r ? (r.Paused ? 0 : Math.Max(1, r.Speed)) : 1;
 
     public void Push(Page page) => _pages.Push(page);
@@ -154,7 +157,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
         if (ports.Rehearsal is null)
             return;
         ports.Rehearsal.Speed = 1;
-        Say(Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands work, + and - the speed."), Tone.Warning);
+        Say(settings.Unheeded.IsDefaultOrEmpty
+            ? Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands work, + and - the speed.")
+            : Notation.Text($"Batch {day.Number} is taken up again ({RehearsalWords.Of(ports.Rehearsal, Notation)}). This does not count: {string.Join(", ", settings.Unheeded)}. For a new one finish it, or give it up (x)."), Tone.Warning);
     });
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>

@@ -22,7 +22,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var outlook = command is RunCommand.Skip || (command is RunCommand.Finish && act == FocusAct.Wait) ? day.Forecast(now) : null;
         var outcome = day.Do(command, now);
         if (day.Focus(now).StepId != before)
-            shell.Guard.LeaveAlone(now);
+            shell.Guard.LeaveAlone(shell.Wall(now));
         if (outcome.Trouble is { } trouble)
         {
             shell.Say(shell.Notation.Text($"Not written, so it does not count: {trouble}"), Tone.Alarm);

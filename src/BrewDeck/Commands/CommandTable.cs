@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using BrewDeck.Commands.Shipping;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
@@ -72,6 +73,9 @@ internal static class CommandTable
         Description = "Kinds of reading taken from the probe without a key, once a step, when fresh, quiet and near what the step expects; may be given again.",
         HelpName = "temperature|volume|gravity|ph",
     };
+
+    /// <summary>These count for any deck; what else is given to a rehearsal says what day to begin.</summary>
+    private static readonly Option[] OfTheDeck = [Logbook, Brewer, Units, Language, Colours, Bell, Plainly, Probe, ProbeRule];
 
     private static DeckOptions Deck(ParseResult p) =>
         new(p.GetValue(Units), p.GetValue(Colours), p.GetValue(Bell), p.GetValue(Plainly), p.GetValue(Probe), [.. p.GetValue(ProbeRule) ?? []]) { Tongue = BrewersTongue.Of(LanguageOf(p)) };
@@ -161,6 +165,7 @@ internal static class CommandTable
                 Mishaps = p.GetValue(mishap) ?? [],
                 Drawn = p.GetValue(mishaps),
                 Exercise = p.GetValue(exercise),
+                Given = [.. p.CommandResult.Children.OfType<OptionResult>().Where(r => !r.Implicit && !OfTheDeck.Contains(r.Option)).Select(r => r.Option.Name)],
             };
             var at = place(p);
             return p.GetValue(headless)

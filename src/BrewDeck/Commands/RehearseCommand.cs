@@ -57,7 +57,7 @@ internal static class RehearseCommand
             return Exercise(place, number, options);
         if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
             return PlanCommand.Run(place, day, PlanFormat.Text);
-        var (code, next) = Once(place, plan, rehearsal.Deal(plan, rehearsal.Seed), rehearsal.Speed, options);
+        var (code, next) = Once(place, plan, rehearsal.Deal(plan, rehearsal.Seed), rehearsal, options);
         return next is { } exercise ? Exercise(place, exercise, options) : code;
     });
 
@@ -69,17 +69,17 @@ internal static class RehearseCommand
         while (next is { } chosen)
         {
             var (plan, card) = ExerciseDay.Draw(chosen, place.Profiles());
-            (code, next) = Once(place, plan, card, 1, options);
+            (code, next) = Once(place, plan, card, new RehearseOptions { Speed = 1, Given = [$"--exercise {chosen}"] }, options);
         }
         return code;
     }
 
     /// <returns>The exit code, and the exercise that the deck was left for.</returns>
-    private static (int Code, int? Exercise) Once(Workplace place, Plan plan, RehearsalCard card, double speed, DeckOptions options)
+    private static (int Code, int? Exercise) Once(Workplace place, Plan plan, RehearsalCard card, RehearseOptions asked, DeckOptions options)
     {
         using var journal = place.OpenJournal();
         var deck = RehearsalDeck.Open(
-            journal, place.Profiles(), DeckCommand.Settings(place, options), place.Time.GetLocalNow(), speed, new ExerciseBook(place.Folder));
+            journal, place.Profiles(), DeckCommand.Settings(place, options) with { Unheeded = asked.Given }, place.Time.GetLocalNow(), asked.Speed, new ExerciseBook(place.Folder));
         if (deck.Session.State is null)
             deck.Begin(plan, card);
         if (options.Plain && !deck.Clock.HandsOn)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Rehearsals;
@@ -31,6 +32,9 @@ internal sealed record RehearseOptions
 
     /// <summary>So many more are drawn.</summary>
     public int Drawn { get; init; }
+
+    /// <summary>Names of the options given that say what day to begin.</summary>
+    public ImmutableArray<string> Given { get; init; } = [];
 
     /// <exception cref="UsageException">A mishap is not known or has no place in the day.</exception>
     public RehearsalCard Deal(Plan plan, int seed)

@@ -34,6 +34,8 @@ internal sealed class RehearsalClock : IRehearsalControls
 
     public bool HandsOn { get; set; }
 
+    public DateTimeOffset? Wall => _wall;
+
     /// <summary>Of the batch that is open, or that will be opened next.</summary>
     public RehearsalCard? Card { get; set; }
 

@@ -9,4 +9,8 @@ internal sealed class RehearsalKnobs : IRehearsalControls
     public bool Paused { get; set; }
 
     public bool HandsOn { get; set; }
+
+    public DateTimeOffset? Wall { get; set; }
+
+    public IReadOnlyList<Sign> Signs { get; set; } = [];
 }
