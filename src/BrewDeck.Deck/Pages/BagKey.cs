@@ -55,9 +55,10 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
     private void AskToTake(RunCommand.Weigh weigh, BagWeighed weighed, PlannedBag bag, Figure figure)
     {
         var moved = FigureWords.Moved(weighed.Moved, shell.Notation);
+        var far = weigh.Bag.Amount is { } amount ? BagWords.Far(amount, bag.Amount, shell.Notation) : null;
         page.Ask(new ChoiceAsk(
             page,
-            shell.Notation.Text($"{BagWords.Of(weigh.Bag, shell.Notation)}, planned {figure.Planned}?"),
+            shell.Notation.Text($"{BagWords.Of(weigh.Bag, shell.Notation)}, planned {figure.Planned}?") + (far is null ? "" : " " + Names.Sentence(far)),
             [Line.Of(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))],
             [new Row([shell.Notation.Text("Take it")]), new Row([shell.Notation.Text("Type it again")])],
             (row, at) =>
@@ -69,9 +70,10 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
                 }
                 acts.Do(weigh, at);
                 // the next Enter is meant for this question, not for the step below
-                shell.Guard.LeaveAlone(at);
+                shell.Guard.LeaveAlone(shell.Wall(at));
             },
-            byArrows: true));
+            byArrows: true,
+            selected: far is null ? 0 : 1));
     }
 
     private ImmutableArray<Figure> Figures(PlannedBag bag)

@@ -81,6 +81,26 @@ public class BagTests
         Assert.Equal(new Decision.Refused("bag_in_already"), _brewer.Session.Act(new RunCommand.Weigh(new Bag(malt.Kind, malt.Name, 1)), _brewer.Now));
     }
 
+    /// <summary>Grams typed for kilograms were taken by the next Enter.</summary>
+    [Theory]
+    [InlineData(0.09, "Nine tenths missing?")]
+    [InlineData(0.45, "More than half of it missing?")]
+    [InlineData(3, "3 times as much?")]
+    public void A_bag_far_from_the_plan_is_asked_about_in_words_and_typed_again_by_enter(double share, string words)
+    {
+        _brewer.Begin();
+        var planned = BagSheet.Of(_brewer.Session.State!).First(b => b.Kind == ChargeKind.Grist);
+        _brewer.Keys("b").Enter().Enter().Line(Kg(planned.Amount * share));
+        Assert.EndsWith(words, _brewer.Question, StringComparison.Ordinal);
+
+        _brewer.Enter();
+
+        Assert.IsType<EntryOverlay>(_brewer.Screen.Overlay);
+        Assert.DoesNotContain(_brewer.Store[1], e => e is BagWeighed);
+        _brewer.Line(Kg(planned.Amount * 0.6)).Enter();
+        Assert.Single(_brewer.Store[1].OfType<BagWeighed>());
+    }
+
     [Fact]
     public void A_bag_that_is_typed_again_has_moved_nothing()
     {
