@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Fermenting;
 
 namespace BrewDeck.Core.Running;
 
@@ -21,7 +22,13 @@ public abstract record Decision
     {
         /// <summary>Id of another vessel that shows just this; empty: none.</summary>
         public string Fits { get; init; } = "";
+
+        /// <summary>A hydrometer in a sample as hot as the wort would show so much too little.</summary>
+        public bool HotSample { get; init; }
     }
+
+    /// <summary>Beer never gains extract by itself: higher than the last gravity in the fermenter; ask again.</summary>
+    public sealed record Rises(FermenterReading Reading, double LastSg) : Decision;
 
     /// <summary>The reading and one just taken of the same wort cannot both be right; ask again.</summary>
     /// <param name="ExtractKg">What they say together.</param>

@@ -14,6 +14,15 @@ internal static class ReadingDesk
     /// <summary>With less in it nobody reads a temperature, kg.</summary>
     private const double ReadableKg = 1;
 
+    /// <summary>Farther from what is expected no usual mash is, SG; common practice, no source.</summary>
+    private const double FarSg = 0.025;
+
+    /// <summary>Of hot wort a gravity is asked about sooner, SG: a hydrometer at 40 °C shows 0.006 too little and at 50 °C 0.010.</summary>
+    private const double NearHotSg = 0.008;
+
+    /// <summary>Warmer wort must be cooled, or told with its temperature, before a hydrometer is right to 0.006; °C.</summary>
+    private const double HotC = 40;
+
     public static Decision Decide(RunState state, RunCommand.Take take, long nowMs)
     {
         var reading = take.Reading;
@@ -37,7 +46,7 @@ internal static class ReadingDesk
         var (low, high) = Plausible(state, reading, nowMs);
         var fits = Elsewhere(state, reading, nowMs);
         return reading.Value < low || reading.Value > high || fits.Length > 0
-            ? new Decision.AskAgain(reading, low, high) { Fits = fits }
+            ? new Decision.AskAgain(reading, low, high) { Fits = fits, HotSample = reading.Value < low && IsOfHotWort(state.Live!.CutAt(state.SecondsAt(nowMs)), reading) }
             : Quarrels.Of(state, reading, nowMs);
     }
 
@@ -51,11 +60,18 @@ internal static class ReadingDesk
             ReadingKind.Temperature when reading.Vessel == PlantSetting.FermenterId => (Math.Max(0, expected - NearFermenterK), expected + NearFermenterK),
             ReadingKind.Temperature => (Math.Max(0, expected - 12), Math.Min(105, expected + 12)),
             ReadingKind.Volume => (Math.Max(0, expected - WideL(expected)), Highest(state, live, reading, expected)),
-            ReadingKind.Gravity => (Math.Max(0.99, expected - 0.025), expected + 0.025),
+            ReadingKind.Gravity when IsOfHotWort(live, reading) => (Math.Max(0.99, expected - NearHotSg), expected + NearHotSg),
+            ReadingKind.Gravity => (Math.Max(0.99, expected - FarSg), expected + FarSg),
             ReadingKind.Ph => (4.2, 6.5),
             _ => (0, 500),
         };
     }
+
+    /// <summary>A gravity of hot wort of which nothing was said of the sample: no temperature after an @, and not a refractometer's drops, which cool at once.</summary>
+    private static bool IsOfHotWort(LivePlant live, Reading reading) =>
+        reading.Kind == ReadingKind.Gravity && live.Setting.IndexOf(reading.Vessel) is >= 0 and var index && live.Plant.Vessels[index].TempC > HotC
+        && !reading.AsTyped.Contains('@', StringComparison.Ordinal)
+        && !reading.AsTyped.EndsWith("bx", StringComparison.OrdinalIgnoreCase) && !reading.AsTyped.EndsWith("brix", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Another vessel that shows just what was typed, where this one is expected to be far from it; empty: none.</summary>
     private static string Elsewhere(RunState state, Reading reading, long nowMs)

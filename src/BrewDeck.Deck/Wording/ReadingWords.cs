@@ -88,7 +88,13 @@ public static class ReadingWords
     public static string Doubt(Decision.AskAgain again, Brewhouse brewhouse, Notation notation) =>
         again.Fits.Length > 0 && again.Reading.Value >= again.Low && again.Reading.Value <= again.High
             ? Names.Sentence(notation.Text($"{One(again.Reading, brewhouse, notation)}? That would fit {Names.The(brewhouse, again.Fits, notation)}."))
-            : Outside(again.Reading, again.Low, again.High, brewhouse, notation);
+            : Outside(again.Reading, again.Low, again.High, brewhouse, notation) + (again.HotSample ? HowHot(again.Reading, notation) : "");
+
+    private static string HowHot(Reading reading, Notation notation)
+    {
+        var typed = $"{Value(reading.Kind, reading.Value, notation)}@{(notation.Units == UnitSystem.Us ? "120" : "50")}";
+        return notation.Text($" Was the sample hot? Then type {typed}.");
+    }
 
     private static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
         notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");

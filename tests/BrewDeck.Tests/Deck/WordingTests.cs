@@ -87,6 +87,12 @@ public class WordingTests
         "71.0 °C is outside 40.0 °C to 69.0 °C for the mash tun.",
         ReadingWords.Doubt(new Decision.AskAgain(new Reading(ReadingKind.Temperature, "tun", 71, "71"), 40, 69), Quayside.Brewhouse, Notation.Metric));
 
+    [Fact]
+    public void A_gravity_of_a_hot_sample_is_asked_about_with_how_to_type_it() => Assert.EndsWith(
+        "Was the sample hot? Then type 1.031@50.",
+        ReadingWords.Doubt(new Decision.AskAgain(new Reading(ReadingKind.Gravity, "kettle", 1.031, "1.031"), 1.035, 1.051) { HotSample = true }, Quayside.Brewhouse, Notation.Metric),
+        StringComparison.Ordinal);
+
     [Theory]
     [InlineData(65.3, "The enzymes work slower than planned.")]
     [InlineData(69, "The enzymes tire sooner; the wort ferments less.")]

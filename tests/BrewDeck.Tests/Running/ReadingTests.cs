@@ -32,6 +32,28 @@ public class ReadingTests
         Assert.Equal(45, _day.Vessel("tun").TempC, 1);
     }
 
+    /// <summary>A sample of 50 °C in the hydrometer's jar shows 0.010 too little: it was taken in one keystroke.</summary>
+    [Fact]
+    public void A_gravity_that_a_hot_sample_would_show_is_asked_about_unless_its_temperature_is_told()
+    {
+        _day.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Boil && x.Status == RunStatus.Running));
+        var expected = _day.Expected(ReadingKind.Gravity, "kettle");
+        Reading Off(double by, string typed) => new(ReadingKind.Gravity, "kettle", expected + by, typed);
+
+        Assert.True(Assert.IsType<Decision.AskAgain>(_day.Do(new RunCommand.Take(Off(-0.010, "1.031")))).HotSample);
+        Assert.False(Assert.IsType<Decision.AskAgain>(_day.Do(new RunCommand.Take(Off(0.010, "1.051")))).HotSample);
+        Assert.All([Off(-0.007, "1.034"), Off(-0.010, "1.021@50"), Off(-0.010, "8.1bx")], r => Assert.True(RunDesk.Believes(_day.State, r, _day.NowMs), r.AsTyped));
+        _day.Accepted(new RunCommand.Take(Off(-0.010, "1.031"), Confirmed: true));
+    }
+
+    [Fact]
+    public void Of_cold_wort_a_gravity_as_far_off_is_taken()
+    {
+        _day.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Pitch && x.Status == RunStatus.Running || x.Spec.Kind == StepKind.CastOut && x.Status == RunStatus.Complete));
+        var expected = _day.Expected(ReadingKind.Gravity, PlantSetting.FermenterId);
+        Assert.False(_day.Do(new RunCommand.Take(new(ReadingKind.Gravity, PlantSetting.FermenterId, expected - 0.010, "1.038"))) is Decision.AskAgain);
+    }
+
     /// <summary>To tell what a reading moves it is folded; when it happens, the plant is that one, and the forecast drawn for it.</summary>
     [Fact]
     public void What_was_decided_on_is_not_reckoned_again()
