@@ -7,6 +7,9 @@ internal static class FermentDesk
 {
     private const int LongestText = 500;
 
+    /// <summary>A hydrometer and a refractometer in the same beer differ by no more, SG: twice the refractometer's standard deviation.</summary>
+    private const double RiseSg = 0.003;
+
     public static Decision Decide(RunState state, RunCommand.After command, long nowMs)
     {
         if (state.Ferment.PitchedMs is null && state.Status != RunStatus.Complete)
@@ -20,8 +23,14 @@ internal static class FermentDesk
             RunCommand.After.Taste taste => Refusal(taste),
             _ => "unknown_command",
         };
+        if (code is null && command is RunCommand.After.ReadFermenter { Confirmed: false, Reading: { Figure: FermenterFigure.Gravity } gravity } && Above(state.Ferment, gravity) is { } last)
+            return new Decision.Rises(gravity, last);
         return code is null ? RunDesk.Act(Event(command, nowMs)) : new Decision.Refused(code);
     }
+
+    /// <summary>The last gravity, if this one is above it by more than two instruments differ; null: it is not. The attenuation falls with every rise.</summary>
+    private static double? Above(FermentState state, FermenterReading gravity) =>
+        state.Readings.LastOrDefault(r => r.Reading.Figure == FermenterFigure.Gravity)?.Reading.Value is { } last && gravity.Value > last + RiseSg ? last : null;
 
     private static RunEvent Event(RunCommand.After command, long nowMs) => command switch
     {

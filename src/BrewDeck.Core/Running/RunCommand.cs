@@ -62,7 +62,8 @@ public abstract record RunCommand
         {
         }
 
-        public sealed record ReadFermenter(FermenterReading Reading) : After;
+        /// <param name="Confirmed">The brewer has seen that the gravity is above the last one and says it is right.</param>
+        public sealed record ReadFermenter(FermenterReading Reading, bool Confirmed = false) : After;
 
         public sealed record Add(DatedAddition Addition) : After;
 

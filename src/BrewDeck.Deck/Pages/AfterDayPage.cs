@@ -93,8 +93,29 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
 
     private Action<DateTimeOffset> Reading(FermenterFigure figure, string question, string example) => _ => Typed(question, example, (text, at) =>
         new FermenterTyping(Shell.Typed, State.OriginalSg, Shell.Notation).Read(figure, text, out var reason) is { } reading
-            ? Do(new RunCommand.After.ReadFermenter(reading), at)
+            ? TakeIt(new RunCommand.After.ReadFermenter(reading), question, example, at)
             : reason);
+
+    private string? TakeIt(RunCommand.After.ReadFermenter read, string question, string example, DateTimeOffset now)
+    {
+        var decision = _acts.Do(read, now);
+        if (decision is not Decision.Rises rises)
+            return Refusal(decision);
+        Ask(new ChoiceAsk(
+            this,
+            Shell.Notation.Text($"{Shell.Notation.Gravity(read.Reading.Value)} is higher than the last reading, {Shell.Notation.Gravity(rises.LastSg)}. Take it?"),
+            [Line.Of(Shell.Notation.Text("Beer gains no gravity by itself: was it another instrument, or another batch?"))],
+            [new Row([Shell.Notation.Text("Type it again")]), new Row([Shell.Notation.Text("Take it all the same")])],
+            (row, at) =>
+            {
+                if (row == 0)
+                    Reading(read.Reading.Figure, question, example)(at);
+                else
+                    Do(read with { Confirmed = true }, at);
+            },
+            byArrows: true));
+        return null;
+    }
 
     private Entry Made(DueItem item)
     {
@@ -115,6 +136,8 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
         Ask(new EntryAsk(this, question, "", _ => Line.Of(Shell.Notation.Text($"such as {example}"), Tone.Muted), take));
 
     /// <returns>Null: the question is answered; what became of it stands in the notice.</returns>
-    private string? Do(RunCommand command, DateTimeOffset now) =>
-        _acts.Do(command, now) is Decision.Refused refused ? DecisionWords.Refused(refused.Code, Shell.Notation) : null;
+    private string? Do(RunCommand command, DateTimeOffset now) => Refusal(_acts.Do(command, now));
+
+    private string? Refusal(Decision decision) =>
+        decision is Decision.Refused refused ? DecisionWords.Refused(refused.Code, Shell.Notation) : null;
 }

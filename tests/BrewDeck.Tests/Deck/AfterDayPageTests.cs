@@ -62,6 +62,28 @@ public sealed class AfterDayPageTests
         Assert.Contains("Nothing written after the day", _session.Screen.Notice!.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>12 bx of wort kept apart made 1.037 of a beer that had been at 1.012.</summary>
+    [Fact]
+    public void A_gravity_that_rises_is_asked_about_and_taken_when_confirmed()
+    {
+        Strike(KeyName.Enter);
+        Strike(KeyName.Enter);
+        Submit("1.012");
+        Strike(KeyName.Enter);
+        Submit("1.014");
+        Strike(KeyName.Enter);
+        Submit("12bx");
+        Assert.Contains("is higher than the last reading, 1.014. Take it?", _session.Screen.Overlay!.Question, StringComparison.Ordinal);
+        Strike(KeyName.Enter);
+        Assert.IsType<EntryOverlay>(_session.Screen.Overlay);
+        Assert.Equal(2, _store.Read(1).OfType<FermenterRead>().Count());
+
+        Submit("12bx");
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Assert.Equal(12, _store.Read(1).OfType<FermenterRead>().Last().Reading.Brix);
+    }
+
     [Fact]
     public void Nonsense_is_asked_again_in_one_line()
     {
