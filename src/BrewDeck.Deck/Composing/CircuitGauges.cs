@@ -23,6 +23,9 @@ public static class CircuitGauges
             notation.Text("circuit ") + circuit.Id,
             Math.Clamp(amps / circuit.Amps, 0, 1),
             notation.Text($"{notation.Number(amps, "0.0")} of {notation.Number(circuit.Amps, "0.#")} A"),
-            amps > circuit.Amps ? Tone.Alarm : Tone.Normal);
+            amps > circuit.Amps ? Tone.Alarm : Tone.Normal)
+        {
+            Brief = circuit.Id,
+        };
     }
 }

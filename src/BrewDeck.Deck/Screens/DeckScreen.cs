@@ -45,7 +45,11 @@ public sealed record NextStep(string Clock, string Text, string Length);
 
 /// <summary>A vessel or a circuit: how full, and in words.</summary>
 /// <param name="Fraction">0..1.</param>
-public sealed record Gauge(string Name, double Fraction, string Text, Tone Tone);
+public sealed record Gauge(string Name, double Fraction, string Text, Tone Tone)
+{
+    /// <summary>A name that is shorter and still tells it from the others, for where there is no room; empty: there is none.</summary>
+    public string Brief { get; init; } = "";
+}
 
 /// <param name="Band">80 % band; empty when unknown.</param>
 public sealed record OutlookItem(string Label, string Value, string Band, Tone Tone);

@@ -44,8 +44,22 @@ internal static class EdgeLines
         return [.. lines[..(rows - 1)], last.CutTo(width)];
     }
 
-    /// <summary>Hints in their order, whole, as many as fit into the rows.</summary>
+    /// <summary>The key that leads to all the others.</summary>
+    private const string Help = "?";
+
+    /// <summary>Hints in their order, whole, as many as fit into the rows; where that of the help would not, it comes last in place of another.</summary>
     public static ImmutableArray<Line> Keys(ImmutableArray<KeyHint> hints, int width, int rows)
+    {
+        var all = Filled(hints, width);
+        var help = hints.FirstOrDefault(h => h.Key == Help);
+        if (help is null || all.Length <= rows || all.Take(rows).Any(l => l.Spans.Any(s => s.Text == Help)))
+            return [.. all.Take(rows)];
+        var before = hints[..hints.IndexOf(help)];
+        while (before.Length > 0 && Filled([.. before, help], width).Length > rows) before = before[..^1];
+        return [.. Filled([.. before, help], width).Take(rows)];
+    }
+
+    private static ImmutableArray<Line> Filled(ImmutableArray<KeyHint> hints, int width)
     {
         var lines = ImmutableArray.CreateBuilder<Line>();
         var line = Lines.Empty;
@@ -68,7 +82,7 @@ internal static class EdgeLines
         }
 
         lines.Add(line);
-        return [.. lines.Take(rows)];
+        return lines.ToImmutable();
     }
 
     private static Line Hint(KeyHint hint) =>

@@ -12,11 +12,16 @@ internal static class GaugeLines
     public static ImmutableArray<Line> Of(ImmutableArray<Gauge> gauges, int width)
     {
         if (gauges.IsEmpty) return [];
+        if (Least(gauges) > width) gauges = [.. gauges.Select(g => g.Brief == "" ? g : g with { Name = g.Brief })];
         var name = gauges.Max(g => Lines.Width(g.Name));
         var text = gauges.Max(g => Lines.Width(g.Text));
         var bar = Math.Min(LongestBar, width - name - Labels.Mark(Tone.Normal).Length - text - 2);
         return [.. gauges.Select(g => One(g, name, bar < ShortestBar ? 0 : bar, width))];
     }
+
+    /// <summary>What they take without their bars.</summary>
+    public static int Least(ImmutableArray<Gauge> gauges) =>
+        gauges.IsEmpty ? 0 : gauges.Max(g => Lines.Width(g.Name)) + 1 + Labels.Mark(Tone.Normal).Length + gauges.Max(g => Lines.Width(g.Text));
 
     private static Line One(Gauge gauge, int name, int bar, int width) => Lines.Join(
         Line.Of(Lines.Fit(gauge.Name, name) + " ", Tone.Muted),

@@ -52,7 +52,8 @@ internal static class DeckLayout
     {
         var airy = room.Height >= 20 ? 1 : 0;
         var (hero, height) = Hero.Compose(screen, Below(room, airy), whole.Height, NarrowExtra);
-        var vesselWidth = room.Width * 29 / 50;
+        // whether the heat is on must show: the circuits give way
+        var vesselWidth = Math.Min(Math.Max(room.Width * 29 / 50, GaugeLines.Least(screen.Vessels) + 2), room.Width * 2 / 3);
         var stack = new Stack(Below(room, airy + height), screen.Notation)
             .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)

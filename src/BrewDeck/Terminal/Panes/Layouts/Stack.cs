@@ -53,6 +53,12 @@ internal sealed class Stack(Rectangle room, Notation notation)
         var y = room.Y;
         for (var i = 0; i < _items.Count; i++)
         {
+            if (rows[i] == 1 && _items[i] is { Rows: > 1, Parts: [var only, _] } && !only.Lines.IsEmpty)
+            {
+                yield return new Placed(only.Block, new Rectangle(room.X, y++, room.Width, 1), [First(_items[i].Parts.Sum(p => p.Lines.Length), only.Lines[0])]);
+                continue;
+            }
+
             foreach (var (block, x, width, lines) in _items[i].Parts)
             {
                 var height = Math.Min(rows[i], lines.Length);
@@ -61,6 +67,13 @@ internal sealed class Stack(Rectangle room, Notation notation)
 
             y += rows[i];
         }
+    }
+
+    /// <summary>Of blocks that stand beside each other, where there is one row for them: the first line, and how many more there are.</summary>
+    private Line First(int lines, Line first)
+    {
+        var more = Line.Of("  " + Labels.More(lines - 1, notation), Tone.Muted);
+        return Lines.Join(first.CutTo(room.Width - more.Width()), more);
     }
 
     /// <summary>Of the log, whose newest lines come first, what fits; elsewhere the first lines, and how many more there are.</summary>
