@@ -43,7 +43,7 @@ internal static class StepLines
     private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
     {
         if (moment.IsReckonedOver(step))
-            return [Line.Of(moment.Notation.Text("Reckoned over: read the level first."), Tone.Warning)];
+            return [Line.Of(moment.Notation.Text("Reckoned done: read the level first."), Tone.Warning)];
         return moment.Focus.Act == FocusAct.Finish && step is { TargetC: { } target } && step.Spec.Kind.EndsBy() == EndsBy.Temperature
             && moment.Unread(step).Any(e => e.Kind == ReadingKind.Temperature)
                 ? [Line.Of(moment.Notation.Text($"It should be at {moment.Notation.Temp(target)} by now: stir and read it."), Tone.Warning)]

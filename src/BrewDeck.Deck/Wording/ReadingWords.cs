@@ -41,7 +41,8 @@ public static class ReadingWords
     /// <summary>Too near for usual instruments to tell apart; common practice, no source.</summary>
     public static bool IsNear(ReadingKind kind, double value, double other) => Math.Abs(value - other) < kind switch
     {
-        ReadingKind.Gravity => 0.0005,
+        // one division of a usual hydrometer
+        ReadingKind.Gravity => 0.0011,
         ReadingKind.Weight => 0.0005,
         ReadingKind.Ph => 0.03,
         ReadingKind.Volume => Math.Max(0.15, 0.004 * other),

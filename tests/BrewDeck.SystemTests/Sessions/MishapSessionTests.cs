@@ -2,7 +2,6 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
-using BrewDeck.Rehearsals;
 using static BrewDeck.SystemTests.Sessions.AtTheKeys;
 
 namespace BrewDeck.SystemTests.Sessions;

@@ -87,7 +87,7 @@ public class SessionDayTests
 
         _brewer.Down().Enter().Line("1.039");
 
-        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; counts as 1\.04\d; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
+        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
     }
 
     [Fact]

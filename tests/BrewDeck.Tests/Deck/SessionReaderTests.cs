@@ -82,7 +82,7 @@ public class SessionReaderTests
         _brewer.Keys("t").Choose("Kettle volume").Line(Invariant(litres + 6, "0.0"));
         Assert.Null(_brewer.Question);
 
-        _brewer.Keys("t").Choose("Kettle gravity").Line(Invariant(sg + 0.022, "0.000"));
+        _brewer.Keys("t").Choose("Kettle gravity").Line(Invariant(sg + 0.022, "0.000") + "@20");
 
         Assert.Matches(@"^1\.0\d\d and \d+\.\d L are \d+\.\d+ kg of extract; the grist has \d+\.\d+ kg\. Read again\?$", _brewer.Question);
         Assert.Single(State.Readings);

@@ -76,7 +76,7 @@ public class SessionSlipTests
     {
         _brewer.Begin().Until("lauter.run");
         _brewer.Wait(3 * 3600);
-        Assert.Contains("Reckoned over: read the level first.", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Reckoned done: read the level first.", _brewer.Text, StringComparison.Ordinal);
         Assert.Contains(_brewer.Deck.Vessels, g => g.Text.StartsWith('~'));
 
         _brewer.Space();
