@@ -144,7 +144,7 @@ public sealed class Session : ISession
     {
         if (_shell.WipeLock.Locked)
         {
-            _shell.WipeLock.Strike(stroke, now, _shell.Pace);
+            _shell.WipeLock.Strike(stroke, _shell.Wall(now));
             // who typed a word sends it off with Enter
             if (!_shell.WipeLock.Locked)
                 _shell.Guard.LeaveAlone(_shell.Wall(now));

@@ -2,7 +2,7 @@ using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
 
-/// <summary>What the running steps draw from each circuit now.</summary>
+/// <summary>What the running steps, and vessels whose heat is on between two steps, draw from each circuit now.</summary>
 public static class CircuitLoads
 {
     /// <summary>W, in the order of the setting's circuits. Elements that stand dry are not on: the model waits for them to be covered, and so do the hands.</summary>

@@ -18,10 +18,10 @@ public sealed class WipeLock(string word)
     public void Lock() => (Locked, _typed) = (true, 0);
 
     /// <summary>Takes a key while locked.</summary>
-    /// <param name="pace">Seconds of the day in one second of the wall, for rehearsals.</param>
-    public void Strike(KeyStroke stroke, DateTimeOffset now, double pace)
+    /// <param name="now">Time of the wall, as hands keep to it.</param>
+    public void Strike(KeyStroke stroke, DateTimeOffset now)
     {
-        if (_typed > 0 && now - _at > Patience * pace)
+        if (_typed > 0 && now - _at > Patience)
             _typed = 0;
         _typed = IsNext(stroke) ? _typed + 1 : 0;
         _at = now;

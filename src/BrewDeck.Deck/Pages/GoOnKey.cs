@@ -103,28 +103,33 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         var question = moment.Notation.Text($"End it {left} early?");
         var title = Line.Of(moment.Title(focus.StepId), Tone.Strong);
         var run = moment.Notation.Text("Let it run");
-        if (Reached(moment, focus.StepId) is (var reached, var sofar))
-            AskFirst(question, title, run, (reached, new RunCommand.Finish(focus.StepId)), (sofar, new RunCommand.Finish(focus.StepId, Short: true)));
+        var end = new RunCommand.Finish(focus.StepId);
+        if (SoFar(moment, focus.StepId) is { } reckoned)
+            AskFirst(
+                question, title, run,
+                (moment.Notation.Text("It is there already: end it"), end),
+                (moment.Notation.Text($"End it short of that, reckoned at {reckoned}"), end with { Short = true }));
         else
-            AskFirst(question, title, run, (moment.Notation.Text($"End it now, {left} early"), new RunCommand.Finish(focus.StepId)));
+            AskFirst(question, title, run, (moment.Notation.Text($"End it now, {left} early"), end));
     }
 
     /// <summary>
-    /// What a step was for, and what it is reckoned to have come to: a heat that is struck off early may have been quicker than reckoned, or given up. Null:
-    /// it ends by the clock or the hands.
+    /// What a step is reckoned to have come to: a heat that is struck off early may have been quicker than reckoned, or given up. Null: it ends by the clock
+    /// or the hands.
     /// </summary>
-    private static (string Reached, string SoFar)? Reached(DeckMoment moment, string stepId)
+    private static string? SoFar(DeckMoment moment, string stepId)
     {
         if (moment.Run(stepId) is not { } run || moment.State.Live is not { } live)
             return null;
-        var by = run.Spec.Kind.EndsBy();
-        var vessel = live.Setting.IndexOf(run.Spec.To.Length > 0 ? run.Spec.To : run.Spec.Vessel);
-        if (by is not (EndsBy.Temperature or EndsBy.Level) || vessel < 0)
+        if (live.Setting.IndexOf(run.Spec.To.Length > 0 ? run.Spec.To : run.Spec.Vessel) is not (>= 0 and var vessel))
             return null;
         var now = moment.Forecast.Now.Vessels[vessel];
-        return by == EndsBy.Temperature
-            ? (moment.Notation.Text("It is there already: end it"), moment.Notation.Text($"End it short of that, reckoned at {moment.Notation.Temp(now.TempC)}"))
-            : (moment.Notation.Text("It is there already: end it"), moment.Notation.Text($"End it short of that, reckoned at {moment.Notation.Volume(Contents.StandsL(now))}"));
+        return run.Spec.Kind.EndsBy() switch
+        {
+            EndsBy.Temperature => moment.Notation.Temp(now.TempC),
+            EndsBy.Level => moment.Notation.Volume(Contents.StandsL(now)),
+            _ => null,
+        };
     }
 
     // leaving it lies under the big key: a second knuckle changes nothing

@@ -51,19 +51,19 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
     private static bool HasAny(string vessel, DeckMoment moment) =>
         moment.State.Live?.Setting.IndexOf(vessel) is >= 0 and var index && moment.Forecast.Now.Vessels[index].LiquidKg > 0;
 
-    private static bool HasWort(string vessel, DeckMoment moment) => HasAny(vessel, moment)
-        && moment.Forecast.Now.Vessels[moment.State.Live!.Setting.IndexOf(vessel)].Plato > 0;
+    private static bool HasWort(string vessel, DeckMoment moment) => moment.Forecast.Now.Vessels[moment.State.Live!.Setting.IndexOf(vessel)].Plato > 0;
 
     private static IEnumerable<ReadingPlace> Everywhere(DeckMoment moment)
     {
         foreach (var vessel in Vessels(moment))
         {
-            if (HasAny(vessel, moment))
+            var holds = HasAny(vessel, moment);
+            if (holds)
                 yield return new ReadingPlace(ReadingKind.Temperature, vessel);
             yield return new ReadingPlace(ReadingKind.Volume, vessel);
-            if (HasWort(vessel, moment))
+            if (holds && HasWort(vessel, moment))
                 yield return new ReadingPlace(ReadingKind.Gravity, vessel);
-            if (HasAny(vessel, moment))
+            if (holds)
                 yield return new ReadingPlace(ReadingKind.Ph, vessel);
         }
         yield return new ReadingPlace(ReadingKind.Temperature, "grain");

@@ -16,12 +16,12 @@ internal sealed class Acts(Shell shell, BrewDay day)
     /// <summary>Asking again about an implausible reading is left to the caller.</summary>
     public Decision Do(RunCommand command, DateTimeOffset now)
     {
-        var (before, act) = (day.Focus(now).StepId, day.Focus(now).Act);
+        var before = day.Focus(now);
         var count = day.Events.Count;
         // what is left out or ended early costs something, and nobody reads the outlook just then
-        var outlook = command is RunCommand.Skip || (command is RunCommand.Finish && act == FocusAct.Wait) ? day.Forecast(now) : null;
+        var outlook = command is RunCommand.Skip || (command is RunCommand.Finish && before.Act == FocusAct.Wait) ? day.Forecast(now) : null;
         var outcome = day.Do(command, now);
-        if (day.Focus(now).StepId != before)
+        if (day.Focus(now).StepId != before.StepId)
             shell.Guard.LeaveAlone(shell.Wall(now));
         if (outcome.Trouble is { } trouble)
         {
@@ -56,8 +56,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         if (FigureWords.Briefly(moved.Where(s => s.Figure != "finish_ms"), shell.Notation) is { Length: > 0 } costs)
         {
-            var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
-            shell.Say($"{Names.Sentence(string.Join("; ", told.Append(costs)))}{ways}.", Tone.Warning);
+            shell.Say($"{Names.Sentence(string.Join("; ", told.Append(costs)))}{WaysBack(now)}.", Tone.Warning);
             return;
         }
         var off = BeginsRest(happened) && !day.Remedies(now).IsEmpty;
@@ -94,7 +93,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         var offers = day.Remedies(now);
         var counted = Counted(taken.Reading, now);
         // two lines of 80 columns hold no more
-        var moved = counted.Length > 0 ? FigureWords.Briefly(taken.Moved, shell.Notation, most: 2) : FigureWords.Briefly(taken.Moved, shell.Notation);
+        var moved = FigureWords.Briefly(taken.Moved, shell.Notation, counted.Length > 0 ? 2 : FigureWords.Told);
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
@@ -109,9 +108,10 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private void TellBag(BagWeighed weighed, DateTimeOffset now)
     {
         var moved = FigureWords.Briefly(weighed.Moved, shell.Notation);
-        var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
-        shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))}{ways}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
+        shell.Say($"{Names.Sentence(BagWords.Of(weighed.Bag, shell.Notation))}: {(moved.Length > 0 ? moved : shell.Notation.Text("nothing moves that you would notice"))}{WaysBack(now)}.", moved.Length > 0 ? Tone.Warning : Tone.Normal);
     }
+
+    private string WaysBack(DateTimeOffset now) => day.Remedies(now).IsEmpty ? "" : shell.Notation.Text("; r shows ways back");
 
     private void TellTrouble(Trouble trouble, DateTimeOffset now)
     {

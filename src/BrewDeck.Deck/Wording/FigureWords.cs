@@ -64,7 +64,8 @@ public static class FigureWords
     /// <summary>What stands between, such as the volume before the boil: told where nothing else moves.</summary>
     private const int Lesser = 5;
 
-    private const int Told = 3;
+    /// <summary>So many figures are told where there is room.</summary>
+    public const int Told = 3;
 
     /// <summary>The same in brief.</summary>
     /// <param name="most">So many figures, those that matter most.</param>

@@ -79,12 +79,9 @@ public static class HandsWords
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. The litres are hot ones."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
-        StepKind.Rest when HoldsItself(step, plan) => step.Spec.Minutes is >= RestReadings.LongMin
-            ? [notation.Text($"Pump on, heat on at {notation.Target(step.TargetC!.Value)}, lid on."), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
-            : [notation.Text($"Pump on, heat on at {notation.Target(step.TargetC!.Value)}, lid on. Read the temperature in the middle.")],
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
-            ? [notation.Text("Keep the lid on and the wort moving."), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
-            : [notation.Text("Keep the lid on and the wort moving. Read the temperature in the middle.")],
+            ? [Kept(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
+            : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle.")],
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Elements covered? Pump on, then heat on. Stir before you read it."), notation.Text($"Heat off{At(step.TargetC, notation)}; the grist comes after.")],
@@ -103,8 +100,7 @@ public static class HandsWords
         StepKind.ReturnDecoction => [notation.Text("Heat off. A little at a time into the tun, stirring all the while."), notation.Text("Stop if the temperature is reached; the rest may cool and follow.")],
         StepKind.TransferMash => [notation.Text("Stirrer slow, valve wide open. Rinse the last of the grain after it.")],
         StepKind.LiftBasket => [notation.Text("Heat off. Hook the hoist in before you lift; lift slowly and lock it."), notation.Text("Never reach under a hanging basket. Let it drain, then set it aside.")],
-        StepKind.Vorlauf when plan.Brewhouse.MashTun.IsHeated => [notation.Text("Tun heat off. Draw wort gently from under the bed and return it on top until it runs clear.")],
-        StepKind.Vorlauf => [notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
+        StepKind.Vorlauf => [(VesselOf(step, plan) is { IsHeated: true } ? notation.Text("Tun heat off. ") : "") + notation.Text("Draw wort gently from under the bed and return it on top until it runs clear.")],
         StepKind.Lauter => Lauter(step, plan, notation, brief),
         StepKind.RunOff => [notation.Text("Open the tun a little, then more; do not let the bed run dry too fast."), notation.Text("Close it when it only drips. Read volume and gravity.")],
         StepKind.BatchSparge => [notation.Text("Stir well, then let it settle.")],
@@ -128,6 +124,8 @@ public static class HandsWords
             [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
+        StepKind.SanitiseChiller when plan.Brewhouse.Chiller.IsCoil =>
+            [notation.Text("Hang the clean coil into the boiling wort, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
         StepKind.SanitiseChiller => [notation.Text("Run boiling wort round through pump and chiller until knock-out, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
         StepKind.Clean => Clean(step, plan, notation),
         _ => null,
@@ -141,6 +139,8 @@ public static class HandsWords
         StepKind.AddToWhirlpool => [.. Listed(step, notation), notation.Text("Into the turning wort.")],
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],
         StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
+        StepKind.CastOut when plan.Brewhouse.Chiller.IsCoil =>
+            [notation.Text("Cooling water off. Draw it gently."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.CastOut => [step.TargetC is { } c ? notation.Text($"Cooling water on; throttle to {notation.Target(c)}.") : notation.Text("Cooling water on; throttle the wort."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.CoolInFermenter when step.Spec.Label == StepLabels.Room =>
             [notation.Text("Lid shut, airlock on: nothing may fall in, and no yeast yet."), notation.Text("Read it with a sanitised thermometer before you pitch.")],
@@ -166,7 +166,7 @@ public static class HandsWords
 
     /// <summary>" (98 °C)": how hot what is measured in a vessel stands at the end of a step; empty where that is not known.</summary>
     private static string Stands(PlanStep step, Plan plan, string vessel, Notation notation) =>
-        plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == vessel) is >= 0 and var at && step.After.Vessels[at].TempC is var c && double.IsFinite(c)
+        After(step, plan, vessel)?.TempC is { } c && double.IsFinite(c)
             ? $" ({notation.Target(c)})"
             : "";
 
@@ -204,22 +204,31 @@ public static class HandsWords
         : notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered).");
 
     /// <summary>Hands, tools and water go in.</summary>
-    private static IEnumerable<string> Dead(Vessel? vessel, Notation notation) => vessel is { Elements.IsEmpty: false } ? [notation.Text("Its heat off and unplugged first.")] : [];
+    private static IEnumerable<string> Dead(PlanStep step, Plan plan, Notation notation) =>
+        VesselOf(step, plan) is { Elements.IsEmpty: false } ? [notation.Text("Its heat off and unplugged first.")] : [];
 
-    /// <summary>The tun's own heat keeps the rest where it is.</summary>
-    private static bool HoldsItself(PlanStep step, Plan plan) => step.TargetC is not null && plan.Brewhouse.Habits.MashHeating == MashHeating.Direct
-        && Array.FindIndex([.. plan.Brewhouse.Vessels], v => v.Id == step.Spec.Vessel) is >= 0 and var index && step.After.Vessels[index].HoldsTemperature;
+    /// <summary>Where the tun's own heat keeps the rest at its temperature, it has to be on.</summary>
+    private static string Kept(PlanStep step, Plan plan, Notation notation) =>
+        step.TargetC is { } c && plan.Brewhouse.Habits.MashHeating == MashHeating.Direct && After(step, plan, step.Spec.Vessel) is { HoldsTemperature: true }
+            ? notation.Text($"Pump on, heat on at {notation.Target(c)}, lid on.")
+            : notation.Text("Keep the lid on and the wort moving.");
+
+    private static Vessel? VesselOf(PlanStep step, Plan plan) => plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel);
+
+    /// <summary>A vessel as the step leaves it; null: it is none of the brewhouse.</summary>
+    private static VesselState? After(PlanStep step, Plan plan, string vessel) =>
+        plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == vessel) is >= 0 and var at ? step.After.Vessels[at] : null;
 
     private static ImmutableArray<string> Clean(PlanStep step, Plan plan, Notation notation)
     {
         if (IsMashTun(step, plan))
-            return [.. Dead(plan.Brewhouse.MashTun, notation), notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
+            return [.. Dead(step, plan, notation), notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
         return step.Spec.Label switch
         {
             "basket" => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],
             "chiller" => [notation.Text("Flush with hot detergent, then the other way, then with clean water. Drain it.")],
             "down" => [notation.Text("Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain.")],
-            _ => [.. Dead(plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel), notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), notation.Text("Leave valves open to dry.")],
+            _ => [.. Dead(step, plan, notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), notation.Text("Leave valves open to dry.")],
         };
     }
 

@@ -21,13 +21,14 @@ internal static class DebriefCommand
     private static int Run(Workplace place, int batch, bool json, UnitSystem units) => place.Guard(() =>
     {
         using var journal = place.OpenReader();
-        if (journal.List().All(h => h.Number != batch))
+        if (journal.List().FirstOrDefault(h => h.Number == batch) is not { } head)
             return place.Say($"batch {batch}: is not in the logbook; \"brewdeck log list --rehearsed\" says which are", ExitCode.Refused);
+        // looking back brews the day again: not for one that goes on
+        if (head is { Rehearsed: true, Status: not (RunStatus.Complete or RunStatus.Aborted) })
+            return place.Say($"batch {batch}: its day is not over; \"brewdeck rehearse\" goes on with it", ExitCode.Refused);
         var events = journal.Read(batch);
         if (Debriefing.Of(events) is not { } debrief)
             return place.Say($"batch {batch}: was not rehearsed, or was before rehearsals had debriefs; give a batch of \"brewdeck rehearse\"", ExitCode.Refused);
-        if (Workplace.StatusOf(events) is not (RunStatus.Complete or RunStatus.Aborted))
-            return place.Say($"batch {batch}: its day is not over; \"brewdeck rehearse\" goes on with it", ExitCode.Refused);
         if (json)
             place.Output.WriteLine(DebriefJson.Of(batch, debrief));
         else

@@ -10,7 +10,7 @@ namespace BrewDeck.Logbook;
 internal sealed class TapesAlone : ILogReader
 {
     private readonly string _folder;
-    private readonly FigureCache _figures;
+    private readonly Lazy<FigureCache> _figures;
     private readonly SortedDictionary<int, TapeScan> _scans = [];
     private readonly List<BatchHead> _heads = [];
     private readonly List<string> _notices = [];
@@ -20,7 +20,7 @@ internal sealed class TapesAlone : ILogReader
     public TapesAlone(LogbookDisk disk, Func<IReadOnlyList<RunEvent>, RunStatus> statusOf)
     {
         _folder = disk.Path;
-        _figures = new FigureCache(disk);
+        _figures = new(() => new FigureCache(disk));
         DiskTrouble.Explain(_folder, () =>
         {
             foreach (var (batch, _) in disk.Tapes().ToList())
@@ -37,7 +37,7 @@ internal sealed class TapesAlone : ILogReader
     public IReadOnlyList<TapeLine> Lines(int batch) => _scans[batch].Lines;
 
     /// <summary>What had to be looked at anew is not kept: the file of figures is left to who has the logbook too.</summary>
-    public IReadOnlyList<double?[]> FiguresOf(IReadOnlyList<BatchHead> heads) => [.. heads.Select(h => _figures.Of(h, () => Read(h.Number)).Values)];
+    public IReadOnlyList<double?[]> FiguresOf(IReadOnlyList<BatchHead> heads) => [.. heads.Select(h => _figures.Value.Of(h, () => Read(h.Number)).Values)];
 
     public void Dispose()
     {

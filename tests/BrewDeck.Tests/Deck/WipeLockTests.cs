@@ -20,7 +20,7 @@ public class WipeLockTests
         var wiped = Locked();
 
         for (var i = 0; i < keys.Length; i++)
-            wiped.Strike(KeyStroke.Of(keys[i]), T0.AddMilliseconds(200 * i), 1);
+            wiped.Strike(KeyStroke.Of(keys[i]), T0.AddMilliseconds(200 * i));
 
         Assert.Equal(locked, wiped.Locked);
     }
@@ -31,7 +31,7 @@ public class WipeLockTests
         var wiped = Locked();
 
         for (var i = 0; i < wiped.Word.Length; i++)
-            wiped.Strike(KeyStroke.Of(wiped.Word[i]), T0.AddSeconds(10 * i), 1);
+            wiped.Strike(KeyStroke.Of(wiped.Word[i]), T0.AddSeconds(10 * i));
 
         Assert.True(wiped.Locked);
     }

@@ -55,9 +55,12 @@ internal static class Boiling
         var progress = Roll(bench, spec, limitS);
         var kettle = bench.Setting.IndexOf(spec.Vessel);
         if (bench.NetHeatW(kettle) > 0)
-            bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = BoilingC(bench.Setting, bench.Vessels[kettle]) };
+            Keep(bench, kettle);
         return progress;
     }
+
+    private static void Keep(Workbench bench, int kettle) =>
+        bench.Vessels[kettle] = bench.Vessels[kettle] with { HoldC = BoilingC(bench.Setting, bench.Vessels[kettle]) };
 
     /// <summary>Wort that is kept at the boil gives off steam like any that boils.</summary>
     /// <returns>False: it does not boil, and nothing was done.</returns>
@@ -67,7 +70,7 @@ internal static class Boiling
         if (vessel != bench.Kettle || bench.KnockedOutL > 0 || !IsKeptAtTheBoil(bench.Setting, v) || bench.NetHeatW(vessel) <= 0)
             return false;
         Roll(bench, vessel, seconds);
-        bench.Vessels[vessel] = bench.Vessels[vessel] with { HoldC = BoilingC(bench.Setting, bench.Vessels[vessel]) };
+        Keep(bench, vessel);
         return true;
     }
 
