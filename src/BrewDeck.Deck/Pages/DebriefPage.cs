@@ -10,7 +10,7 @@ namespace BrewDeck.Deck.Pages;
 internal sealed class DebriefPage : TextPage
 {
     private readonly int _number;
-    private readonly ImmutableArray<Line> _lines;
+    private readonly IEnumerable<Line> _lines;
 
     private DebriefPage(Shell shell, int number, IEnumerable<Line> lines)
         : base(shell) => (_number, _lines) = (number, [.. lines]);

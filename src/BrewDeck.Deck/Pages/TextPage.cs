@@ -12,6 +12,7 @@ internal abstract class TextPage(Shell shell) : Page(shell)
     private const int WidestText = 100;
     private const int Margin = 4;
     private int _offset;
+    private (IEnumerable<Line> Lines, int Width, ImmutableArray<Line> Rows) _broken = ([], 0, []);
 
     public override KeyContext Context => KeyContext.Text;
 
@@ -25,7 +26,7 @@ internal abstract class TextPage(Shell shell) : Page(shell)
 
     protected override Screen Compose(DateTimeOffset now)
     {
-        var lines = Wrap.Lines(Lines(now), Math.Min(WidestText, Shell.Columns - Margin));
+        var lines = Broken(Lines(now), Math.Min(WidestText, Shell.Columns - Margin));
         _offset = Math.Clamp(_offset, 0, Math.Max(0, lines.Length - Page));
         return new TextScreen(Title, Corner(now), lines, _offset, Hints());
     }
@@ -56,6 +57,14 @@ internal abstract class TextPage(Shell shell) : Page(shell)
                 base.Handle(command, stroke, now);
                 break;
         }
+    }
+
+    /// <summary>A page that gives the same lines again has them broken once: its text does not change while it is scrolled.</summary>
+    private ImmutableArray<Line> Broken(IEnumerable<Line> lines, int width)
+    {
+        if (!ReferenceEquals(lines, _broken.Lines) || width != _broken.Width)
+            _broken = (lines, width, Wrap.Lines(lines, width));
+        return _broken.Rows;
     }
 
     private int Page => Math.Max(1, Shell.Rows - Frame);

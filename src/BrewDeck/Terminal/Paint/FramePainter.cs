@@ -55,33 +55,29 @@ internal sealed class FramePainter(ColourDepth depth, GlyphSet glyphs)
         var columns = cells.GetLength(1);
         for (var column = 0; column < columns; column++)
         {
-            var now = Now(cells[row, column], columns - column, out var width);
-            if (_painted[row, column] != now) PaintCell(now, column, row, width);
-            if (width == 2) _painted[row, ++column] = default;
+            ref var painted = ref _painted[row, column];
+            if (!painted.Shows(cells[row, column])) painted = Paint(cells[row, column], column, row, columns - column);
+            if (painted.Width == 2) _painted[row, ++column] = default;
         }
     }
 
     /// <summary>A wide character that does not fit into the last column is a blank.</summary>
-    private static Painted Now(in Cell cell, int room, out int width)
+    private Painted Paint(in Cell cell, int column, int row, int room)
     {
         var text = Cells.Printable(cell);
-        width = Cells.Width(text);
+        var width = Cells.Width(text);
         if (width > room) (text, width) = (" ", 1);
-        return new Painted(text, Cells.Ink(cell));
-    }
-
-    private void PaintCell(Painted now, int column, int row, int width)
-    {
-        _painted[row, column] = now;
         if (_pen != (column, row)) MoveTo(column, row);
-        if (_ink != now.Ink)
+        var ink = Cells.Ink(cell);
+        if (_ink != ink)
         {
-            Sgr.Append(_frame, now.Ink, depth);
-            _ink = now.Ink;
+            Sgr.Append(_frame, ink, depth);
+            _ink = ink;
         }
 
-        _frame.Append(glyphs.Shown(now.Text!, width));
+        _frame.Append(glyphs.Shown(text, width));
         _pen = (column + width, row);
+        return new Painted(cell.Grapheme, ink, width);
     }
 
     private void PlaceCursor(Cursor cursor)
@@ -102,5 +98,11 @@ internal sealed class FramePainter(ColourDepth depth, GlyphSet glyphs)
 
     private void MoveTo(int column, int row) => _frame.Append($"\e[{row + 1};{column + 1}H");
 
-    private readonly record struct Painted(string? Text, Attribute Ink);
+    /// <summary>What was painted for a cell.</summary>
+    /// <param name="Grapheme">As it stood in the cell.</param>
+    /// <param name="Width">1 or 2 cells; 0: nothing was.</param>
+    private readonly record struct Painted(string? Grapheme, Attribute Ink, int Width)
+    {
+        public bool Shows(in Cell cell) => Width > 0 && Grapheme == cell.Grapheme && Ink == Cells.Ink(cell);
+    }
 }

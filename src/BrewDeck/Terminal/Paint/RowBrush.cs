@@ -8,18 +8,23 @@ namespace BrewDeck.Terminal.Paint;
 
 /// <summary>
 /// Writes a view's rows into the toolkit's cells, where its clip lets it. Of a key's time from stroke to paint more than half was the toolkit's own
-/// way there: clearing cell by cell, each with a lock and a look at tables, and then writing what stood there before.
+/// way there: clearing cell by cell, each with a lock and a look at tables, and then writing what stood there before. A row is made beside the cells, then
+/// what differs is copied.
 /// </summary>
 internal ref struct RowBrush
 {
-    private static readonly string?[] Single = new string?[0x2900];
+    /// <summary>Cells of one narrow character: each new text of a cell is counted in text elements by the toolkit.</summary>
+    private static readonly Cell?[] Single = new Cell?[0x2900];
 
     private readonly Cell[,] _cells;
     private readonly Rectangle _where;
     private readonly Rectangle[] _clip;
+    private readonly Cell[] _made;
     private readonly bool[] _open;
     private int _row;
     private int _column;
+    private int _end;
+    private bool _hasWide;
 
     /// <param name="view">While it is drawn.</param>
     public RowBrush(View view)
@@ -28,30 +33,30 @@ internal ref struct RowBrush
         _cells = driver.Contents!;
         _where = view.ViewportToScreen(new Rectangle(Point.Empty, view.Viewport.Size));
         _clip = view.GetClip()?.GetRectangles() ?? [driver.Screen];
-        _open = new bool[_where.Width];
+        (_made, _open) = (new Cell[_where.Width], new bool[_where.Width]);
     }
 
     public readonly int Rows => _where.Height;
 
-    /// <summary>Goes to the beginning of a row of the view.</summary>
-    public void Begin(int row)
+    /// <summary>Goes to the beginning of a row of the view, blank to its end.</summary>
+    public void Begin(int row, Attribute blank)
     {
-        (_row, _column) = (_where.Y + row, 0);
-        Array.Clear(_open);
-        if (_row < 0 || _row >= _cells.GetLength(0)) return;
-        foreach (var part in _clip)
-        {
-            if (_row < part.Top || _row >= part.Bottom) continue;
-            var (left, right) = (Math.Max(part.Left, Math.Max(0, _where.Left)), Math.Min(part.Right, Math.Min(_cells.GetLength(1), _where.Right)));
-            if (left < right) _open.AsSpan(left - _where.Left, right - left).Fill(true);
-        }
+        (_row, _hasWide) = (_where.Y + row, false);
+        Go(0, _made.Length, blank);
+    }
+
+    /// <summary>From here to there is blank, and is written from here on.</summary>
+    public void Go(int from, int to, Attribute blank)
+    {
+        (_column, _end) = (Math.Clamp(from, 0, _made.Length), Math.Clamp(to, 0, _made.Length));
+        if (_column < _end) _made.AsSpan(_column, _end - _column).Fill(Narrow(' ', blank));
     }
 
     public void Write(string text, Attribute ink)
     {
         if (CellWidth.AllNarrow(text))
         {
-            foreach (var c in text) Put(Single[c] ??= c.ToString(), ink);
+            foreach (var c in text) Put(Narrow(c, ink));
             return;
         }
 
@@ -62,54 +67,56 @@ internal ref struct RowBrush
             if (Cells.Width(shown) == 2)
                 PutWide(shown, ink);
             else
-                Put(shown, ink);
+                Put(Of(shown, ink));
         }
     }
 
-    /// <summary>Blanks to the end of the row.</summary>
-    public void Blank(Attribute ink)
+    /// <summary>Copies the row into the cells.</summary>
+    public readonly void End()
     {
-        while (_column < _open.Length) Put(" ", ink);
+        if (_row < 0 || _row >= _cells.GetLength(0)) return;
+        Array.Clear(_open);
+        foreach (var part in _clip)
+        {
+            if (_row < part.Top || _row >= part.Bottom) continue;
+            var (left, right) = (Math.Max(part.Left, Math.Max(0, _where.Left)), Math.Min(part.Right, Math.Min(_cells.GetLength(1), _where.Right)));
+            if (left < right) _open.AsSpan(left - _where.Left, right - left).Fill(true);
+        }
+
+        for (var column = 0; column < _made.Length; column++)
+        {
+            if (_open[column]) Copy(column);
+        }
+    }
+
+    private static Cell Of(string text, Attribute ink) => new() { Grapheme = text, Attribute = ink };
+
+    private static Cell Narrow(char c, Attribute ink)
+    {
+        var cell = Single[c] ??= Of(c.ToString(), ink);
+        cell.Attribute = ink;
+        return cell;
     }
 
     /// <summary>One with no room for its second half is a blank.</summary>
     private void PutWide(string shown, Attribute ink)
     {
-        var whole = IsOpen(_column) && IsOpen(_column + 1);
-        Put(whole ? shown : " ", ink);
-        Put(" ", ink);
+        Put(_column + 1 < _end ? Of(shown, ink) : Narrow(' ', ink));
+        Put(Narrow(' ', ink));
+        _hasWide = true;
     }
 
-    private readonly bool IsOpen(int column) => column < _open.Length && _open[column];
-
-    private void Put(string shown, Attribute ink)
+    private void Put(in Cell cell)
     {
-        if (IsOpen(_column))
-        {
-            ref var cell = ref _cells[_row, _where.X + _column];
-            if (cell.Grapheme != shown) cell.Grapheme = shown;
-            if (cell.Attribute != ink) cell.Attribute = ink;
-        }
-
+        if (_column < _end) _made[_column] = cell;
         _column++;
     }
-}
 
-internal static class Clearing
-{
-    /// <summary>For <c>OnClearingViewport</c>: fills a view with blanks on its own ground, so that what is in it has to be drawn again.</summary>
-    /// <returns>True: the toolkit has nothing left to clear.</returns>
-    public static bool Cleared(this View view)
+    private readonly void Copy(int column)
     {
-        var ink = view.GetAttributeForRole(VisualRole.Normal);
-        var brush = new RowBrush(view);
-        for (var row = 0; row < brush.Rows; row++)
-        {
-            brush.Begin(row);
-            brush.Blank(ink);
-        }
-
-        view.SetNeedsDraw();
-        return true;
+        var made = _made[column];
+        if (_hasWide && Cells.Width(made.Grapheme) == 2 && !_open[column + 1]) made = Narrow(' ', made.Attribute!.Value);
+        ref var cell = ref _cells[_row, _where.X + column];
+        if (cell.Grapheme != made.Grapheme || cell.Attribute != made.Attribute) cell = made;
     }
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Compose;
-using BrewDeck.Terminal.Paint;
 
 namespace BrewDeck.Terminal.Panes;
 
@@ -12,22 +11,16 @@ internal sealed class ChartPane : Pane
     /// <summary>A drawing on fewer rows cannot be read.</summary>
     private const int LeastRows = 13;
 
-    private readonly LinesView _drawings;
-
-    public ChartPane(Look look)
-        : base(look) => _drawings = AddLines();
-
-    public override void Show(Screen screen, Size whole)
+    public override IEnumerable<Patch> Of(Screen screen, Size whole, Rectangle room)
     {
         var chart = (ChartScreen)screen;
-        var room = Room;
-        room.Inflate(-1, 0);
-        var shown = Math.Clamp(room.Height / LeastRows, 1, Math.Max(1, chart.Drawings.Length));
-        var each = room.Height / shown;
+        var page = Rectangle.Inflate(room, -1, 0);
+        var shown = Math.Clamp(page.Height / LeastRows, 1, Math.Max(1, chart.Drawings.Length));
+        var each = page.Height / shown;
         // the last ones stay in sight together
         var first = Math.Clamp(chart.Selected, 0, chart.Drawings.Length - Math.Min(shown, chart.Drawings.Length));
-        _drawings.Show(
-            [.. chart.Drawings.Skip(first).Take(shown).SelectMany(drawing => Filled(Lines(drawing, chart.Offset, room.Width, each), each))], room);
+        var lines = chart.Drawings.Skip(first).Take(shown).SelectMany(drawing => Filled(Lines(drawing, chart.Offset, page.Width, each), each));
+        return [new Patch([.. lines], page)];
     }
 
     private static ImmutableArray<Line> Lines(Drawing drawing, int offset, int width, int height) => drawing switch

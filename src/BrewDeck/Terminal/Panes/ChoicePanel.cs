@@ -11,9 +11,7 @@ namespace BrewDeck.Terminal.Panes;
 /// <summary>A question with options, framed, at the bottom of the screen.</summary>
 internal sealed class ChoicePanel : View
 {
-    private readonly LinesView _frame;
-    private readonly LinesView _options;
-    private readonly LinesView _place;
+    private readonly Patchwork _patches;
     private int _first;
 
     public ChoicePanel(Look look)
@@ -21,8 +19,7 @@ internal sealed class ChoicePanel : View
         CanFocus = false;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
-        (_frame, _options, _place) = (new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel), new LinesView(look, Surface.Panel));
-        Add(_frame, _options, _place);
+        _patches = new Patchwork(this, look, Surface.Panel);
     }
 
     /// <param name="choice">Null: nothing is asked.</param>
@@ -45,14 +42,23 @@ internal sealed class ChoicePanel : View
         var height = Math.Min(above.Height, head.Length + options.Length + 2);
         this.Place(new Rectangle(0, above.Height - height, width, height));
         var blank = Enumerable.Repeat(Lines.Empty, options.Length);
-        _frame.Show(FrameLines.Around([.. head, .. blank], width), new Rectangle(0, 0, width, height));
         var before = shown.TakeWhile(i => i != choice.Selected).Sum(i => blocks[i].Length);
-        _options.Show(options, new Rectangle(2, 1 + head.Length, inner, options.Length), before, blocks.Length == 0 ? 0 : blocks[choice.Selected].Length);
         var bar = shown.Length == blocks.Length ? [] : PlaceLines.Of(_first, blocks.Length, shown.Length);
-        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(width - 1, 1 + head.Length, 1, bar.Length));
+        _patches.Show(
+        [
+            new(FrameLines.Around([.. head, .. blank], width), new Rectangle(0, 0, width, height), Surface.Panel),
+            new(options, new Rectangle(2, 1 + head.Length, inner, options.Length), Surface.Panel, before, blocks.Length == 0 ? 0 : blocks[choice.Selected].Length),
+            new(bar, new Rectangle(width - 1, 1 + head.Length, 1, bar.Length), Surface.Panel),
+        ]);
     }
 
-    protected override bool OnClearingViewport() => this.Cleared();
+    protected override bool OnClearingViewport() => true;
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        _patches.Draw();
+        return true;
+    }
 
     /// <summary>Whole options, the chosen one among them, from where the last look began, moving as little as possible.</summary>
     private ImmutableArray<int> InSight(ImmutableArray<ImmutableArray<Line>> blocks, int chosen, int rows)

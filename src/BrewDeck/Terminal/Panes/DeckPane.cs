@@ -5,23 +5,9 @@ using BrewDeck.Terminal.Panes.Layouts;
 
 namespace BrewDeck.Terminal.Panes;
 
-/// <summary>The running deck: a view for each part, placed by <see cref="DeckLayout"/>.</summary>
+/// <summary>The running deck, placed by <see cref="DeckLayout"/>.</summary>
 internal sealed class DeckPane : Pane
 {
-    private readonly Dictionary<Block, LinesView> _views;
-
-    public DeckPane(Look look)
-        : base(look) => _views = Enum.GetValues<Block>().ToDictionary(block => block, block => AddLines(block == Block.Big ? Surface.Digits : Surface.Ground));
-
-    public override void Show(Screen screen, Size whole)
-    {
-        var placed = DeckLayout.Of((DeckScreen)screen, whole, Room).ToDictionary(part => part.Block);
-        foreach (var (block, view) in _views)
-        {
-            if (placed.TryGetValue(block, out var part))
-                view.Show(part.Lines, part.Where);
-            else
-                view.Show([], Rectangle.Empty);
-        }
-    }
+    public override IEnumerable<Patch> Of(Screen screen, Size whole, Rectangle room) =>
+        DeckLayout.Of((DeckScreen)screen, whole, room).Select(part => new Patch(part.Lines, part.Where, part.Block == Block.Big ? Surface.Digits : Surface.Ground));
 }

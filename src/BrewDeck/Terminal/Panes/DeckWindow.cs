@@ -14,10 +14,15 @@ internal sealed class DeckWindow : Runnable
     /// <summary>Columns from which a blank column is left at both sides.</summary>
     private const int MarginFrom = 40;
 
-    private readonly LinesView _top;
-    private readonly LinesView _notice;
-    private readonly LinesView _keys;
-    private readonly Dictionary<Type, Pane> _panes;
+    private readonly Dictionary<Type, Pane> _panes = new()
+    {
+        [typeof(DeckScreen)] = new DeckPane(),
+        [typeof(ListScreen)] = new ListPane(),
+        [typeof(TextScreen)] = new TextPane(),
+        [typeof(ChartScreen)] = new ChartPane(),
+    };
+
+    private readonly Patchwork _patches;
     private readonly ChoicePanel _choice;
     private Screen? _screen;
 
@@ -29,18 +34,9 @@ internal sealed class DeckWindow : Runnable
         Height = Dim.Fill();
         CanFocus = true;
         SetScheme(look.Scheme(Surface.Ground));
-        (_top, _notice, _keys) = (new LinesView(look), new LinesView(look), new LinesView(look));
-        _panes = new()
-        {
-            [typeof(DeckScreen)] = new DeckPane(look),
-            [typeof(ListScreen)] = new ListPane(look),
-            [typeof(TextScreen)] = new TextPane(look),
-            [typeof(ChartScreen)] = new ChartPane(look),
-        };
+        _patches = new Patchwork(this, look);
         _choice = new ChoicePanel(look);
         Entry = new EntryPanel(look, text => receive(new Input.Typed(text)));
-        Add(_top, _notice, _keys);
-        foreach (var pane in _panes.Values) Add(pane);
         Add(_choice, Entry);
     }
 
@@ -58,28 +54,28 @@ internal sealed class DeckWindow : Runnable
         var keys = EdgeLines.Keys(screen.Keys, width, KeyRows(size));
         var notice = EdgeLines.Notice(screen, width, NoticeRows(size));
         var edges = Edges.Of(size, keys.Length, notice.Length);
-        _top.Show([EdgeLines.Top(screen, width)], new Rectangle(margin, 0, width, edges.Top));
-        _notice.Show(notice, new Rectangle(margin, edges.NoticeRow, width, edges.Notice));
-        _keys.Show(keys, new Rectangle(margin, edges.KeyRow, width, edges.Keys));
-        ShowPane(screen, size, new Rectangle(0, edges.Top, size.Width, edges.NoticeRow - edges.Top));
+        _patches.Show(
+        [
+            new([EdgeLines.Top(screen, width)], new Rectangle(margin, 0, width, edges.Top)),
+            .. _panes[screen.GetType()].Of(screen, size, new Rectangle(0, edges.Top, size.Width, edges.NoticeRow - edges.Top)),
+            new(notice, new Rectangle(margin, edges.NoticeRow, width, edges.Notice)),
+            new(keys, new Rectangle(margin, edges.KeyRow, width, edges.Keys)),
+        ]);
         _choice.Show(screen.Overlay as ChoiceOverlay, new Size(size.Width, edges.NoticeRow), screen.Notation);
         Entry.Show(screen.Overlay as EntryOverlay, new Size(size.Width, edges.NoticeRow));
     }
 
-    protected override bool OnClearingViewport() => this.Cleared();
+    protected override bool OnClearingViewport() => true;
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        _patches.Draw();
+        return true;
+    }
 
     private static int NoticeRows(Size size) => size.Height < 5 ? 0 : size.Height < 12 ? 1 : 2;
 
     private static int KeyRows(Size size) => size.Height >= 30 ? 2 : 1;
-
-    private void ShowPane(Screen screen, Size size, Rectangle room)
-    {
-        foreach (var (kind, pane) in _panes)
-        {
-            pane.Place(kind == screen.GetType() ? room : Rectangle.Empty);
-            if (pane.Visible) pane.Show(screen, size);
-        }
-    }
 
     /// <summary>How many rows the edges take; on a very low screen the keys go last.</summary>
     private readonly record struct Edges(int Top, int Notice, int Keys, int NoticeRow, int KeyRow)

@@ -11,7 +11,7 @@ namespace BrewDeck.Terminal.Panes;
 /// <summary>A question with a line to type, at the bottom of the screen so that the countdown stays in sight.</summary>
 internal sealed class EntryPanel : View
 {
-    private readonly LinesView _frame;
+    private readonly Patchwork _frame;
     private readonly TextField _field;
     private EntryOverlay? _asked;
     private bool _copying;
@@ -23,14 +23,14 @@ internal sealed class EntryPanel : View
         CanFocus = true;
         Visible = false;
         SetScheme(look.Scheme(Surface.Panel));
-        _frame = new LinesView(look, Surface.Panel);
+        _frame = new Patchwork(this, look, Surface.Panel);
         _field = new TextField { CanFocus = true, Autocomplete = null };
         _field.SetScheme(look.Scheme(Surface.Panel));
         _field.ValueChanged += (_, e) =>
         {
             if (!_copying) typed(e.NewValue ?? "");
         };
-        Add(_frame, _field);
+        Add(_field);
     }
 
     /// <summary>The line as typed so far.</summary>
@@ -56,7 +56,13 @@ internal sealed class EntryPanel : View
 
     public void Backspace() => _field.DeleteCharLeft(false);
 
-    protected override bool OnClearingViewport() => this.Cleared();
+    protected override bool OnClearingViewport() => true;
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        _frame.Draw();
+        return true;
+    }
 
     private void Begin(string initial, bool replaces)
     {
@@ -79,7 +85,7 @@ internal sealed class EntryPanel : View
         ImmutableArray<Line> lines = [.. question, Lines.Empty, .. entry.Hint.Wrap(inner), .. fault];
         var height = Math.Min(lines.Length + 2, above.Height);
         this.Place(new Rectangle(0, above.Height - height, width, height));
-        _frame.Show(FrameLines.Around(lines, width), new Rectangle(0, 0, width, height));
+        _frame.Show([new(FrameLines.Around(lines, width), new Rectangle(0, 0, width, height), Surface.Panel)]);
         var row = Math.Min(question.Length + 1, Math.Max(0, height - 1));
         _field.Place(new Rectangle(2, row, inner, 1));
     }

@@ -3,7 +3,6 @@ using System.Drawing;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
-using BrewDeck.Terminal.Paint;
 
 namespace BrewDeck.Terminal.Panes;
 
@@ -15,39 +14,30 @@ internal sealed class ListPane : Pane
 {
     private const int Beside = 110;
 
-    private readonly LinesView _header;
-    private readonly LinesView _rows;
-    private readonly LinesView _details;
-    private readonly LinesView _place;
     private int _first;
 
-    public ListPane(Look look)
-        : base(look) => (_header, _rows, _details, _place) = (AddLines(), AddLines(), AddLines(), AddLines());
-
-    public override void Show(Screen screen, Size whole)
+    public override IEnumerable<Patch> Of(Screen screen, Size whole, Rectangle room)
     {
         var list = (ListScreen)screen;
-        var room = Room;
-        room.Inflate(-1, 0);
-        if (whole.Height >= 24) (room.Y, room.Height) = (1, room.Height - 1);
-        var details = Details(list, room);
-        _details.Show(Cut(Wrapping.Wrap(list.Details, Math.Max(1, details.Width)), details.Height, screen.Notation), details);
-        ShowRows(list, Left(room, details));
+        var page = Page(whole, room);
+        var details = Details(list, page);
+        var told = Cut(Wrapping.Wrap(list.Details, Math.Max(1, details.Width)), details.Height, screen.Notation);
+        return [new Patch(told, details), .. Rows(list, Left(page, details))];
     }
 
-    private void ShowRows(ListScreen list, Rectangle room)
+    private IEnumerable<Patch> Rows(ListScreen list, Rectangle room)
     {
-        var headed = list.Columns.Any(column => column.Header != "") && room.Height > 2;
-        _header.Show(headed ? [ListLines.Header(list.Columns, room.Width)] : [], headed ? room with { Height = 1 } : default);
-        if (headed) (room.Y, room.Height) = (room.Y + 1, room.Height - 1);
+        if (list.Columns.Any(column => column.Header != "") && room.Height > 2)
+        {
+            yield return new Patch([ListLines.Header(list.Columns, room.Width)], room with { Height = 1 });
+            (room.Y, room.Height) = (room.Y + 1, room.Height - 1);
+        }
+
         room = WithPlace(list, room);
         _first = ListLines.Scroll(_first, list.Selected, list.Rows.Length, Math.Max(1, room.Height));
         var seen = list.Rows.Skip(_first).Take(Math.Max(0, room.Height));
-        ImmutableArray<Line> lines =
-            [.. seen.Select((row, i) => ListLines.Row(list.Columns, row, _first + i == list.Selected, room.Width))];
-        _rows.Show(lines, room, list.Selected - _first);
-        var bar = PlaceLines.Of(_first, list.Rows.Length, room.Height);
-        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : new Rectangle(room.Right + 1, room.Y, 1, room.Height));
+        yield return new Patch([.. seen.Select((row, i) => ListLines.Row(list.Columns, row, _first + i == list.Selected, room.Width))], room, Chosen: list.Selected - _first);
+        yield return Place(PlaceLines.Of(_first, list.Rows.Length, room.Height), room.Right + 1, room.Y);
     }
 
     /// <summary>What has no room is counted, so that nothing is missed without a word.</summary>

@@ -1,35 +1,24 @@
+using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
-using BrewDeck.Terminal.Paint;
-using Terminal.Gui.ViewBase;
 
 namespace BrewDeck.Terminal.Panes;
 
-/// <summary>Shows one kind of screen between the title and the notice.</summary>
-internal abstract class Pane : View
+/// <summary>Lays out one kind of screen between the title and the notice.</summary>
+internal abstract class Pane
 {
-    protected Pane(Look look)
-    {
-        Look = look;
-        CanFocus = false;
-        Visible = false;
-        SetScheme(look.Scheme(Surface.Ground));
-    }
-
-    protected Look Look { get; }
-
     /// <param name="screen">Of the kind that the pane is for.</param>
     /// <param name="whole">Size of the terminal.</param>
-    public abstract void Show(Screen screen, Size whole);
+    /// <param name="room">Where the patches go.</param>
+    public abstract IEnumerable<Patch> Of(Screen screen, Size whole, Rectangle room);
 
-    protected override bool OnClearingViewport() => this.Cleared();
-
-    protected Rectangle Room => new(Point.Empty, Frame.Size);
-
-    protected LinesView AddLines(Surface surface = Surface.Ground)
+    /// <summary>Of a page of text or rows: a margin at both sides, and a blank row above where there is room for it.</summary>
+    protected static Rectangle Page(Size whole, Rectangle room)
     {
-        var view = new LinesView(Look, surface);
-        Add(view);
-        return view;
+        var page = Rectangle.Inflate(room, -1, 0);
+        return whole.Height >= 24 ? page with { Y = page.Y + 1, Height = page.Height - 1 } : page;
     }
+
+    /// <summary>The bar that tells where in its whole a page is.</summary>
+    protected static Patch Place(ImmutableArray<Line> bar, int column, int row) => new(bar, new Rectangle(column, row, 1, bar.Length));
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Drawing;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Terminal.Compose;
-using BrewDeck.Terminal.Paint;
 
 namespace BrewDeck.Terminal.Panes;
 
@@ -11,24 +10,18 @@ internal sealed class TextPane : Pane
 {
     private const int WidestText = 100;
 
-    private readonly LinesView _text;
-    private readonly LinesView _place;
-
-    public TextPane(Look look)
-        : base(look) => (_text, _place) = (AddLines(), AddLines());
-
-    public override void Show(Screen screen, Size whole)
+    public override IEnumerable<Patch> Of(Screen screen, Size whole, Rectangle room)
     {
         var text = (TextScreen)screen;
-        var room = Room;
-        room.Inflate(-1, 0);
-        if (whole.Height >= 24) (room.Y, room.Height) = (1, room.Height - 1);
-        var width = Math.Min(WidestText, room.Width - 2);
-        var first = Math.Clamp(text.Offset, 0, LastOffset(text, width, room.Height));
-        var lines = Wrapped(text.Lines.Skip(first).Take(Math.Max(0, room.Height)), width);
-        if (lines.Length > room.Height) lines = lines[..Math.Max(0, room.Height)];
-        _text.Show(lines, room with { Width = width });
-        ShowPlace(first, text.Lines.Length, new Rectangle(room.Right - 1, room.Y, 1, room.Height));
+        var page = Page(whole, room);
+        var width = Math.Min(WidestText, page.Width - 2);
+        var first = Math.Clamp(text.Offset, 0, LastOffset(text, width, page.Height));
+        var lines = Wrapped(text.Lines.Skip(first).Take(Math.Max(0, page.Height)), width);
+        return
+        [
+            new Patch([.. lines.Take(page.Height)], page with { Width = width }),
+            Place(PlaceLines.Of(first, text.Lines.Length, page.Height), page.Right - 1, page.Y),
+        ];
     }
 
     /// <summary>The last line stays at the bottom: what wraps at this width counts as the rows it takes.</summary>
@@ -49,10 +42,4 @@ internal sealed class TextPane : Pane
         [.. lines.SelectMany(line => line.Wrap(width, LeadingBlanks(line.ToString())))];
 
     private static int LeadingBlanks(string text) => text.Length - text.TrimStart(' ').Length;
-
-    private void ShowPlace(int first, int count, Rectangle where)
-    {
-        var bar = PlaceLines.Of(first, count, where.Height);
-        _place.Show(bar, bar.IsEmpty ? Rectangle.Empty : where);
-    }
 }
