@@ -33,9 +33,10 @@ public static class DayStrip
     private static List<Span> Spans(DeckMoment moment)
     {
         var spans = new List<Span>();
+        var rest = moment.Rest.ToDictionary(s => s.Spec.Id);
         foreach (var run in moment.State.Steps.Where(s => !s.Spec.Background))
         {
-            var ahead = moment.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+            var ahead = rest.GetValueOrDefault(run.Spec.Id);
             var start = run.StartedMs is { } ms ? (ms - moment.DayStartMs) / 1000.0 : ahead?.StartS;
             var end = run.EndedMs is { } over ? (over - moment.DayStartMs) / 1000.0 : ahead?.EndS;
             if (start is { } from && end is { } to)

@@ -14,7 +14,12 @@ internal static class Lines
 
     public static int Width(string text) => CellWidth.Of(text);
 
-    public static int Width(this Line line) => line.Spans.Sum(span => Width(span.Text));
+    public static int Width(this Line line)
+    {
+        var cells = 0;
+        foreach (var span in line.Spans) cells += Width(span.Text);
+        return cells;
+    }
 
     public static Line Join(params ReadOnlySpan<Line> lines)
     {

@@ -11,7 +11,8 @@ internal static class Wrapping
     /// <param name="indent">Cells before every line but the first.</param>
     public static ImmutableArray<Line> Wrap(this Line line, int width, int indent = 0)
     {
-        if (line.Width() <= width || width <= indent + 1) return [line.CutTo(width)];
+        if (line.Width() <= width) return [line];
+        if (width <= indent + 1) return [line.CutTo(width)];
         var done = ImmutableArray.CreateBuilder<Line>();
         var spans = ImmutableArray.CreateBuilder<Span>();
         var used = 0;

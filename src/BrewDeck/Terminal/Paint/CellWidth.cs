@@ -18,11 +18,12 @@ internal static class CellWidth
         return true;
     }
 
-    /// <summary>Latin letters and signs, lines, blocks, dots: no control character, none that combines with the one before it, none that is wide.</summary>
+    /// <summary>Latin letters and signs, arrows and the minus, lines, blocks, dots: no control character, none that combines with the one before it, none that is wide.</summary>
     private static bool IsNarrow(char c) => c
         is >= ' ' and <= '~'
         or >= '\u00a1' and <= '\u02ff' and not '\u00ad'
         or >= '\u2010' and <= '\u2027'
+        or >= '\u2190' and <= '\u2193' or '\u2212'
         or >= '\u2500' and <= '\u25fc'
         or >= '\u2800' and <= '\u28ff';
 }
