@@ -181,7 +181,7 @@ internal static class CommandTable
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var seed = new Option<int>("--seed") { Description = "Seed of the first day.", DefaultValueFactory = _ => 1 };
         var count = new Option<int>("--count") { Description = "Number of rehearsed days.", DefaultValueFactory = _ => 100 };
-        var mends = new Option<bool>("--mends") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
+        var mends = new Option<bool>("--take-remedies") { Description = "The stand-in brewer takes remedies; without it the day is left as it goes." };
         var power = new Option<double>("--hidden-power") { Description = "Heat that the profile does not know of, percent." };
         var yields = new Option<double>("--hidden-yield") { Description = "Mash yield that the profile does not know of, points." };
         var remedies = new Option<bool>("--remedies") { Description = "Rehearse each off-plan day twice, with the best remedy and without, and count what it was worth." };
