@@ -4,6 +4,7 @@ using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Rehearsals;
 using BrewDeck.Simulator.Rehearsing;
+using BrewDeck.Terminal.Paint;
 using BrewDeck.Terminal.Stills;
 
 namespace BrewDeck.Commands;
@@ -53,6 +54,8 @@ internal static class Screenshots
             Play(session, player, store, scene.Until);
             foreach (var (columns, rows) in scene.Sizes)
                 yield return ($"{scene.Name}-{columns}x{rows}", Still(session, columns, rows, At(player)));
+            foreach (var theme in scene.Themes)
+                yield return ($"{scene.Name}-{theme.ToString().ToLowerInvariant()}-120x40", Still(session, 120, 40, At(player), theme));
             Type(session, scene.Keys, At(player));
             yield return ($"{scene.KeysShow}-80x24", Still(session, 80, 24, At(player)));
             Type(session, scene.Back, At(player));
@@ -65,7 +68,7 @@ internal static class Screenshots
         new("mash", s => Since(s, StepKind.Rest, 2) > 12 * 60, [(80, 24), (120, 40), (200, 60)], "reading", [Key('6')], [Escape]),
         new("off", s => true, [], "remedies", [Key('6'), new Input.Submitted("60.5"), Key('r')], [Escape, Key('u')]),
         new("lauter", s => Since(s, StepKind.Lauter, 1) > 15 * 60, [(100, 30)], "keys", [Key('?')], [Escape]),
-        new("boil", s => Since(s, StepKind.Boil, 1) > 20 * 60, [(80, 24), (120, 40)], "troubles", [Key('f')], [Escape]),
+        new("boil", s => Since(s, StepKind.Boil, 1) > 20 * 60, [(80, 24), (120, 40)], "troubles", [Key('f')], [Escape]) { Themes = [Theme.Light, Theme.Contrast] },
         new("cast-out", s => Runs(s, StepKind.CastOut), [(80, 24)], "charts", [Key('c')], [Escape]),
     ];
 
@@ -99,16 +102,20 @@ internal static class Screenshots
 
     private static DateTimeOffset At(RehearsalPlayer player) => DateTimeOffset.FromUnixTimeMilliseconds(player.NowMs);
 
-    private static StillScreen Still(Session session, int columns, int rows, DateTimeOffset now)
+    private static StillScreen Still(Session session, int columns, int rows, DateTimeOffset now, Theme theme = Theme.Dark)
     {
         session.Receive(new Input.Resized(columns, rows), now);
-        return StillScreen.Of(session.Screen, columns, rows);
+        return StillScreen.Of(session.Screen, columns, rows, theme);
     }
 
     private sealed record MomentOfDay(RunState State, long NowMs);
 
     private sealed record Scene(
-        string Name, Func<MomentOfDay, bool> Until, (int Columns, int Rows)[] Sizes, string KeysShow, Input[] Keys, Input[] Back);
+        string Name, Func<MomentOfDay, bool> Until, (int Columns, int Rows)[] Sizes, string KeysShow, Input[] Keys, Input[] Back)
+    {
+        /// <summary>Besides the dark one, at 120x40.</summary>
+        public Theme[] Themes { get; init; } = [];
+    }
 
     private static Input Key(char character) => new Input.Key(KeyStroke.Of(character));
 
