@@ -13,7 +13,7 @@ public sealed class CellWidthTests
         var narrow = Enumerable.Range(0, 0x10000).Select(c => (char)c).Where(c => CellWidth.AllNarrow([c])).ToList();
 
         Assert.True(narrow.Count > 1000);
-        Assert.Empty(narrow.Where(c => c.ToString().GetColumns() != 1));
-        Assert.Empty(narrow.Where(c => StringInfo.ParseCombiningCharacters($"a{c}a").Length != 3));
+        Assert.All(narrow, c => Assert.Equal(1, c.ToString().GetColumns()));
+        Assert.All(narrow, c => Assert.Equal(3, StringInfo.ParseCombiningCharacters($"a{c}a").Length));
     }
 }
