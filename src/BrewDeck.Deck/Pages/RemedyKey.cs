@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -15,7 +16,9 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         var ranked = day.Remedies(now);
         if (ranked.IsEmpty)
         {
-            shell.Say(shell.Notation.Text("Nothing is off plan that a remedy would mend; f reports what no reading shows."));
+            shell.Say(shell.Ports.Rehearsal is { Signs: [{ Acts.IsEmpty: false }, ..] }
+                ? shell.Notation.Text("What shows itself asks for hands: m. r has ways back only once it is read (t) or reported (f).")
+                : shell.Notation.Text("Nothing is off plan that a remedy would mend; f reports what no reading shows."));
             // the next key is meant for a list that did not come
             shell.Guard.LeaveAlone(shell.Wall(now));
             return;
@@ -26,7 +29,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         page.Ask(new ChoiceAsk(
             page,
             leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
-            [.. Cause(now), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
+            [.. Cause(now), .. OffPlan(ranked), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [.. offers.Select(Offer)],
             (row, at) => Choose(offers[row], at),
             selected: leaveItIsBest ? offers.Length - 1 : 0));
@@ -57,19 +60,40 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
                 acts.Do(new RunCommand.Choose(remedy), at);
         }));
 
-    // what was read or reported last
+    /// <summary>What is off and by how much, in one sentence.</summary>
+    private IEnumerable<Line> OffPlan(ImmutableArray<Remedy> ranked) =>
+        RemedyWords.OffPlan(ranked, shell.Notation) is { Length: > 0 } off ? [Line.Of(shell.Notation.Text($"Off plan: {off}."))] : [];
+
+    /// <summary>What was left out, and what was reported or read last since then; a reading that shows what was expected is no cause where there is another.</summary>
     private IEnumerable<Line> Cause(DateTimeOffset now)
     {
-        var read = day.State.Readings is [.., var last] ? last : null;
-        if (day.State.Troubles.LastOrDefault(t => t.AtMs > (read?.AtMs ?? 0)) is { } trouble)
-            return [Line.Of(Names.Sentence(TroubleWords.Happens(trouble.Trouble, page.Brewhouse, day.Moment(now, shell.Notation).Title, shell.Notation)) + ".")];
-        if (day.State.BagMs is { } weighed && weighed > (read?.AtMs ?? 0) && day.Events.OfType<BagWeighed>().LastOrDefault() is { } bag)
-            return [Line.Of(Names.Sentence(BagWords.Of(bag.Bag, shell.Notation)) + ".")];
-        if (read is null)
-            return [];
-        var verdict = Verdict.Of(day.State, read, shell.Notation);
-        return [Line.Of(Names.Sentence(ReadingWords.One(read.Reading, page.Brewhouse, shell.Notation)) + (verdict.Length > 0 ? $"; {verdict}." : "."))];
+        var moment = day.Moment(now, shell.Notation);
+        var slip = Slips.Last(day.State);
+        var told = Told(moment).Where(c => c.AtMs > (slip?.EndedMs ?? long.MinValue)).OrderBy(c => c.AtMs).TakeLast(1).Select(c => c.Words).ToList();
+        if (slip is not null)
+            told.Insert(0, SlipWords.Of(slip, moment));
+        return (told.Count == 0 && day.State.Readings is [.., var last] ? [Read(last)] : told).Select(c => Line.Of(c));
     }
+
+    /// <summary>Of each kind the last since a remedy was chosen.</summary>
+    private IEnumerable<(long AtMs, string Words)> Told(DeckMoment moment)
+    {
+        var since = day.State.Remedies is [.., var chosen] ? chosen.AtMs : long.MinValue;
+        if (day.State.Troubles.LastOrDefault(t => t.AtMs > since) is { } trouble)
+            yield return (trouble.AtMs, Names.Sentence(TroubleWords.Happens(trouble.Trouble, page.Brewhouse, moment.Title, shell.Notation)) + ".");
+        if (day.State.BagMs is { } weighed && weighed > since && day.Events.OfType<BagWeighed>().LastOrDefault() is { } bag)
+            yield return (weighed, Names.Sentence(BagWords.Of(bag.Bag, shell.Notation)) + ".");
+        if (day.State.Readings.LastOrDefault(r => r.AtMs > since && !IsAsExpected(r)) is { } read)
+            yield return (read.AtMs, Read(read));
+    }
+
+    private string Read(TakenReading read)
+    {
+        var verdict = Verdict.Of(day.State, read, shell.Notation);
+        return Names.Sentence(ReadingWords.One(read.Reading, page.Brewhouse, shell.Notation)) + (verdict.Length > 0 ? $"; {verdict}." : ".");
+    }
+
+    private bool IsAsExpected(TakenReading read) => Verdict.Of(day.State, read, shell.Notation) == shell.Notation.Text("as expected");
 
     private Row Offer(Remedy remedy) => new([
         RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),

@@ -16,7 +16,9 @@ internal sealed class TroubleKey(Shell shell, DeckPage page, BrewDay day, Acts a
         ImmutableArray<Trouble> over = [.. Possible.Standing(day.State)], can = [.. Possible.At(day.State)];
         if (over.IsEmpty && can.IsEmpty)
         {
-            shell.Say(shell.Notation.Text("Nothing runs that could go wrong."));
+            shell.Say(shell.Ports.Rehearsal is { Signs.Count: > 0 }
+                ? shell.Notation.Text("There is nothing of that kind to report: m says what the hands can do about what shows itself.")
+                : shell.Notation.Text("Nothing runs that could go wrong."));
             return;
         }
         string Title(string step) => page.Moment(now).Title(step);

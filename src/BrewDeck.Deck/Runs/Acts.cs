@@ -97,7 +97,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
-            Filled(taken.Reading, now) ?? Expected(taken.Reading, !offers.IsEmpty),
+            Filled(taken.Reading, now) ?? Expected(taken.Reading, offers),
             counted,
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
             moved,
@@ -130,12 +130,14 @@ internal sealed class Acts(Shell shell, BrewDay day)
     }
 
     // the day may be off plan by what was known before
-    private string Expected(Reading reading, bool off)
+    private string Expected(Reading reading, ImmutableArray<Remedy> offers)
     {
         if (day.State.Readings is not [.., var last] || last.Reading != reading)
             return "";
         var verdict = Verdict.Of(day.State, last, shell.Notation);
-        return off && verdict == shell.Notation.Text("as expected") ? shell.Notation.Text("as expected, and still off plan") : verdict;
+        if (offers.IsEmpty || verdict != shell.Notation.Text("as expected"))
+            return verdict;
+        return RemedyWords.OffPlan(offers, shell.Notation, most: 1) is { Length: > 0 } off ? shell.Notation.Text($"as expected; still off plan: {off}") : shell.Notation.Text("as expected, and still off plan");
     }
 
     /// <summary>A reading is weighed with what was expected: what the gauge shows of it, where that reads otherwise.</summary>

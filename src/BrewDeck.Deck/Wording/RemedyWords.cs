@@ -32,8 +32,8 @@ public static class RemedyWords
         RemedyKind.OtherCircuit => notation.Text($"Once it is dry, plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
         RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less: a smaller batch"),
-        RemedyKind.AddNow => notation.Text($"Add it now: {notation.Grams(remedy.Amount)}"),
-        RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Add it now, but {notation.Grams(remedy.Amount)}"),
+        RemedyKind.AddNow => notation.Text($"Put it in now: {Missed(remedy, notation)}"),
+        RemedyKind.Reweigh when remedy.Replace.IsEmpty => notation.Text($"Put it in now, weighed anew: {Missed(remedy, notation)}"),
         RemedyKind.Reweigh => notation.Text($"Weigh the hops to come anew: {Hops(remedy, notation)}"),
         RemedyKind.SetChiller => notation.Text($"Set the chiller to {notation.Temp(remedy.Amount)} for the rest"),
         RemedyKind.ChillFermenter => brewhouse.Chiller.IsCoil
@@ -43,12 +43,21 @@ public static class RemedyWords
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
 
+    private static string Missed(Remedy remedy, Notation notation) => remedy.Insert is [{ Charges: { Length: > 0 and <= StepTitles.MostNamed } charges }, ..]
+        ? Charges.All(charges, notation)
+        : notation.Grams(remedy.Amount);
+
     /// <summary>Each on its own while they fit a line: they are weighed one by one.</summary>
     private static string Hops(Remedy remedy, Notation notation)
     {
         ImmutableArray<Charge> hops = [.. remedy.Replace.SelectMany(s => s.Charges).Where(c => c.Kind == ChargeKind.Hop)];
         return hops.Length <= StepTitles.MostNamed ? Charges.All(hops, notation) : notation.Text($"{notation.Grams(remedy.Amount)} in all");
     }
+
+    /// <summary>"bitterness 13 IBU instead of 31 IBU": what leaving it gives against the plan; empty: only the time is off.</summary>
+    public static string OffPlan(ImmutableArray<Remedy> ranked, Notation notation, int most = 2) =>
+        string.Join(", ", Remedies.OffPlan(ranked).Where(s => FigureWords.Reads(s, notation)).Take(most)
+            .Select(s => notation.Text($"{FigureWords.Name(s.Figure, notation)} {FigureWords.Value(s.Figure, s.After, notation)} instead of {FigureWords.Value(s.Figure, s.Before, notation)}")));
 
     /// <summary>What it is, whatever its amount.</summary>
     public static string Name(RemedyKind kind, Notation notation) => kind switch

@@ -22,11 +22,11 @@ public class WaysTests
         return day;
     }
 
-    private static PerfectDay Brewed(string name, Action<PerfectDay> brew)
+    private static PerfectDay Brewed(string name, Action<PerfectDay> brew, DayChoices? choices = null)
     {
         if (!_brewed.TryGetValue(name, out var day))
         {
-            day = _brewed[name] = new PerfectDay(Demo.Plan());
+            day = _brewed[name] = new PerfectDay(Demo.Plan(choices: choices));
             brew(day);
         }
         return day.Copy();
@@ -180,6 +180,71 @@ public class WaysTests
         Assert.True(reweighed.Amount > added.Charges.Sum(c => c.Amount));
         day.RunToEnd();
         Assert.Equal(aim, day.Forecast.Outlook.BitternessIbu.P50, 1.5);
+    }
+
+    /// <summary>Nobody reports a skip besides: r knows it.</summary>
+    [Fact]
+    public void A_skipped_addition_may_still_go_in_and_bring_the_bitterness_back()
+    {
+        var hops = Demo.Plan().Steps.First(s => s.Spec.Kind == StepKind.AddToBoil && s.Spec.Charges.Any(c => c.AlphaG > 0)).Spec;
+        var day = Brewed("before " + hops.Id, d => d.RunUntil(s => StepOrder.CanStart(s, s.Step(hops.Id)!)));
+        Assert.Empty(day.Offers);
+        day.Accepted(new RunCommand.Skip(hops.Id, "forgotten"));
+        day.Wait(5);
+        var left = day.Forecast.Outlook.BitternessIbu.P50;
+        var off = Assert.Single(Remedies.OffPlan(day.Offers), s => s.Figure == "bitterness_ibu");
+        Assert.Equal(day.State.Plan!.Totals.BitternessIbu, off.Before);
+        Assert.Equal(hops.Charges, Taken(day, RemedyKind.AddNow).Insert.Single().Charges);
+        Assert.True(day.Forecast.Outlook.BitternessIbu.P50 > left + 5);
+        Assert.Empty(day.Offers);
+    }
+
+    /// <summary>Once the boil is over nothing is boiled any more, and nothing that was skipped calls for it.</summary>
+    [Fact]
+    public void A_skipped_addition_is_not_offered_after_the_boil()
+    {
+        var hops = Demo.Plan().Steps.First(s => s.Spec.Kind == StepKind.AddToBoil && s.Spec.Charges.Any(c => c.AlphaG > 0)).Spec;
+        var day = Brewed("before " + hops.Id, d => d.RunUntil(s => StepOrder.CanStart(s, s.Step(hops.Id)!)));
+        day.Accepted(new RunCommand.Skip(hops.Id, "no hops"));
+        day.RunPast("cool.knock-out");
+        Assert.DoesNotContain(RemedyKind.AddNow, Kinds(day));
+    }
+
+    [Theory]
+    [InlineData(0.5, false)]
+    [InlineData(2.4, true)]
+    public void A_bed_is_underlet_with_no_more_than_the_tank_gives(double aboveItsOutletL, bool offered)
+    {
+        var day = At("lauter.run", 10);
+        var outlet = day.State.Plan!.Brewhouse.HotLiquorTank.DeadSpaceL;
+        day.Read(ReadingKind.Volume, "liquor", outlet + aboveItsOutletL);
+        var gives = Contents.CoolL(day.Vessel("liquor")) - outlet;
+        day.Accepted(new RunCommand.Report(new(TroubleKind.RunoffStuck, "lauter.run")));
+        var underlet = day.Offers.FirstOrDefault(r => r.Kind == RemedyKind.Underlet);
+        Assert.Equal(offered, underlet is not null);
+        Assert.True(underlet is null || underlet.Amount <= gives + 1e-3, $"{underlet?.Amount} of {gives} L");
+    }
+
+    /// <summary>Short and nearly too weak: water would make it too weak, and only who wants the litres above all is offered it.</summary>
+    [Theory]
+    [InlineData(MattersMost.Gravity, false)]
+    [InlineData(MattersMost.Volume, true)]
+    public void A_weak_and_short_wort_is_not_watered_down(MattersMost matters, bool offered)
+    {
+        var day = Brewed($"lautered, {matters}", d => d.RunPast("lauter.run"), new DayChoices { MattersMost = matters });
+        day.ReadOff(ReadingKind.Volume, "kettle", -3);
+        var gravity = Figures(day).Gravity;
+        for (var i = 0; i < 20 && Figures(day).Gravity > -0.0009; i++)
+            day.Read(ReadingKind.Gravity, "kettle", day.Expected(ReadingKind.Gravity, "kettle") - 0.0007);
+        Assert.InRange(Figures(day).Gravity, -0.0015, -0.0005);
+        Assert.True(Figures(day).Volume < -1.5, $"{Figures(day)}, was {gravity}");
+        Assert.Equal(offered, Kinds(day).Contains(RemedyKind.Dilute));
+    }
+
+    private static (double Gravity, double Volume) Figures(PerfectDay day)
+    {
+        var (end, totals) = (day.Forecast.Rest[^1].After.Vessels[^1], day.State.Plan!.Totals);
+        return (BrewDeck.Core.Physics.SugarSolution.SgFromPlato(end.Plato) - totals.OriginalGravitySg, Contents.CoolL(end) - totals.FermenterL);
     }
 
     [Fact]

@@ -30,7 +30,20 @@ internal sealed record Aims(Aim Gravity, Aim Volume, Aim Bitterness)
         var fermenter = end.Vessels[weigh.Live.Setting.FermenterIndex];
         return new(
             new(SugarSolution.SgFromPlato(fermenter.Plato), totals.OriginalGravitySg, NearSg),
-            new(Contents.CoolL(fermenter), totals.FermenterL, Math.Max(NearestL, NearLShare * totals.FermenterL)),
-            new(WortFigures.BitternessIbu(weigh.Live.Setting, end), totals.BitternessIbu, Math.Max(NearestIbu, NearIbuShare * totals.BitternessIbu)));
+            new(Contents.CoolL(fermenter), totals.FermenterL, NoticedL(totals.FermenterL)),
+            new(WortFigures.BitternessIbu(weigh.Live.Setting, end), totals.BitternessIbu, NoticedIbu(totals.BitternessIbu)));
     }
+
+    /// <summary>Whether a figure of the wort has left its plan, <see cref="Shift.Before"/>, by more than nobody notices; any other figure has.</summary>
+    public static bool IsNoticed(Shift shift) => Math.Abs(shift.After - shift.Before) >= shift.Figure switch
+    {
+        "original_gravity_sg" => NearSg,
+        "fermenter_l" => NoticedL(shift.Before),
+        "bitterness_ibu" => NoticedIbu(shift.Before),
+        _ => 0,
+    };
+
+    private static double NoticedL(double plan) => Math.Max(NearestL, NearLShare * plan);
+
+    private static double NoticedIbu(double plan) => Math.Max(NearestIbu, NearIbuShare * plan);
 }

@@ -17,8 +17,11 @@ internal sealed class DiluteWay : Way
         var most = weigh.RoomL(vessel);
         if (!aims.Gravity.Near)
             return aims.Gravity.By > 0 ? OneOf(weigh.Meeting(a => a.Gravity, most, l => Of(weigh, vessel, l, cold))) : [];
-        return aims.Volume is { Near: false, By: < 0 } ? OneOf(weigh.Meeting(a => a.Volume, most, l => Of(weigh, vessel, l, cold))) : [];
+        return aims.Volume is { Near: false, By: < 0 } && MayThin(weigh, aims.Gravity) ? OneOf(weigh.Meeting(a => a.Volume, most, l => Of(weigh, vessel, l, cold))) : [];
     }
+
+    /// <summary>Nobody waters down a wort that is on the weak side already for the sake of its litres, unless these matter most.</summary>
+    private static bool MayThin(Weigh weigh, Aim gravity) => weigh.Plan.Choices.MattersMost == MattersMost.Volume || gravity.By > -gravity.Noticed / 3;
 
     private static Remedy Of(Weigh weigh, string vessel, double litres, bool cold) => Now(weigh, RemedyKind.Dilute, litres, new StepSpec
     {

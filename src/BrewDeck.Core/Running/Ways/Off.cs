@@ -43,9 +43,6 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private const double SlowShare = 0.35;
 
-    /// <summary>A brewer ends a boil this much early or late without meaning anything by it; s.</summary>
-    private const double MistimedS = 120;
-
     /// <summary>Cheap: false when there is certainly nothing.</summary>
     public static bool MayBe(RunState state) => LastCauseMs(state) > LastChosenMs(state);
 
@@ -64,7 +61,8 @@ internal sealed record Off(OffKind Kind, string About, double By)
         IEnumerable<long> causes =
         [
             state.Readings is [.., var read] ? read.AtMs : long.MinValue, state.BagMs ?? long.MinValue,
-            .. state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)), .. Mistimed(state), .. BegunWithoutPowerMs(state),
+            .. state.Troubles.Select(t => Math.Max(t.AtMs, t.OverMs ?? 0)), .. Slips.In(state).Select(s => s.EndedMs!.Value),
+            .. BegunWithoutPowerMs(state),
         ];
         return causes.Max();
     }
@@ -101,10 +99,17 @@ internal sealed record Off(OffKind Kind, string About, double By)
         return new(OffKind.Power, slow.Spec.Vessel, gives * (1 - 1 / setting.HeatFactor[vessel]));
     }
 
-    private static Off? Missed(Weigh weigh) => Unanswered(weigh.State, t => t.Trouble.Kind == TroubleKind.AdditionMissed) is { } missed
-        && weigh.State.Step(missed.Trouble.About) is { } step
-        ? new(OffKind.Missed, step.Spec.Id, -step.Spec.Charges.Where(c => c.Kind == ChargeKind.Hop).Sum(c => c.Amount))
-        : null;
+    private static Off? Missed(Weigh weigh)
+    {
+        var reported = Unanswered(weigh.State, t => t.Trouble.Kind == TroubleKind.AdditionMissed) is { } missed ? weigh.State.Step(missed.Trouble.About) : null;
+        return (reported ?? Slips.LeftOut(weigh.State).LastOrDefault(s => s.EndedMs > LastChosenMs(weigh.State) && CanStillGoIn(weigh, s))) is { } step
+            ? new(OffKind.Missed, step.Spec.Id, -step.Spec.Charges.Where(c => c.Kind == ChargeKind.Hop).Sum(c => c.Amount))
+            : null;
+    }
+
+    /// <summary>What is boiled goes in while there is a boil, what the whirlpool takes while the wort is hot.</summary>
+    private static bool CanStillGoIn(Weigh weigh, RunStep addition) => !addition.Spec.Charges.IsEmpty
+        && (addition.Spec.Kind == StepKind.AddToWhirlpool ? weigh.Live.Plant.KnockedOutL == 0 : addition.Spec.Kind != StepKind.Boil && weigh.Live.PostBoil is null);
 
     private static Off? Mash(Weigh weigh)
     {
@@ -178,17 +183,9 @@ internal sealed record Off(OffKind Kind, string About, double By)
         bool FirstRunnings(TakenReading r) => r.Reading.Kind == ReadingKind.Gravity && r.Reading.Vessel == weigh.Plan.Brewhouse.LauterTun.Id && weigh.RunOff is not null;
         return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))
             || state.Troubles.Any(t => Math.Max(t.AtMs, t.OverMs ?? 0) > since && t.Trouble.Kind is not TroubleKind.RunoffStuck)
-            || Mistimed(state).Any(ms => ms > since)
+            || Slips.In(state).Any(s => s.EndedMs > since)
             || state.BagMs > since;
     }
-
-    /// <summary>When a piece of the boil was ended well before or after its time: what follows goes in early or late.</summary>
-    private static IEnumerable<long> Mistimed(RunState state) =>
-        from step in state.Steps
-        where step is { Spec.Kind: StepKind.Boil, Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null }
-        let missingS = 60 * (step.Spec.Minutes ?? 0) - (step.EndedMs!.Value - step.StartedMs!.Value) / 1000.0
-        where Math.Abs(missingS) > MistimedS
-        select step.EndedMs!.Value;
 
     /// <summary>The rest that goes on, or the one that the doughing in leads to: it goes on, or its liquor is in the tun.</summary>
     private static RunStep? Rest(RunState state)
