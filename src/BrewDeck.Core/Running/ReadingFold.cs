@@ -25,7 +25,7 @@ internal static class ReadingFold
     {
         var cut = state.Live!.CutAt(now);
         var live = reading.StillRuns == true ? cut : DayLearning.AtEndOfRunOff(state, cut, reading, now);
-        var flow = Runoff.Learned(state.Live!, live, reading, now);
+        var flow = Runoff.Learned(state.Live!, live, reading, now) ?? StrikeLevel.Learned(state, live, reading);
         var takes = flow is null && DayLearning.Takes(live, reading) && !DayLearning.IsBelowNothing(state, live, reading, now);
         var after = flow
             ?? (takes ? Felt(DayLearning.From(state, live, reading, now), reading) : null)

@@ -23,6 +23,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
+            case FocusAct.Finish or FocusAct.Wait when page.Moment(now) is { Current: { Spec.Kind: StepKind.TransferStrike } step } moment && MayNotHaveCome(step, moment):
+                AskWhatCame(focus, step, moment);
+                break;
             case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
                 AskToRead(focus, step, moment);
                 break;
@@ -84,6 +87,28 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             else
                 acts.Do(new RunCommand.Finish(focus.StepId), at);
         }));
+
+    /// <summary>A pump that stood still, or that hands went to, moved less than the clock says; nobody has read how much.</summary>
+    private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.Run(step.Spec.Id) is { StartedMs: { } since } run
+        && (run.HeldForMs > 0 || shell.Ports.Rehearsal is { Signs.Count: > 0 } || moment.Events.Any(e => e is HandsActed && e.AtMs >= since))
+        && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.To);
+
+    private void AskWhatCame(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
+        page,
+        moment.Notation.Text("The pump did not run all the while: has all the liquor come over?"),
+        [Line.Of(moment.Notation.Text("What is missing would be reckoned with as if it were there."))],
+        [
+            new Row([moment.Notation.Text("Read the level there first")]),
+            new Row([moment.Notation.Text($"{moment.Title(step)}: all of it has come, done")]),
+        ],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(new RunCommand.Finish(focus.StepId), at);
+            else
+                new ReadingKeys(shell, page, acts).Open(ReadingKind.Volume, step.Spec.To, at);
+        },
+        byArrows: true));
 
     /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
     private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }

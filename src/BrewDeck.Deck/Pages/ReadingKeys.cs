@@ -19,19 +19,28 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     /// <summary>Asks for what the step expects first.</summary>
     public void Open(DateTimeOffset now) => page.Ask(Entry(ReadingPlace.All(page.Moment(now)), now).With(""));
 
-    public void Pick(DateTimeOffset now)
+    public void Open(ReadingKind kind, string vessel, DateTimeOffset now)
     {
         var places = ReadingPlace.All(page.Moment(now));
+        var at = places.Select((p, i) => (p, i)).First(x => x.p.Kind == kind && x.p.Vessel == vessel).i;
+        page.Ask(Entry(places, now).For(at).With(""));
+    }
+
+    public void Pick(DateTimeOffset now)
+    {
+        var moment = page.Moment(now);
+        var places = ReadingPlace.All(moment);
         page.Ask(new ChoiceAsk(
             page,
             shell.Notation.Text("Which reading?"),
             [],
-            [.. places.Select(p => new Row([Names.Sentence(ReadingWords.What(p.Kind, p.Vessel, page.Brewhouse, shell.Notation)), Expected(p)]))],
+            [.. places.Select(p => new Row([Names.Sentence(ReadingWords.What(p.Kind, p.Vessel, page.Brewhouse, shell.Notation)), Expected(p, moment)]))],
             (row, at) => page.Ask(Entry(places, at).For(row))));
     }
 
-    private string Expected(ReadingPlace place) =>
-        place.Expected is { } value ? shell.Notation.Text("expected ") + ReadingWords.Value(place.Kind, value, shell.Notation) : "";
+    // the same as the prompt will say: what stands there now, not what the step is to end at
+    private string Expected(ReadingPlace place, DeckMoment moment) =>
+        place.Expected is not null && Expects(place, moment) is { } value ? shell.Notation.Text("expected ") + ReadingWords.Value(place.Kind, value, shell.Notation) : "";
 
     private ReadingAsk Entry(ImmutableArray<ReadingPlace> places, DateTimeOffset now)
     {

@@ -5,6 +5,7 @@ using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.Rehearsals;
@@ -26,10 +27,16 @@ internal sealed class AtTheRehearsal : IDisposable
     private readonly TempFolder _own = new();
     private readonly HashSet<string> _read = [];
     private Bench _bench = null!;
+    private readonly UnitSystem _units;
     private RehearsalDeck _deck = null!;
 
-    public AtTheRehearsal(params ImmutableArray<Mishap> mishaps)
+    public AtTheRehearsal(params ImmutableArray<Mishap> mishaps) : this(UnitSystem.Metric, mishaps)
     {
+    }
+
+    public AtTheRehearsal(UnitSystem units, params ImmutableArray<Mishap> mishaps)
+    {
+        _units = units;
         Open();
         var profiles = ProfileFolder.BesideProgram(_own.Path);
         var plan = Assert.IsType<PlanResult.Drawn>(new DayOptions().Draw(profiles)).Plan;
@@ -130,6 +137,9 @@ internal sealed class AtTheRehearsal : IDisposable
         // a dial far below shows that it goes on
         if (!reached() && _deck.Session.Focus is not { Act: FocusAct.Wait })
             Strike(AtTheKeys.Space);
+        // of a pump that stood still: all of it has come
+        if (Screen.Overlay is ChoiceOverlay { Question: var asked } && asked.StartsWith("The pump did not run", StringComparison.Ordinal))
+            Strike(AtTheKeys.Down).Strike(AtTheKeys.Enter);
     }
 
     private void TypeWhatTheDialShows(string stepId)
@@ -139,7 +149,7 @@ internal sealed class AtTheRehearsal : IDisposable
             return;
         var shown = Clock.Look(step.Expected[0].Kind, step.Expected[0].Vessel);
         Assert.NotNull(shown);
-        Line(BrewerByKeys.Decimal(step.Expected[0].Kind, shown.Value));
+        Line(BrewerByKeys.Decimal(step.Expected[0].Kind, shown.Value) + Unit(step.Expected[0].Kind));
         // the dial of a day gone wrong is asked about: it shows what it shows
         if (Screen.Overlay is ChoiceOverlay { Question: var asked } && asked.EndsWith("does it still run off?", StringComparison.Ordinal))
             Strike(AtTheKeys.Enter);
@@ -147,10 +157,18 @@ internal sealed class AtTheRehearsal : IDisposable
             Strike(AtTheKeys.Down).Strike(AtTheKeys.Enter);
     }
 
+    /// <summary>The dials are asked in the canonical unit, which is no American's.</summary>
+    private string Unit(ReadingKind kind) => _units == UnitSystem.Metric ? "" : kind switch
+    {
+        ReadingKind.Temperature => "c",
+        ReadingKind.Volume => "l",
+        _ => "",
+    };
+
     private void Open(IExerciseBook? book = null)
     {
         _deck = RehearsalDeck.Open(
-            Journal.Open(_disk, Workplace.StatusOf), ProfileFolder.BesideProgram(_own.Path), new SessionSettings { ProgramVersion = "test" }, _time.GetUtcNow(), 60, book);
+            Journal.Open(_disk, Workplace.StatusOf), ProfileFolder.BesideProgram(_own.Path), new SessionSettings { ProgramVersion = "test", Units = _units }, _time.GetUtcNow(), 60, book);
         _bench = new Bench(_deck.Live, _time);
     }
 }

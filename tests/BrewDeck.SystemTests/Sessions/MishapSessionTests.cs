@@ -60,6 +60,27 @@ public sealed class MishapSessionTests
         Assert.True(at.Text.Contains("what went over is gone", StringComparison.Ordinal), at.Text);
     }
 
+    /// <summary>Half the liquor came over: before the deck reckons on it wants to know, and no dead end is without its key.</summary>
+    [Fact]
+    public void A_pump_that_lost_its_prime_is_asked_what_it_has_moved()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.PumpLostPrime, Severity.Severe) { StepId = "mash.transfer" });
+        at.UntilItShows();
+        Assert.Contains("m.", at.Strike("r").Screen.Notice!.ToString(), StringComparison.Ordinal);
+
+        at.Strike(AtTheKeys.Space);
+        Assert.Equal("The pump did not run all the while: has all the liquor come over?", Assert.IsType<ChoiceOverlay>(at.Screen.Overlay).Question);
+        at.Strike(AtTheKeys.Enter);
+        Assert.Contains("tun volume", Assert.IsType<EntryOverlay>(at.Screen.Overlay).Question, StringComparison.Ordinal);
+        at.Line("4.8");
+        // far from what was reckoned: asked about once
+        if (at.Screen.Overlay is ChoiceOverlay)
+            at.Strike(AtTheKeys.Down).Strike(AtTheKeys.Enter);
+        var live = at.State.Live!;
+        Assert.Equal(4.8, Contents.StandsL(live.Plant.Vessels[live.Setting.IndexOf("tun")]), 0.1);
+        Assert.Equal(RunStatus.Running, at.State.Step("mash.transfer")!.Status);
+    }
+
     [Fact]
     public void A_vessel_that_was_cleaned_shows_no_dial_and_no_level()
     {
