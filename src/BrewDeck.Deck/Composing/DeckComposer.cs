@@ -89,12 +89,28 @@ public static class DeckComposer
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
         if (moment.Focus.Act is FocusAct.Wait && moment.Current is { } step && step.Spec.Kind.IsWatched())
             return Line.Of(moment.Notation.Text($"Stay with it: {Durations.Short(Math.Max(0, step.EndS - moment.NowS))} left, to {moment.Clock(step.EndS)}."), Tone.Due);
+        if (HalfTimeMs(moment) <= moment.NowMs)
+            return Line.Of(moment.Notation.Text("Hands now: stir the mash and read it."), Tone.Due);
         if (moment.Forecast is { HandsNeededS: { } first, Switches: [var heat, ..] } && heat.AtS <= first)
             return Line.Of(HeatWords.Needed(heat, heat.AtS - moment.NowS, moment.Clock(heat.AtS), moment.Notation));
         return moment.Forecast.HandsNeededS is not { } at
             ? Line.Of(moment.Notation.Text("No more hands needed."), Tone.Muted)
-            : Line.Of(moment.Notation.Text($"Hands needed in {Durations.Short(Math.Max(0, at - moment.NowS))}, at {moment.Clock(at)}."));
+            : Line.Of(Needed(at, moment));
     }
+
+    /// <summary>When the hands are needed, and by what where the headline is of another step.</summary>
+    private static string Needed(double at, DeckMoment moment)
+    {
+        var (takes, clock) = (Durations.Short(Math.Max(0, at - moment.NowS)), moment.Clock(at));
+        if (HalfTimeMs(moment) is { } half && Math.Abs((half - moment.DayStartMs) / 1000.0 - at) < 1)
+            return moment.Notation.Text($"Stir the mash in {takes}, at {clock}.");
+        return moment.Rest.FirstOrDefault(s => moment.IsRunning(s) && Math.Abs(s.EndS - at) < 1) is { } ends && ends.Spec.Id != moment.Focus.StepId && ends.Spec.Vessel.Length > 0
+            ? moment.Notation.Text($"Hands in {takes}, at {clock}: {moment.Notation.Name(ends.Spec.Vessel)}.")
+            : moment.Notation.Text($"Hands needed in {takes}, at {clock}.");
+    }
+
+    /// <summary>When a long rest wants its stir next; null: none does.</summary>
+    private static long? HalfTimeMs(DeckMoment moment) => moment.State.Steps.Select(s => RestReadings.HalfTimeMs(moment.State, s)).Min();
 
     private static ImmutableArray<NextStep> Next(DeckMoment moment) => moment.Focus.Act == FocusAct.None ? [] :
     [

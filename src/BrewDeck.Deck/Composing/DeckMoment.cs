@@ -59,11 +59,24 @@ public sealed record DeckMoment(
     /// What has come to its end and waits for the brewer is told by the temperature that it was for, unless a remedy changed that: a mash cools
     /// meanwhile, and the target would go with it. Volumes and gravities are today's: nobody tops up to the morning's plan.
     /// </summary>
-    private PlanStep Told(PlanStep step, RunStep run) =>
-        IsAtItsEnd(run.Spec.Id) && Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is { } planned && planned.Spec.VolumeL == run.Spec.VolumeL
-            && planned.Expected.Length == step.Expected.Length
+    private PlanStep Told(PlanStep step, RunStep run)
+    {
+        if (Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is not { } planned || planned.Expected.Length != step.Expected.Length)
+            return step;
+        if (run.Spec.Kind == StepKind.Fill)
+            return WasReadFilling(run.Spec) ? step with { Expected = planned.Expected } : step;
+        // of strike liquor the temperature that is wanted is reckoned anew each moment, and does not cool with it
+        return run.Spec.Kind != StepKind.HeatStrike && IsAtItsEnd(run.Spec.Id) && planned.Spec.VolumeL == run.Spec.VolumeL
             ? step with { Expected = [.. planned.Expected.Select((e, i) => e.Kind == ReadingKind.Temperature ? e : step.Expected[i])] }
             : step;
+    }
+
+    /// <summary>A level that was read in a fill says how much is missing to its target, and does not become the target; one before the last draw is of other liquor.</summary>
+    private bool WasReadFilling(StepSpec fill)
+    {
+        var drawnMs = State.Steps.Where(s => s.Spec.Kind != StepKind.Fill && s.Spec.Kind.EndsBy() == EndsBy.Level && Moves(s.Spec, fill.Vessel)).Max(s => s.EndedMs) ?? long.MinValue;
+        return State.Readings.Any(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == fill.Vessel && r.AtMs > drawnMs);
+    }
 
     /// <summary>A flow that by the reckoning has come to its end, while nobody has read its level.</summary>
     public bool IsReckonedOver(PlanStep step) => step.Spec.Kind.EndsBy() == EndsBy.Level && IsAtItsEnd(step.Spec.Id)
@@ -85,7 +98,7 @@ public sealed record DeckMoment(
 
     /// <summary>What is expected of a step as things stand, the target left aside.</summary>
     public ImmutableArray<ExpectedReading> ExpectedNow(PlanStep step) =>
-        Forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.Expected ?? step.Expected;
+        step.Spec.Kind == StepKind.Fill ? step.Expected : Forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.Expected ?? step.Expected;
 
     /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
     public IEnumerable<ExpectedReading> Unread(PlanStep step) => ReadSinceMs(step) is { } since

@@ -24,18 +24,19 @@ internal static class StepLines
     private static IEnumerable<Line> Middle(PlanStep step, DeckMoment moment) =>
         moment.IsRunning(step) && HalfTime(step, moment) is { Length: > 0 } stir ? [Line.Of(Names.Sentence(stir) + ".", Tone.Due)] : [];
 
-    // at its end the hoses of a flow are where they are
-    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => moment.IsReckonedOver(step)
+    // once it has begun the hoses of a flow are where they are
+    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => step.Spec.Kind.EndsBy() == EndsBy.Level && moment.Run(step.Spec.Id)?.StartedMs is not null
         ? HandsWords.WithoutHoses(step, moment.Plan, moment.Notation)
         : HandsWords.AtTheDeck(step, moment.Plan, moment.Notation);
 
-    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty
+    // before a run-off is begun its hoses want the room, and its title says where it ends
+    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty || (step.Spec.Kind == StepKind.Lauter && moment.Run(step.Spec.Id)?.StartedMs is null)
         ? []
-        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment) + Wanted(e, moment))) + ".", Tone.Muted)];
+        : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment) + Wanted(e, step, moment))) + ".", Tone.Muted)];
 
-    // what a mash comes to is no news without what it should come to
-    private static string Wanted(ExpectedReading e, DeckMoment moment) =>
-        e.Kind == ReadingKind.Temperature && RestReadings.WantedC(moment.State, e.Vessel) is { } wanted && Math.Abs(e.Value - wanted) >= NearK
+    // what a mash comes to is no news without what it should come to, by which its reading is judged
+    private static string Wanted(ExpectedReading e, PlanStep step, DeckMoment moment) =>
+        e.Kind == ReadingKind.Temperature && RestReadings.WantedC(moment.State, e.Vessel) is { } wanted && Math.Abs(e.Value - wanted) >= (step.Spec.Kind == StepKind.Rest ? NearK : ReadingWords.NearK)
             ? moment.Notation.Text($" ({moment.Notation.Target(wanted)} wanted)")
             : "";
 

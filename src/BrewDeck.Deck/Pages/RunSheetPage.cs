@@ -15,8 +15,13 @@ internal sealed class RunSheetPage(Shell shell, BrewDay day) : TextPage(shell)
     protected override IEnumerable<Line> Lines(DateTimeOffset now)
     {
         var moment = day.Moment(now, Shell.Notation);
-        return [.. Orders(moment), .. RunSheetLines.Of(moment)];
+        return [.. Orders(moment), .. RunSheetLines.Of(moment), .. Finish(moment)];
     }
+
+    /// <summary>The sheet lets nobody be late; the outlook reckons with hands as they are.</summary>
+    private static IEnumerable<Line> Finish(DeckMoment moment) => OutlookItems.Finish(moment) is { Band.Length: > 0 } finish
+        ? [Line.Of(""), Line.Of(moment.Notation.Text($"Times ahead: each step begun at once. With the usual waits all is done at {finish.Value} ({finish.Band})."), Tone.Muted)]
+        : [];
 
     /// <summary>What the hands do now, whole: the deck shows what has room.</summary>
     private static IEnumerable<Line> Orders(DeckMoment moment) => moment.Current is { } step

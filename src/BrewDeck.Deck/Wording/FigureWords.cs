@@ -12,8 +12,8 @@ public static class FigureWords
     {
         "original_gravity_sg" => notation.Text("gravity"),
         "pre_boil_gravity_sg" => notation.Text("pre-boil gravity"),
-        "pre_boil_l" => notation.Text("pre-boil volume"),
-        "post_boil_l" => notation.Text("post-boil volume"),
+        "pre_boil_l" => notation.Text($"pre-boil volume at {notation.Target(20)}"),
+        "post_boil_l" => notation.Text($"post-boil volume at {notation.Target(20)}"),
         "fermenter_l" => notation.Text("into the fermenter"),
         "bitterness_ibu" => notation.Text("bitterness"),
         "colour_ebc" => notation.Text("colour"),

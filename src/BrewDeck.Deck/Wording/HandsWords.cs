@@ -189,7 +189,7 @@ public static class HandsWords
         : step.Spec.SpargeL is > 0
             ? notation.Text($"Slowly. Keep{Some(Litres.Sparge(step, plan), notation)} sparge liquor coming, a hand's width over the bed.")
             : notation.Text("Slowly. No sparge today."),
-        Heats(plan.Brewhouse, step.Spec.SpargeL is > 0, notation),
+        Heats(plan.Brewhouse, step.Spec.SpargeL is > 0, brief, notation),
         // the deck names them with what they should show
         .. brief ? [] : new[] { notation.Text($"Then read volume{Stands(step, plan, step.Spec.To, notation)} and gravity.") },
     ];
@@ -199,8 +199,8 @@ public static class HandsWords
         plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec.Kind == StepKind.Rest) ? [] : [notation.Text("Iodine still turns black at the end? Let it rest on.")];
 
     /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
-    private static string Heats(Brewhouse house, bool sparges, Notation notation) => sparges && house.HotLiquorTank.IsHeated
-        ? notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered); tank heat off from {notation.Volume(house.HotLiquorTank.CoverL)} down.")
+    private static string Heats(Brewhouse house, bool sparges, bool brief, Notation notation) => sparges && house.HotLiquorTank.IsHeated
+        ? brief ? notation.Text($"Kettle heat on above {notation.Volume(house.Kettle.CoverL)}; tank heat off below {notation.Volume(house.HotLiquorTank.CoverL)}.") : notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered); tank heat off from {notation.Volume(house.HotLiquorTank.CoverL)} down.")
         : notation.Text($"Kettle heat on from {notation.Volume(house.Kettle.CoverL)} up (covered).");
 
     /// <summary>Hands, tools and water go in.</summary>

@@ -1,7 +1,9 @@
 using System.Text.RegularExpressions;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
 
 namespace BrewDeck.SystemTests.Sessions;
@@ -25,6 +27,24 @@ public sealed partial class NothingCutTests
         });
         Assert.True(seen > 50, $"{seen} screens");
         Assert.True(cut.Count == 0, string.Join('\n', cut));
+    }
+
+    /// <summary>Gallons are longer words than litres; what the hands do in the longest flow of the day stands on the deck all the same.</summary>
+    [Theory]
+    [InlineData(UnitSystem.Metric)]
+    [InlineData(UnitSystem.Us)]
+    public void The_orders_of_a_run_off_are_whole_before_in_and_on_hold(UnitSystem units)
+    {
+        using var at = new AtTheRehearsal(units);
+        at.Until(() => at.Deck.Headline.ToString().StartsWith("Lauter", StringComparison.Ordinal));
+        Assert.DoesNotContain("p shows all", at.Text, StringComparison.Ordinal);
+        Assert.Contains("Valves shut", at.Text, StringComparison.Ordinal);
+        at.Until(StepKind.Lauter, RunStatus.Running);
+        Assert.DoesNotContain("p shows all", at.Text, StringComparison.Ordinal);
+        Assert.Contains("Expected: volume", at.Text, StringComparison.Ordinal);
+        at.Strike("h");
+        Assert.StartsWith("HELD", at.Deck.Headline.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("p shows all", at.Text, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("^ *… [0-9]+ more *$")]

@@ -70,7 +70,7 @@ public class DeckComposerTests
         var off = moment with { Forecast = moment.Forecast with { Outlook = Moments.Outlook(1.044) } };
 
         Assert.Equal(("gravity", "1.048", "1.046 .. 1.050", Tone.Normal), Flat(Of(moment).Outlook[0]));
-        Assert.Equal(("gravity off plan", "1.044", "1.042 .. 1.046", Tone.Warning), Flat(Of(off).Outlook[0]));
+        Assert.Equal(("gravity off plan 1.048:", "1.044", "1.042 .. 1.046", Tone.Warning), Flat(Of(off).Outlook[0]));
 
         static (string, string, string, Tone) Flat(OutlookItem o) => (o.Label, o.Value, o.Band, o.Tone);
     }
