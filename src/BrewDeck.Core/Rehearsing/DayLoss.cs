@@ -6,12 +6,15 @@ namespace BrewDeck.Core.Rehearsing;
 /// </summary>
 public static class DayLoss
 {
+    /// <summary>What counts as much as a gravity point: a share of the volume, bitterness, K of the mash, seconds.</summary>
+    public const double VolumeShare = 0.02, Ibu = 3, MashK = 1, LateS = 600;
+
     private const double NotPitched = 100;
 
     public static double Of(DayResult day, DayResult plan, bool pitched) => (pitched ? 0 : NotPitched)
         + 1000 * Math.Abs(day.OriginalGravitySg - plan.OriginalGravitySg)
-        + Math.Abs(day.FermenterL - plan.FermenterL) / (0.02 * plan.FermenterL)
-        + Math.Abs(day.BitternessIbu - plan.BitternessIbu) / 3
-        + day.MashOffK
-        + Math.Max(0, day.FinishS - plan.FinishS) / 600;
+        + Math.Abs(day.FermenterL - plan.FermenterL) / (VolumeShare * plan.FermenterL)
+        + Math.Abs(day.BitternessIbu - plan.BitternessIbu) / Ibu
+        + day.MashOffK / MashK
+        + Math.Max(0, day.FinishS - plan.FinishS) / LateS;
 }

@@ -105,9 +105,14 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
             this,
             Shell.Notation.Text($"{Shell.Notation.Gravity(read.Reading.Value)} is higher than the last reading, {Shell.Notation.Gravity(rises.LastSg)}. Take it?"),
             [Line.Of(Shell.Notation.Text("Beer gains no gravity by itself: was it another instrument, or another batch?"))],
-            [new Row([Shell.Notation.Text("Type it again")]), new Row([Shell.Notation.Text("Take it all the same")])],
+            [
+                new Row([Shell.Notation.Text("Type it again")]), new Row([Shell.Notation.Text("Take it all the same")]),
+                .. LastIsGravity ? [new Row([Shell.Notation.Text("The last one was misread: take it back, and keep this one")])] : ImmutableArray<Row>.Empty,
+            ],
             (row, at) =>
             {
+                if (row == 2)
+                    Do(new RunCommand.Undo(), at);
                 if (row == 0)
                     Reading(read.Reading.Figure, question, example)(at);
                 else
@@ -116,6 +121,9 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
             byArrows: true));
         return null;
     }
+
+    /// <summary>Only what was written down last can be taken back.</summary>
+    private bool LastIsGravity => day.State.UndoSeq is { } seq && day.Events[seq] is FermenterRead { Reading.Figure: FermenterFigure.Gravity };
 
     private Entry Made(DueItem item)
     {

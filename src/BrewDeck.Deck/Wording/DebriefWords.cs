@@ -17,7 +17,12 @@ public static class DebriefWords
         .. debrief.Mishaps.SelectMany(m => MishapDebriefWords.Lines(m, notation)),
         .. debrief.Mishaps.IsEmpty ? new[] { Line.Of(""), Line.Of(notation.Text("Nothing went wrong on purpose that day.")) } : [],
         .. debrief.Mishaps.Any(m => m.Chosen is not null)
-            ? [Line.Of(""), Line.Of(notation.Text("Each other answer was brewed to the end as if given when it could first be seen, with no remedy for later readings."), Tone.Muted)]
+            ?
+            [
+                Line.Of(""),
+                Line.Of(notation.Text("Each other answer was brewed to the end as if given when it could first be seen, with no remedy for later readings."), Tone.Muted),
+                Line.Of(notation.Text($"Off is how far such a day is from the plan, the least is best; 1 is a gravity point, {notation.Number(100 * DayLoss.VolumeShare, "0")} % of the volume, {Ibu(DayLoss.Ibu, notation)}, {notation.Kelvin(DayLoss.MashK)} of the mash or {Durations.Short(DayLoss.LateS)}."), Tone.Muted),
+            ]
             : Array.Empty<Line>(),
         .. Besides(day, notation),
     ];

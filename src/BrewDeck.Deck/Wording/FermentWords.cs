@@ -78,12 +78,14 @@ public static class FermentWords
 
     public static string Taste(string text, int? rating, Notation notation) => rating is { } stars ? notation.Text($"tasted, {stars} of 5: {text}") : notation.Text($"tasted: {text}");
 
-    public static string Sugar(PrimingSugar? sugar, Notation notation) => notation.Name(Names.Plainly(sugar switch
+    /// <summary>Two sold forms of one sugar: what a bag of priming sugar holds is told by its water.</summary>
+    public static string Sugar(PrimingSugar? sugar, Notation notation) => sugar switch
     {
-        PrimingSugar.TableSugar => "table-sugar",
-        { } other => other.ToString(),
-        null => "sugar",
-    }));
+        PrimingSugar.TableSugar => notation.Name("table-sugar"),
+        PrimingSugar.Dextrose => notation.Text("dextrose, the usual one (monohydrate)"),
+        PrimingSugar.Glucose => notation.Text("dextrose without water (anhydrous)"),
+        _ => notation.Text("sugar"),
+    };
 
     /// <summary>Local date.</summary>
     public static string Day(long ms, Notation notation) => notation.Date(ms)[..10];

@@ -22,7 +22,7 @@ public static class LimitWords
         "wort_in_kettle" => notation.Text("Wort in the kettle"),
         "wort_covers_elements" => notation.Text("Wort over the kettle's elements"),
         "wort_in_fermenter" => notation.Text("Wort in the fermenter"),
-        "false_bottom_load" => notation.Text("Pull of the pump on the false bottom"),
+        "false_bottom_load" => notation.Text("Load on the false bottom by suction"),
         "suction_head" => notation.Text("Suction head left to the pump"),
         "lift_of_pump" => notation.Text("Lift for the pump"),
         "fall_by_gravity" => notation.Text("Fall from vessel to vessel"),

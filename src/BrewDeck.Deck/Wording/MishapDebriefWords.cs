@@ -34,7 +34,7 @@ internal static class MishapDebriefWords
     };
 
     private static string Tried(TriedAnswer tried, Notation notation) =>
-        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}.";
+        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}; {notation.Text($"{notation.Number(tried.Loss, "0.0")} off")}.";
 
     private static string Never(MishapKind kind, Notation notation) => kind == MishapKind.BoilOver
         ? notation.Text("Boiling wort over the rim scalds, and a flame or a wet floor makes it worse: whatever it gives, it is no answer.")
@@ -43,7 +43,7 @@ internal static class MishapDebriefWords
     private static string Cost(MishapDebrief m, TriedAnswer chosen, Notation notation)
     {
         if (m.Better is not { } better)
-            return notation.Text("Nothing would have been noticeably better.");
+            return notation.Text("That was the best choice: no other would have come noticeably nearer to the plan.");
         var (c, b) = (chosen.Gives, better.Gives);
         string[] parts =
         [

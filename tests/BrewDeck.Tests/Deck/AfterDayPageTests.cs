@@ -62,6 +62,22 @@ public sealed class AfterDayPageTests
         Assert.Contains("Nothing written after the day", _session.Screen.Notice!.ToString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_misread_gravity_gives_way_to_the_one_that_is_above_it()
+    {
+        Strike(KeyName.Enter);
+        Strike(KeyName.Enter);
+        Submit("1.002");
+        Strike(KeyName.Enter);
+        Submit("1.020");
+        Strike(KeyName.Down);
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Assert.IsType<Undone>(_store.Read(1)[^2]);
+        Assert.Equal(1.020, Assert.IsType<FermenterRead>(_store.Read(1)[^1]).Reading.Value, 1e-9);
+        Assert.Equal([1.020], RunFold.Of(_store.Read(1)).Ferment.Readings.Select(r => r.Reading.Value));
+    }
+
     /// <summary>12 bx of wort kept apart made 1.037 of a beer that had been at 1.012.</summary>
     [Fact]
     public void A_gravity_that_rises_is_asked_about_and_taken_when_confirmed()
