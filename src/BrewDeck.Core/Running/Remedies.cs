@@ -15,9 +15,9 @@ public static class Remedies
     public static ImmutableArray<Remedy> For(RunState state, long nowMs) =>
         state.Plan is null || state.Status != RunStatus.Running || !Off.MayBe(state) ? [] : [.. _known.Of(state, nowMs, () => Weighed(state, nowMs))];
 
-    /// <summary>What of the beer is off plan, or of the mash or the pitch that are to be mended: before is the plan, after what comes of leaving it.</summary>
+    /// <summary>What of the beer is off plan, its pitch among it: before is the plan, after what comes of leaving it. A mash is off by what was read in it.</summary>
     public static IEnumerable<Shift> OffPlan(ImmutableArray<Remedy> ranked) =>
-        ranked.FirstOrDefault(r => r.Kind == RemedyKind.LeaveIt) is { } leaveIt ? leaveIt.Gives.Where(s => s.Figure != "finish_ms" && Aims.IsNoticed(s)) : [];
+        ranked.FirstOrDefault(r => r.Kind == RemedyKind.LeaveIt) is { } leaveIt ? leaveIt.Gives.Where(s => s.Figure is not ("finish_ms" or "mash_c") && Aims.IsNoticed(s)) : [];
 
     private static Remedy[] Weighed(RunState state, long nowMs)
     {

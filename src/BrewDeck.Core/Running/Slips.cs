@@ -22,7 +22,7 @@ public static class Slips
     internal static IEnumerable<RunStep> In(RunState state) => LeftOut(state).Concat(Mistimed(state));
 
     internal static IEnumerable<RunStep> LeftOut(RunState state) => state.Steps.Where(s => s is
-        { Status: RunStatus.Skipped, EndedMs: not null, Spec.Kind: StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.Boil });
+    { Status: RunStatus.Skipped, EndedMs: not null, Spec.Kind: StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.Boil });
 
     /// <summary>Pieces of the boil that were ended well before or after their time: what follows goes in early or late.</summary>
     private static IEnumerable<RunStep> Mistimed(RunState state) =>

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
-using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Compose;
