@@ -37,6 +37,8 @@ public sealed class StatusFold
                 break;
             case RemedyChosen chosen:
                 Open(chosen.Remedy.Insert);
+                foreach (var ended in chosen.Remedy.Ends)
+                    Close(ended);
                 break;
             case StepStarted e when Is(e.StepId, RunStatus.Idle):
                 (_steps[e.StepId], _status) = (RunStatus.Running, RunStatus.Running);
