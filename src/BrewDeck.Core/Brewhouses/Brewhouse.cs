@@ -50,6 +50,17 @@ public sealed record Brewhouse
     /// <summary>The grain is lifted out of the kettle instead of the wort being drawn from under it.</summary>
     public bool LiftsGrain => MashTun == Kettle;
 
+    /// <summary>The same with another vessel in the kettle's place: what the kettle keeps free for foam is kept free there.</summary>
+    public Brewhouse BoilingIn(string vesselId)
+    {
+        var kettle = Kettle;
+        var roles = kettle.Roles & (VesselRoles.Boil | VesselRoles.Whirlpool);
+        Vessel Of(Vessel v) => v.Id == vesselId ? v with { Roles = v.Roles | roles, HeadroomL = Math.Max(v.HeadroomL, kettle.HeadroomL) }
+            : v.Id == kettle.Id ? v with { Roles = v.Roles & ~roles }
+            : v;
+        return this with { Vessels = [.. Vessels.Select(Of)] };
+    }
+
     public Vessel this[string vesselId] => Vessels.First(v => v.Id == vesselId);
 
     private Vessel With(VesselRoles role) => Vessels.First(v => v.Roles.HasFlag(role));

@@ -151,7 +151,7 @@ public static class PlantModel
         StepKind.TransferStrike => Transfers.Strike(bench, spec, limitS),
         StepKind.Infuse => Infusing.Run(bench, spec, limitS),
         StepKind.TransferMash => Transfers.Mash(bench, spec, limitS),
-        StepKind.TransferWort => Cooling.ToWhirlpool(bench, spec, limitS),
+        StepKind.TransferWort => Cooling.PumpOver(bench, spec, limitS),
         StepKind.LiftBasket => Lautering.LiftBasket(bench, spec, limitS),
         StepKind.PullDecoction => Decocting.Pull(bench, spec, limitS),
         StepKind.HeatDecoction => Decocting.Heat(bench, spec, limitS),
@@ -167,6 +167,7 @@ public static class PlantModel
         StepKind.Boil => Boiling.Roll(bench, spec, limitS),
         StepKind.AddFirstWortHops or StepKind.AddToBoil or StepKind.AddToWhirlpool or StepKind.AddExtract =>
             Boiling.Add(bench, spec),
+        StepKind.Drain => Transfers.Drain(bench, spec, limitS),
         StepKind.AddWater => Transfers.AddWater(bench, spec),
         StepKind.KnockOut or StepKind.Whirlpool or StepKind.Stand => Cooling.Stand(bench, spec, limitS),
         StepKind.ChillInKettle => Cooling.InKettle(bench, spec, limitS),

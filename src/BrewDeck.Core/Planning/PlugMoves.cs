@@ -67,21 +67,27 @@ internal static class PlugMoves
     {
         var gate = Gate(steps, heats);
         var busy = steps.FindLastIndex(heats - 1, s => Loads(setting, s, circuit));
+        var move = Of(setting, circuit, Id(setting, steps, circuit), steps[heats].Unit, Heated(steps[heats]));
+        if (gate >= 0)
+            move = move with { AfterStepId = steps[gate].Id, LeadS = move.HandsS + SpareS };
+        return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
+    }
+
+    /// <summary>The plug of a circuit goes to a vessel.</summary>
+    public static StepSpec Of(PlantSetting setting, int circuit, string id, UnitProcedure unit, string to)
+    {
         var minutes = setting.Wiring.Leads.Sum(l => l.Count(x => x.Circuit == circuit)) > setting.Circuits[circuit].Sockets ? PlugMin : SwitchMin;
-        var move = new StepSpec
+        return new()
         {
-            Id = Id(setting, steps, circuit),
+            Id = id,
             Kind = StepKind.MovePlug,
-            Unit = steps[heats].Unit,
-            To = Heated(steps[heats]),
+            Unit = unit,
+            To = to,
             Label = setting.Circuits[circuit].Id,
             Minutes = minutes,
             HandsS = 60 * minutes,
-            AfterStepId = gate < 0 ? "" : steps[gate].Id,
-            LeadS = gate < 0 ? 0 : 60 * minutes + SpareS,
             Cautions = Cautions.MainsNearWater | Cautions.DryFire,
         };
-        return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
     }
 
     /// <summary>As late on the sheet as can be: what the hands do while the gate runs comes before it.</summary>

@@ -12,6 +12,9 @@ public static class StepLabels
     /// <summary>Liquor that is pumped to where it can be heated, or back.</summary>
     public const string Liquor = "liquor";
 
+    /// <summary>Wort that is pumped out of a kettle that has failed, to be boiled where it goes.</summary>
+    public const string ToBoil = "to-boil";
+
     /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
     public const string Room = "room";
 

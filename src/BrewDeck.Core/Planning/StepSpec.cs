@@ -77,6 +77,8 @@ public enum StepKind
     ReturnDecoction,
     /// <summary>Put on the run sheet by a remedy: wort that is not at its pitching temperature waits for it, or is pumped through the chiller once more.</summary>
     CoolInFermenter,
+    /// <summary>Put on the run sheet by a remedy: what is left in a vessel runs away, down to its outlet.</summary>
+    Drain,
 }
 
 /// <summary>The usual dangers of brewing work; each is shown with the step that has it.</summary>

@@ -59,6 +59,9 @@ public enum RemedyKind
 
     /// <summary>Liquor is pumped to a vessel whose heat works, and heated there.</summary>
     HeatElsewhere,
+
+    /// <summary>Wort is pumped to a vessel whose heat works, and all that was to be done in the kettle is done there.</summary>
+    BoilElsewhere,
 }
 
 /// <summary>A computed way back to plan, with its cost and what it gives.</summary>
@@ -67,7 +70,8 @@ public enum RemedyKind
 /// <param name="Insert">Steps put on the run sheet before <paramref name="BeforeStepId"/>.</param>
 /// <param name="Replace">Steps that take the place of those with the same id.</param>
 /// <param name="Gives">
-/// The figures of the outlook that it changes: before is leaving it, after is taking it. For leaving it, before is the plan.
+/// The figures of the outlook that it changes: before is leaving it (or the day with all its heat, where leaving it never ends), after is taking it. For
+/// leaving it, before is the plan.
 /// </param>
 public sealed record Remedy(
     RemedyKind Kind,
@@ -82,6 +86,15 @@ public sealed record Remedy(
     /// <summary>Circuit that takes over what dead ones fed; null: the wiring stays.</summary>
     public string? CircuitId { get; init; }
 
+    /// <summary>Vessel that takes the kettle's place from now on; null: the kettle keeps it.</summary>
+    public string? BoilsIn { get; init; }
+
+    /// <summary>More steps, each put before a step of its own; null: none.</summary>
+    public ImmutableArray<LaterStep>? Later { get; init; }
+
+    /// <summary>All that it puts on the run sheet.</summary>
+    public IEnumerable<StepSpec> Added => Insert.Concat((Later ?? []).Select(l => l.Spec));
+
     /// <summary>Steps that it ends where they are, or that fall away.</summary>
     public ImmutableArray<string> Ends { get; init; } = [];
 
@@ -94,9 +107,18 @@ public sealed record Remedy(
     /// <summary>Electrical power that it draws, W; null: no more than the day does anyway.</summary>
     public double? PowerW { get; init; }
 
+    /// <summary>Of leaving it: what kind of step never comes to its end, or boils nothing; null: the day goes on.</summary>
+    public StepKind? Never { get; init; }
+
+    /// <summary>Of <see cref="Never"/>: that is still ahead, and a way may open before it.</summary>
+    public bool Ahead { get; init; }
+
     /// <summary>It comes nearer to the plan and does not reach it: more is not done at once.</summary>
     public bool Partly { get; init; }
 
     /// <summary>The limit that it comes closest to; null: it comes near none. An offer never breaks one.</summary>
     public Limit? Closest { get; init; }
 }
+
+/// <summary>A step that a remedy puts farther down on the run sheet.</summary>
+public sealed record LaterStep(string BeforeStepId, StepSpec Spec);

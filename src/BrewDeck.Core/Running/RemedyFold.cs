@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Troubles;
 
@@ -12,9 +13,11 @@ internal static class RemedyFold
 
     /// <summary>False for an offer that the day has overtaken: its step is over, or it has been taken already.</summary>
     public static bool Fits(RunState state, Remedy remedy) =>
-        !remedy.Insert.Any(s => state.Step(s.Id) is not null)
+        !remedy.Added.Any(s => state.Step(s.Id) is not null)
         && remedy.Replace.Select(s => s.Id).Concat(remedy.Ends).All(id => state.Step(id) is { Open: true })
-        && (remedy.Insert.IsEmpty || remedy.BeforeStepId.Length == 0 || state.Step(remedy.BeforeStepId) is { Open: true });
+        && (remedy.Insert.IsEmpty || remedy.BeforeStepId.Length == 0 || state.Step(remedy.BeforeStepId) is { Open: true })
+        && (remedy.Later ?? []).All(l => state.Step(l.BeforeStepId) is { Open: true })
+        && (remedy.BoilsIn is not { } vessel || state.Plan!.Brewhouse.Vessels.Any(v => v.Id == vessel));
 
     /// <summary>The run sheet with the remedy on it, and nothing else changed: also what a remedy is weighed with.</summary>
     public static RunState Edited(RunState state, Remedy remedy, long atMs)
@@ -23,10 +26,25 @@ internal static class RemedyFold
             state = Replaced(state, spec);
         if (remedy.CircuitId is { } circuit)
             state = Replugged(state, circuit);
-        var at = state.Steps.ToList().FindIndex(s => s.Spec.Id == remedy.BeforeStepId);
-        var insert = remedy.Insert.Select(s => new RunStep(s, RunStatus.Idle));
-        state = state with { Steps = at < 0 ? state.Steps.AddRange(insert) : state.Steps.InsertRange(at, insert) };
-        return remedy.Ends.Aggregate(state, (s, id) => StepFold.Skipped(s, new StepSkipped(atMs, id, "remedy")));
+        state = Inserted(state, remedy.BeforeStepId, remedy.Insert);
+        foreach (var later in remedy.Later ?? [])
+            state = Inserted(state, later.BeforeStepId, [later.Spec]);
+        state = remedy.Ends.Aggregate(state, (s, id) => StepFold.Skipped(s, new StepSkipped(atMs, id, "remedy")));
+        return remedy.BoilsIn is { } vessel ? BoilingIn(state, vessel) : state;
+    }
+
+    private static RunState Inserted(RunState state, string beforeStepId, ImmutableArray<StepSpec> specs)
+    {
+        var at = state.Steps.ToList().FindIndex(s => s.Spec.Id == beforeStepId);
+        var insert = specs.Select(s => new RunStep(s, RunStatus.Idle));
+        return state with { Steps = at < 0 ? state.Steps.AddRange(insert) : state.Steps.InsertRange(at, insert) };
+    }
+
+    /// <summary>Last: until now the kettle was the kettle.</summary>
+    private static RunState BoilingIn(RunState state, string vessel)
+    {
+        var live = state.Live!;
+        return state with { Live = live with { Setting = live.Setting with { Brewhouse = live.Setting.Brewhouse.BoilingIn(vessel) } } };
     }
 
     private static RunState Replaced(RunState state, StepSpec spec)

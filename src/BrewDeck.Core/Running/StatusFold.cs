@@ -36,7 +36,7 @@ public sealed class StatusFold
                 Open(opened.Plan.Steps.Select(s => s.Spec));
                 break;
             case RemedyChosen chosen:
-                Open(chosen.Remedy.Insert);
+                Open(chosen.Remedy.Added);
                 foreach (var ended in chosen.Remedy.Ends)
                     Close(ended);
                 break;

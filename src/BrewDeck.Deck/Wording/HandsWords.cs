@@ -66,6 +66,7 @@ public static class HandsWords
         StepKind.HeatStrike => [HeatOn(step, notation), notation.Text("Stir before you read it.")],
         StepKind.HeatSparge when step.Spec.Label.Length > 0 => [HeatOn(step, notation), notation.Text("Lid on: it is near the boil.")],
         StepKind.HeatSparge => [HeatOn(step, notation), notation.Text("It is held there until the sparge.")],
+        StepKind.Drain => [notation.Text("Its heat off first. Let the hot liquor run off through a hose, down to the outlet.")],
         StepKind.MovePlug => Unplugs(step)
             ? [notation.Text("Circuit off first, hands and plug dry; then move the plug."), notation.Text("On again only when the element is covered.")]
             : [notation.Text("One off before the other is on."), notation.Text("On only when the element is covered.")],
@@ -135,6 +136,11 @@ public static class HandsWords
     {
         StepKind.KnockOut => [notation.Text("Heat off at the switch. Read volume and gravity.")],
         StepKind.Whirlpool => [notation.Text("Start it along the wall; stop when the wort turns as one.")],
+        StepKind.TransferWort when step.Spec.Label == StepLabels.ToBoil =>
+        [
+            notation.Text("The dead heat off at its breaker first. Outlet under the surface, hose tied fast."),
+            notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered."),
+        ],
         StepKind.TransferWort => [notation.Text("Heat off, inlet along the wall. Stop before the kettle runs dry.")],
         StepKind.AddToWhirlpool => [.. Listed(step, notation), notation.Text("Into the turning wort.")],
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],

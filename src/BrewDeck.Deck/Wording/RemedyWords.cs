@@ -29,6 +29,7 @@ public static class RemedyWords
         RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
         RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
         RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.BoilElsewhere => notation.Text($"Pump the wort over and boil it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.OtherCircuit => notation.Text($"Once it is dry, plug it into circuit {remedy.CircuitId}"),
         RemedyKind.RunOffMore => notation.Text($"Run off {notation.Volume(remedy.Amount)} more"),
         RemedyKind.RunOffLess => notation.Text($"Run off {notation.Volume(remedy.Amount)} less: a smaller batch"),
@@ -68,6 +69,7 @@ public static class RemedyWords
         RemedyKind.Underlet => notation.Text("Underlet the bed with hot liquor"),
         RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
         RemedyKind.OtherCircuit => notation.Text("Plug it into another circuit"),
+        RemedyKind.BoilElsewhere => notation.Text("Boil it in another vessel"),
         RemedyKind.LeaveIt => notation.Text("Leave it"),
         _ => Names.Sentence(Names.Spaced(kind.ToString())),
     };
@@ -84,6 +86,8 @@ public static class RemedyWords
     /// <summary>What it changes, each with its band; for leaving it, what then comes out.</summary>
     public static string Gives(Remedy remedy, Notation notation)
     {
+        if (remedy.Never is { } never)
+            return remedy.Ahead ? notation.Text("it will not boil; ask again once all the wort is in the kettle, for a way may open then") : Never(never, notation);
         var moved = string.Join(", ", remedy.Gives.Where(s => FigureWords.Reads(s, notation)).Select(s => FigureWords.Moved(s, notation) + Band(s, notation)));
         if (moved.Length > 0 && remedy.Partly)
             return notation.Text("part of the way: ") + moved;
@@ -91,6 +95,16 @@ public static class RemedyWords
             return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("against the plan ") + moved : moved;
         return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("the day ends as planned") : notation.Text("changes nothing else");
     }
+
+    /// <summary>What comes of a heat-up that never ends, or of a boil without heat: no number.</summary>
+    private static string Never(StepKind kind, Notation notation) => kind switch
+    {
+        StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil =>
+            notation.Text("it does not boil: heat off, lid on, and cool it, for warm wort sours within hours; a qualified person mends the heat, then boil it in full"),
+        StepKind.HeatDecoction or StepKind.BoilDecoction => notation.Text("the decoction does not boil; a qualified person mends the heat"),
+        StepKind.Ramp or StepKind.HeatMash => notation.Text("the mash does not get there; end the step by hand, and it rests at what it has"),
+        _ => notation.Text("the liquor does not get there; a qualified person mends the heat"),
+    };
 
     /// <summary>Of what is drunk, how sure it is: the other figures would only push it out of the line.</summary>
     private static string Band(Shift shift, Notation notation) =>

@@ -32,6 +32,7 @@ public static class StepTitles
         StepKind.Fill => notation.Text($"Fill {Names.The(plan.Brewhouse, Filled(step), notation)}{UpTo(Litres.Shown(step), notation)}"),
         StepKind.HeatStrike => notation.Text($"Heat the strike liquor{To(step.TargetC, notation)}"),
         StepKind.HeatSparge => notation.Text($"Heat the {(step.Spec.Label.Length > 0 ? notation.Name(step.Spec.Label) : notation.Text("sparge"))} liquor{To(step.TargetC, notation)}"),
+        StepKind.Drain => notation.Text($"Drain {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}"),
         StepKind.Clean => Cleaning(step, plan, notation),
         StepKind.MovePlug => HandsWords.Unplugs(step)
             ? notation.Text($"Move the plug of circuit {step.Spec.Label} to {Names.The(plan.Brewhouse, step.Spec.To, notation)}")
@@ -84,8 +85,11 @@ public static class StepTitles
         StepKind.KnockOut => notation.Text("Knock out"),
         StepKind.Whirlpool => notation.Text("Whirlpool"),
         StepKind.AddToWhirlpool => Adding(notation.Text("whirlpool hops"), step, notation),
+        StepKind.TransferWort when step.Spec.Label == StepLabels.ToBoil => notation.Text($"For the boil, pump the wort to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.TransferWort => notation.Text($"Pump the hot wort to {Names.The(plan.Brewhouse, step.Spec.To, notation)}"),
         StepKind.Stand => notation.Text("Let it stand"),
+        StepKind.ChillInKettle when step.Spec.Vessel != plan.Brewhouse.Whirlpool.Id =>
+            notation.Text($"Chill{To(step.TargetC, notation)} in {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}"),
         StepKind.ChillInKettle => notation.Text($"Chill in the kettle{To(step.TargetC, notation)}"),
         StepKind.CastOut => notation.Text($"Cast out to {Names.The(plan.Brewhouse, step.Spec.To, notation)}{At(step.TargetC, notation)}"),
         StepKind.CoolInFermenter => step.Spec.Label == StepLabels.Room

@@ -112,6 +112,11 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.Fill or StepKind.TransferStrike or StepKind.BatchSparge or StepKind.AddWater or StepKind.Infuse or StepKind.FreeBed
                 or StepKind.TransferMash or StepKind.TransferWort or StepKind.PullDecoction or StepKind.ReturnDecoction:
                 plant.FinishPours();
+                if (spec.Label == StepLabels.ToBoil)
+                    plant.BoilIn(spec.To);
+                break;
+            case StepKind.Drain:
+                plant.Drain(spec.Vessel);
                 break;
             case StepKind.DoughIn:
                 plant.FinishDoughIn();
@@ -319,7 +324,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             case StepKind.CastOut:
                 CastOut(job);
                 break;
-            case StepKind.Clean when plant.Has(vessel):
+            case StepKind.Clean or StepKind.Drain when plant.Has(vessel):
                 plant.HeatOff(vessel);
                 break;
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Hands;
 using BrewDeck.Simulator.Plant;
 
@@ -11,6 +12,13 @@ internal sealed class FailedElement(Mishap mishap, VirtualPlant plant) : LiveMis
     private const double FailsAfterS = 120, ShowsAfterS = 60, NearlyShut = 0.3;
 
     public override ImmutableArray<HandAct> Acts => [HandAct.CoverKettle];
+
+    /// <summary>The wort is boiled elsewhere: what is left of the element no longer matters.</summary>
+    internal override void Remedied(RemedyKind kind)
+    {
+        if (Asks && kind == RemedyKind.BoilElsewhere)
+            Done(Core.Rehearsing.Answer.Of(kind));
+    }
 
     protected override void Placed(Order order) => About = order.Spec.Vessel;
 

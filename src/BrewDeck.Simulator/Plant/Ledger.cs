@@ -54,6 +54,13 @@ public sealed class Ledger
     /// <summary>Left in hoses, J.</summary>
     public double LinesJ { get; internal set; }
 
+    /// <summary>Run away on purpose, kg, kg and J.</summary>
+    public double DrainedWaterKg { get; internal set; }
+
+    public double DrainedExtractKg { get; internal set; }
+
+    public double DrainedJ { get; internal set; }
+
     /// <summary>Heat that the tanks should hold beyond what they held at the start, J.</summary>
-    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ - LiftedJ - SpiltJ;
+    public double HeldJ => BroughtJ + ElementsJ + WettingJ - RoomJ - VapourJ - CoolingJ - LinesJ - LiftedJ - SpiltJ - DrainedJ;
 }

@@ -61,6 +61,25 @@ public sealed partial class VirtualPlant
     public void TransferWort(string fromId, string toId, double litresPerMin) =>
         _pours.Add(new Pour(IndexOf(fromId), IndexOf(toId), litresPerMin / 60 * this[fromId].LiquidKg / Math.Max(1e-9, this[fromId].ColdL), this[fromId].LiquidKg, 0));
 
+    /// <summary>What runs out of a vessel runs away.</summary>
+    public void Drain(string vesselId)
+    {
+        var tank = this[vesselId];
+        var share = AvailableKg(tank) / Math.Max(1e-9, tank.LiquidKg);
+        double water = share * tank.WaterKg, extract = share * tank.ExtractKg;
+        Ledger.DrainedWaterKg += water;
+        Ledger.DrainedExtractKg += extract;
+        Ledger.DrainedJ += tank.Remove(water, extract);
+    }
+
+    /// <summary>From now on wort is boiled, and if the kettle was the whirlpool too, cast out, here.</summary>
+    public void BoilIn(string vesselId)
+    {
+        if (_whirlpool == _kettle)
+            _whirlpool = IndexOf(vesselId);
+        _kettle = IndexOf(vesselId);
+    }
+
     /// <summary>The basket has drained: it takes the grain and what that keeps with it.</summary>
     public void LiftBasket()
     {

@@ -29,10 +29,11 @@ public sealed partial class VirtualPlant
     /// <summary>The tank that the mash is in: the mash tun, later perhaps the lauter tun.</summary>
     private int _tun;
 
-    private readonly int _kettle;
+    /// <summary>The tank that wort is boiled in: the kettle, or what has taken its place.</summary>
+    private int _kettle;
 
     /// <summary>The tank that is cast out: the kettle, or a whirlpool of its own.</summary>
-    private readonly int _whirlpool;
+    private int _whirlpool;
 
     private readonly int _tank;
 
@@ -89,10 +90,10 @@ public sealed partial class VirtualPlant
     public double HeatResidualJ => StoredJ() - _startJ - Ledger.HeldJ;
 
     /// <summary>Water that the ledger cannot account for, kg.</summary>
-    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg + Ledger.LiftedWaterKg + Ledger.SpiltWaterKg - Ledger.WaterInKg;
+    public double WaterResidualKg => _tanks.Sum(t => t.WaterKg) + Ledger.VapourKg + Ledger.LinesWaterKg + Ledger.LiftedWaterKg + Ledger.SpiltWaterKg + Ledger.DrainedWaterKg - Ledger.WaterInKg;
 
     /// <summary>Extract and grain that the ledger cannot account for, kg.</summary>
-    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg + Ledger.LiftedDryKg + Ledger.SpiltExtractKg - Ledger.DryInKg;
+    public double DryResidualKg => _tanks.Sum(t => t.ExtractKg + t.GrainKg) + Ledger.LinesExtractKg + Ledger.LiftedDryKg + Ledger.SpiltExtractKg + Ledger.DrainedExtractKg - Ledger.DryInKg;
 
     public void Advance(double seconds)
     {

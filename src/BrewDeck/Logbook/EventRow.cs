@@ -149,6 +149,7 @@ internal sealed record EventRow(
         RemedyKind.SetChiller => "set_chiller_c",
         RemedyKind.ChillFermenter => "chill_fermenter_c",
         RemedyKind.HeatElsewhere => "heat_elsewhere_l",
+        RemedyKind.BoilElsewhere => "boil_elsewhere_l",
         RemedyKind.WaitForRoom => "wait_for_room_c",
         _ => "add_extract_kg",
     };

@@ -78,17 +78,19 @@ internal static class Cooling
         bench.Vessels[kettle] = v with { TempC = end, AtS = v.AtS + seconds, HoldC = double.NaN };
     }
 
-    /// <summary>All but the dead space of the kettle, trub and hops with it.</summary>
-    public static Progress ToWhirlpool(Workbench bench, StepSpec spec, double limitS)
+    /// <summary>All but the dead space of the kettle, trub and hops with it: into the whirlpool, or out of a kettle that has failed into the one that boils in its place.</summary>
+    public static Progress PumpOver(Workbench bench, StepSpec spec, double limitS)
     {
         int kettle = bench.Setting.IndexOf(spec.Vessel), to = bench.Setting.IndexOf(spec.To);
-        if (bench.KnockedOutL == 0)
+        var boiled = kettle == bench.Kettle;
+        if (boiled && bench.KnockedOutL == 0)
             bench.KnockedOutL = Contents.CoolL(bench.Vessels[kettle]);
         var v = bench.Vessels[kettle];
         var free = Math.Max(0, Contents.CoolL(v) - bench.Setting.Brewhouse.Vessels[kettle].DeadSpaceL);
         var flow = Transfers.LPerMin(bench, kettle, to, 0.5 * Contents.LiquidL(v)) / 60;
         var litres = Math.Min(free, flow * limitS);
-        bench.Expose(v, litres / flow, v.TempC);
+        if (boiled)
+            bench.Expose(v, litres / flow, v.TempC);
         Transfers.Move(bench, kettle, to, v.LiquidKg * litres / Math.Max(1e-9, Contents.CoolL(v)));
         bench.Pass(kettle, litres / flow, double.NaN);
         bench.Pass(to, litres / flow, double.NaN);

@@ -99,6 +99,18 @@ internal static class Transfers
         return new(0, null, spec.TargetC, spec.VolumeL);
     }
 
+    /// <summary>At once, as far as the outlet lets it; the minutes are the hands'.</summary>
+    public static Progress Drain(Workbench bench, StepSpec spec, double limitS)
+    {
+        var i = bench.Setting.IndexOf(spec.Vessel);
+        var v = bench.Vessels[i];
+        var stays = Math.Min(1, bench.Setting.Brewhouse.Vessels[i].DeadSpaceL / Math.Max(1e-9, Contents.CoolL(v)));
+        bench.Vessels[i] = v with { WaterKg = stays * v.WaterKg, ExtractKg = stays * v.ExtractKg, HoldC = double.NaN };
+        var progress = Progress.ByClock(spec, limitS);
+        bench.Pass(i, progress.ElapsedS, double.NaN);
+        return progress;
+    }
+
     private static (double Litres, double Seconds, StepSpec? Left) Share(StepSpec spec, double litresPerMin, double limitS)
     {
         var all = spec.VolumeL ?? 0;

@@ -90,8 +90,19 @@ internal sealed class Workbench
         LetSteam(vessel, seconds, celsius);
         if (Vessels[vessel].UndissolvedKg > 0)
             Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
-        if (vessel == Kettle && Hops.Count > 0 && KnockedOutL == 0)
+        if (Hops.Count > 0 && KnockedOutL == 0 && vessel == HoppedWort())
             Expose(Vessels[vessel], seconds, celsius);
+    }
+
+    /// <summary>The kettle, or while that is still to be filled from one that has failed, the vessel that its wort waits in.</summary>
+    private int HoppedWort()
+    {
+        for (var i = 0; Vessels[Kettle].ExtractKg <= 0 && i < Setting.FermenterIndex; i++)
+        {
+            if (Vessels[i] is { ExtractKg: > 0, GrainKg: <= 0 })
+                return i;
+        }
+        return Kettle;
     }
 
     /// <summary>A bed of grain is covered by itself, a fermenter is shut.</summary>

@@ -35,9 +35,12 @@ public static class AlarmRules
         }
     }
 
+    /// <summary>As it stands: another vessel may have taken the kettle's place.</summary>
+    private static Brewhouse House(RunState state) => state.Live?.Setting.Brewhouse ?? state.Plan!.Brewhouse;
+
     private static IEnumerable<Alarm> Vessels(RunState state, Forecast forecast)
     {
-        var vessels = state.Plan!.Brewhouse.Vessels;
+        var vessels = House(state).Vessels;
         for (var i = 0; i < vessels.Length; i++)
         {
             var (vessel, now) = (vessels[i], forecast.Now.Vessels[i]);
@@ -62,7 +65,7 @@ public static class AlarmRules
 
     private static bool IsTooFull(RunState state, Forecast forecast, Limit limit)
     {
-        var house = state.Plan!.Brewhouse;
+        var house = House(state);
         var vessel = limit.Name switch
         {
             "liquor_in_tank" => house.HotLiquorTank,

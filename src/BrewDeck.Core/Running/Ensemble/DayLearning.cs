@@ -79,6 +79,9 @@ internal static class DayLearning
         if (index < 0)
             return live;
         var step = live.Belief.Response.Plan.Steps[index];
+        // a remedy does it otherwise or elsewhere: nothing of what was planned tells how long that takes
+        if (step.Spec.Kind != spec.Kind || step.Spec.Vessel != spec.Vessel)
+            return live;
         var readings = state.Readings.Count(r => state.SecondsAt(r.AtMs) > nowS - lateS);
         var off = lateS - readings * UsualPace.MeanMeasureS - UsualPace.MeanNoticeS;
         if (Math.Abs(off) > Away * step.DurationS)
@@ -143,7 +146,7 @@ internal static class DayLearning
     {
         if (was is not { } v)
             return null;
-        var kettle = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
+        var kettle = after.Response.Setting.IndexOf(after.Response.Setting.Brewhouse.Kettle.Id);
         var steps = after.Response.Plan.Steps;
         var last = steps.Length - 1;
         while (last >= 0 && !wanted(steps[last].Spec))

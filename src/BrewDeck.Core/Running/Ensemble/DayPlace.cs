@@ -8,11 +8,15 @@ internal sealed class DayPlace
 {
     private readonly Response _response;
     private readonly (int Step, double Share)[] _vessels;
+    private readonly int _kettle;
+    private readonly int _boilsIn;
 
     /// <param name="live">Cut at <paramref name="nowS"/>.</param>
     public DayPlace(RunState state, LivePlant live, double nowS)
     {
         _response = live.Belief.Response;
+        _kettle = _response.Setting.IndexOf(_response.Setting.Brewhouse.Kettle.Id);
+        _boilsIn = live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id);
         _vessels = new (int, double)[live.Plant.Vessels.Length];
         Array.Fill(_vessels, (-1, 0));
         for (var i = 0; i < _response.Plan.Steps.Length; i++)
@@ -29,9 +33,13 @@ internal sealed class DayPlace
     /// <summary>A number of a vessel as it stands now.</summary>
     public Row Of(int vessel, Func<VesselState, double> of)
     {
-        var (step, share) = _vessels[vessel];
-        return step < 0 ? _response.Row(_ => 0) : _response.Row(day => Mixed(day, step, share, vessel, of));
+        var planned = Planned(vessel);
+        var (step, share) = _vessels[planned];
+        return step < 0 ? _response.Row(_ => 0) : _response.Row(day => Mixed(day, step, share, planned, of));
     }
+
+    /// <summary>Where another vessel has taken the kettle's place, the planned kettle tells of it, and nothing planned tells more of what the kettle keeps.</summary>
+    private int Planned(int vessel) => vessel == _boilsIn ? _kettle : vessel == _kettle ? _boilsIn : vessel;
 
     private double Mixed(ImmutableArray<PlanStep> day, int step, double share, int vessel, Func<VesselState, double> of)
     {

@@ -15,15 +15,9 @@ internal sealed class HeatElsewhereWay : Way
     {
         var tank = weigh.Plan.Brewhouse.HotLiquorTank;
         var heats = weigh.State.Steps.FirstOrDefault(s => s.Open && s.Spec.Kind is StepKind.HeatStrike or StepKind.HeatSparge && s.Spec.Vessel == tank.Id);
-        if (heats is null || tank == weigh.Kettle || tank == weigh.Plan.Brewhouse.MashTun || weigh.Plan.Brewhouse.Pumps.IsEmpty || !IsShort(weigh, tank.Id) || !IsFree(weigh))
+        if (heats is null || tank == weigh.Kettle || tank == weigh.Plan.Brewhouse.MashTun || weigh.Plan.Brewhouse.Pumps.IsEmpty || !weigh.LacksHeat(tank.Id) || !IsFree(weigh))
             return [];
         return OneOf(heats.Spec.Kind == StepKind.HeatStrike ? Strike(weigh, heats.Spec) : Sparge(weigh, heats.Spec));
-    }
-
-    private static bool IsShort(Weigh weigh, string tankId)
-    {
-        var index = weigh.Live.Setting.IndexOf(tankId);
-        return weigh.DeadW(index) > 0 || weigh.Live.Setting.HeatFactor[index] < SlowHeat.SlowFactor;
     }
 
     /// <summary>No more stands in the kettle than liquor left behind there, and no step works in it.</summary>

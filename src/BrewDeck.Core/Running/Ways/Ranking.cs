@@ -11,12 +11,17 @@ internal static class Ranking
     /// <summary>Minutes that are noticed as much as a point and a half of gravity; common practice, no source.</summary>
     private const double NoticedMin = 20;
 
-    /// <summary>What a temperature or a stuck bed costs is not in the wort's figures: there, leaving it is last.</summary>
+    /// <summary>
+    /// What a temperature or a stuck bed costs is not in the wort's figures, and liquor that is heated elsewhere is the same liquor sooner: there, leaving it
+    /// is last, and so it is where the day then never ends. Wort that heats slowly costs time: that counts from the quickest of the ways.
+    /// </summary>
     public static IEnumerable<Remedy> Of(Weigh weigh, Off off, IEnumerable<Remedy> offers, Remedy leaveIt)
     {
-        var feasible = offers.Where(r => r.Closest is null or { Ok: true });
-        var ranked = feasible.Select(r => (Remedy: r, Misses: Misses(weigh, weigh.With(r), r.Minutes)))
-            .Append((Remedy: leaveIt, Misses: off.Kind == OffKind.Wort ? Misses(weigh, weigh.Forecast, 0) : double.PositiveInfinity));
+        var feasible = offers.Where(r => r.Closest is null or { Ok: true }).ToList();
+        var quickest = off.Kind == OffKind.Power ? feasible.Select(r => r.Minutes).Append(0).Min() : 0;
+        var leaves = off.Kind == OffKind.Wort || (leaveIt.Never is null && feasible.Exists(r => r.Kind == RemedyKind.BoilElsewhere));
+        var ranked = feasible.Select(r => (Remedy: r, Misses: Misses(weigh, weigh.With(r), r.Minutes - quickest)))
+            .Append((Remedy: leaveIt, Misses: leaves ? Misses(weigh, weigh.Forecast, -quickest) : double.PositiveInfinity));
         return ranked.OrderBy(o => o.Misses).Select(o => o.Remedy);
     }
 

@@ -15,14 +15,14 @@ internal static class Told
     public static Remedy Of(Weigh weigh, Off off, Remedy remedy)
     {
         var after = weigh.With(remedy);
-        var minutes = (after.Outlook.FinishMs.P50 - weigh.Forecast.Outlook.FinishMs.P50) / 60_000;
-        var water = remedy.Insert.Sum(s => s.Kind is StepKind.AddWater or StepKind.FreeBed ? s.VolumeL ?? 0 : 0);
-        var mass = MassG(remedy.Insert) + remedy.Replace.Sum(s => MassG([s]) - MassG([weigh.State.Step(s.Id)!.Spec]));
-        var watts = after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id)).Max(s => s.PowerW);
+        var minutes = (after.Outlook.FinishMs.P50 - weigh.Otherwise.Outlook.FinishMs.P50) / 60_000;
+        var water = remedy.Added.Sum(s => s.Kind is StepKind.Fill or StepKind.AddWater or StepKind.FreeBed ? s.VolumeL ?? 0 : 0);
+        var mass = MassG(remedy.Added) + remedy.Replace.Sum(s => MassG([s]) - MassG([weigh.State.Step(s.Id)!.Spec]));
+        var watts = after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id)).Max(s => s.PowerW);
         return remedy with
         {
             Minutes = minutes,
-            Gives = [.. Shifts.Between(weigh.Forecast, after), .. Ph(weigh, remedy), .. Mash(weigh, off, remedy, after)],
+            Gives = [.. Shifts.Between(weigh.Otherwise, after), .. Ph(weigh, remedy), .. Mash(weigh, off, remedy, after)],
             WaterL = water > 0 ? water : remedy.WaterL,
             MassG = mass != 0 ? mass : null,
             PowerW = watts ?? remedy.PowerW,
@@ -35,6 +35,9 @@ internal static class Told
     {
         var aims = Aims.Of(weigh, weigh.Forecast);
         var vessel = off.Kind == OffKind.Pitch ? PlantSetting.FermenterId : weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
+        // a day that never comes to its end has no figures
+        if (off.Kind == OffKind.Power && weigh.Never is { } never)
+            return new(RemedyKind.LeaveIt, never.Spec.Vessel, 0, 0, [], "", [], []) { Never = never.Spec.Kind, Ahead = BoilElsewhereWay.MayOpen(weigh, never) };
         var planned = weigh.State.MsAt(weigh.Plan.Totals.DayS, 0);
         ImmutableArray<Shift> gives =
         [
@@ -75,7 +78,7 @@ internal static class Told
         let read = weigh.State.Readings.Last(r => r.Reading.Kind == ReadingKind.Ph).Reading.Value
         select new Shift("mash_ph", read, step.ExpectedPh!.Value) { Low = step.ExpectedPh - MashPhWay.ErrorPh, High = step.ExpectedPh + MashPhWay.ErrorPh };
 
-    private static double MassG(ImmutableArray<StepSpec> steps) => steps.Where(s => s.Kind.EndsBy() == EndsBy.Act).SelectMany(s => s.Charges).Sum(c => c.Unit switch
+    private static double MassG(IEnumerable<StepSpec> steps) => steps.Where(s => s.Kind.EndsBy() == EndsBy.Act).SelectMany(s => s.Charges).Sum(c => c.Unit switch
     {
         "kg" => 1000 * c.Amount,
         "g" => c.Amount,
@@ -88,7 +91,7 @@ internal static class Bounds
 {
     public static IEnumerable<Limit> Of(Weigh weigh, Remedy remedy, Forecast after)
     {
-        var setting = weigh.Live.Setting;
+        var setting = weigh.SettingWith(remedy);
         for (var i = 0; i <= setting.FermenterIndex; i++)
         {
             var (index, house) = (i, setting.Brewhouse);
@@ -98,7 +101,7 @@ internal static class Bounds
             if (Fullest(after) > Fullest(weigh.Forecast) + 1e-6)
                 yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : house.Vessels[i].Id)}", Fullest(after), working, "L");
         }
-        foreach (var step in after.Rest.Where(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
+        foreach (var step in after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
             yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");
         // what breaks without it too is no fault of it
         foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !weigh.Broken.Contains(l.Name)))

@@ -9,7 +9,8 @@ internal abstract class Way
     public static readonly ImmutableArray<Way> All =
     [
         new HeatMashWay(), new HotWaterWay(), new ColdWaterWay(), new MashPhWay(), new HeatLiquorWay(), new CoolLiquorWay(),
-        new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new HeatElsewhereWay(), new AddNowWay(), new ReweighWay(),
+        new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new HeatElsewhereWay(), new BoilElsewhereWay(),
+        new AddNowWay(), new ReweighWay(),
         new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(), new ChillFermenterWay(), new WaitForRoomWay(),
     ];
 
@@ -25,6 +26,14 @@ internal abstract class Way
     /// <summary>A remedy that changes steps which are on it.</summary>
     protected static Remedy Changes(RemedyKind kind, double amount, params ImmutableArray<StepSpec> steps) =>
         new(kind, steps[0].Vessel, amount, 0, [], "", steps, []);
+
+    /// <summary>Shared circuits that feed a vessel and have their plug elsewhere, each plugged in there.</summary>
+    protected static IEnumerable<StepSpec> PlugsTo(Weigh weigh, string vesselId, UnitProcedure unit)
+    {
+        var setting = weigh.Live.Setting;
+        return from circuit in setting.Wiring.Leads[setting.IndexOf(vesselId)].Where(l => !setting.Wiring.Feeds(l, weigh.Live.Plant.PlugAt)).Select(l => l.Circuit).Distinct()
+               select PlugMoves.Of(setting, circuit, weigh.FreshId($"plug-{setting.Circuits[circuit].Id}"), unit, vesselId);
+    }
 
     protected static IEnumerable<Remedy> OneOf(Remedy? remedy) => remedy is null ? [] : [remedy];
 }

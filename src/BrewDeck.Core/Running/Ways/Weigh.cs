@@ -15,6 +15,9 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     /// <summary>A brewer who reads the kettle this long before the model ends the run-off reads its end; s, common practice, no source.</summary>
     private const double AlmostS = 120;
 
+    /// <summary>A boil that ends this much colder was none; K, common practice, no source.</summary>
+    private const double OffBoilK = 2;
+
     public RunState State => state;
 
     public Forecast Forecast => forecast;
@@ -43,6 +46,9 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
+    /// <summary>The plant's surroundings and roles with a remedy.</summary>
+    public PlantSetting SettingWith(Remedy remedy) => remedy.BoilsIn is { } vessel ? Live.Setting with { Brewhouse = Live.Setting.Brewhouse.BoilingIn(vessel) } : Live.Setting;
+
     /// <summary>The model's vessel now.</summary>
     public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
 
@@ -60,6 +66,28 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
         double Fed(Wiring wiring) => wiring.Leads[vessel].Sum(l => l.Element.PowerW);
         return Fed(Wiring.Of(Live.Setting.Brewhouse, Live.Setting.Circuits)) - Fed(Live.Setting.Wiring);
     }
+
+    /// <summary>Heat of a vessel is dead, or has shown itself to be slow.</summary>
+    public bool LacksHeat(string vesselId)
+    {
+        var vessel = Live.Setting.IndexOf(vesselId);
+        return DeadW(vessel) > 0 || Live.Setting.HeatFactor[vessel] < SlowHeat.SlowFactor;
+    }
+
+    /// <summary>
+    /// What the day, left as it is, never comes to: a temperature that is not reached, wort that does not boil when it should; null: all of it
+    /// comes to an end.
+    /// </summary>
+    public PlanStep? Never => forecast.Rest.FirstOrDefault(s => s.Spec.Kind.Heats() && (s.Spec.Kind.EndsBy() == EndsBy.Temperature
+        ? s.DurationS >= Heating.HopelessS
+        : s.Spec.Kind is StepKind.HotBreak or StepKind.Boil && s is { DurationS: > 0 } && IsOffTheBoil(s.After.Vessels[Live.Setting.IndexOf(s.Spec.Vessel)])));
+
+    /// <summary>What a way is held against: leaving it, or where that never ends, the day as it would go on with all its heat.</summary>
+    public Forecast Otherwise => field ??= Never is null ? forecast : Forecasts.At(state with { Live = Live with { Setting = Sound(Live.Setting) } }, nowMs);
+
+    private static PlantSetting Sound(PlantSetting setting) => SlowHeat.Explained(setting) with { Wiring = Wiring.Of(setting.Brewhouse, setting.Circuits) };
+
+    private bool IsOffTheBoil(in VesselState wort) => wort.TempC < Boiling.BoilingC(Live.Setting, wort) - OffBoilK;
 
     /// <summary>What the strike liquor should have now, °C.</summary>
     public double StrikeC(StepSpec heats) => Strike.TemperatureC(new Workbench(Live.Setting, Live.Plant), heats);
