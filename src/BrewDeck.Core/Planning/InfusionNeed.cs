@@ -11,7 +11,9 @@ internal static class InfusionNeed
     /// <summary>As hot as a tank is kept without boiling, °C.</summary>
     public static double LiquorC(PlantSetting setting) => Math.Min(96, setting.BoilingC - 2);
 
-    public static double Litres(PlantSetting setting, Batch batch) => (1 + Spare) * NeedL(setting, batch);
+    public static double Litres(PlantSetting setting, Batch batch) => WithSpare(NeedL(setting, batch));
+
+    public static double WithSpare(double needL) => (1 + Spare) * needL;
 
     /// <summary>What should be left over, litres.</summary>
     public static double SpareL(PlantSetting setting, Batch batch) => Spare * NeedL(setting, batch);

@@ -62,6 +62,12 @@ public enum RemedyKind
 
     /// <summary>Wort is pumped to a vessel whose heat works, and all that was to be done in the kettle is done there.</summary>
     BoilElsewhere,
+
+    /// <summary>Hot liquor raises the mash that the tun's own heat no longer raises.</summary>
+    Infuse,
+
+    /// <summary>The mash is not heated any further: it rests on at what it has.</summary>
+    RestOn,
 }
 
 /// <summary>A computed way back to plan, with its cost and what it gives.</summary>
@@ -106,6 +112,9 @@ public sealed record Remedy(
 
     /// <summary>Electrical power that it draws, W; null: no more than the day does anyway.</summary>
     public double? PowerW { get; init; }
+
+    /// <summary>It raises the mash to its rests and leaves the mash-out out.</summary>
+    public bool NoMashOut { get; init; }
 
     /// <summary>Of leaving it: what kind of step never comes to its end, or boils nothing; null: the day goes on.</summary>
     public StepKind? Never { get; init; }

@@ -128,7 +128,7 @@ internal static class RehearsalJson
     {
         RemedyKind.AddExtract => "amount_kg",
         RemedyKind.AddHotWater or RemedyKind.AddColdWater or RemedyKind.Dilute or RemedyKind.Underlet or RemedyKind.RunOffMore
-            or RemedyKind.RunOffLess or RemedyKind.HeatElsewhere or RemedyKind.BoilElsewhere => "amount_l",
+            or RemedyKind.RunOffLess or RemedyKind.HeatElsewhere or RemedyKind.BoilElsewhere or RemedyKind.Infuse => "amount_l",
         RemedyKind.AddSoda or RemedyKind.AddNow or RemedyKind.Reweigh => "amount_g",
         RemedyKind.AddAcid => "amount_ml",
         RemedyKind.HeatLiquor or RemedyKind.SetChiller or RemedyKind.ChillFermenter or RemedyKind.WaitForRoom => "amount_c",

@@ -150,6 +150,8 @@ internal sealed record EventRow(
         RemedyKind.ChillFermenter => "chill_fermenter_c",
         RemedyKind.HeatElsewhere => "heat_elsewhere_l",
         RemedyKind.BoilElsewhere => "boil_elsewhere_l",
+        RemedyKind.Infuse => "infuse_l",
+        RemedyKind.RestOn => "rest_on_min",
         RemedyKind.WaitForRoom => "wait_for_room_c",
         _ => "add_extract_kg",
     };

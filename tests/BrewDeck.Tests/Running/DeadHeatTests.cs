@@ -1,15 +1,21 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Tests.Planning;
 
 namespace BrewDeck.Tests.Running;
 
-/// <summary>A kettle whose heat is dead: wort is boiled elsewhere.</summary>
+/// <summary>A kettle or a mash tun whose heat is dead: wort is boiled elsewhere, the mash is infused or rests on.</summary>
 public class DeadHeatTests
 {
     private const double PointSg = 0.0015;
+
+    private static readonly Recipe Stepped = Demo.Amber with
+    {
+        Rests = [new MashRest("maltose", 62, 40), new MashRest("saccharification", 72, 30), new MashRest("mash-out", 77, 10)],
+    };
 
     private static readonly Brewhouse OneCircuit = Demo.House with
     {
@@ -157,5 +163,73 @@ public class DeadHeatTests
         Assert.Equal(best, day.Offers[0].Kind);
         var left = day.Offers.Single(r => r.Kind == RemedyKind.LeaveIt);
         Assert.Null(left.Never);
+    }
+
+    [Theory]
+    [InlineData("mash.rest-1", 8, false)]
+    [InlineData("mash.ramp-2", 1, false)]
+    [InlineData("mash.ramp-2", 1, true)]
+    public void A_mash_whose_tun_is_dead_is_raised_with_hot_liquor(string step, double minutes, bool oneCircuit)
+    {
+        var day = Failed("tun", step, minutes, Demo.Plan(Stepped, house: oneCircuit ? OneCircuit : null));
+        Assert.Equal([RemedyKind.Infuse, RemedyKind.RestOn, RemedyKind.LeaveIt], day.Offers.Select(r => r.Kind));
+        Assert.Equal(StepKind.Ramp, day.Offers[^1].Never);
+        var remedy = Taken(day, RemedyKind.Infuse);
+        Assert.True(remedy.NoMashOut);
+        day.RunUntil("mash.rest-2");
+        Assert.Equal(72, day.Vessel("tun").TempC, 0.5);
+        day.RunPast("lauter.vorlauf");
+        // cold water has made sparge liquor of it again
+        Assert.InRange(day.Vessel("liquor").TempC, oneCircuit ? 70 : 76, 78);
+        day.RunToEnd();
+        var plan = day.State.Plan!.Totals;
+        Assert.Equal(plan.FermenterL, day.Forecast.Outlook.FermenterL.P50, 0.6);
+        Assert.Equal(remedy.Gives.Single(s => s.Figure == "original_gravity_sg").After, day.Forecast.Outlook.OriginalGravitySg.P50, PointSg);
+    }
+
+    [Fact]
+    public void A_tun_without_room_is_not_infused()
+    {
+        var tun = Demo.House.Vessels[1];
+        var small = Demo.House with { Vessels = Demo.House.Vessels.Replace(tun, tun with { CapacityL = 40, HeadroomL = 3 }) };
+        Assert.Equal([RemedyKind.RestOn, RemedyKind.LeaveIt], Failed("tun", "mash.rest-1", 8, Demo.Plan(Stepped, house: small)).Offers.Select(r => r.Kind));
+    }
+
+    [Fact]
+    public void A_mash_out_is_better_left_out_than_infused()
+    {
+        var day = Failed("tun", "mash.ramp-2", 1);
+        var remedy = Taken(day, RemedyKind.RestOn);
+        Assert.Equal(["mash.ramp-2", "mash.rest-2"], remedy.Ends);
+        Assert.Equal(0, remedy.Amount);
+        day.RunToEnd();
+        Assert.Equal(day.State.Plan!.Totals.OriginalGravitySg, day.Forecast.Outlook.OriginalGravitySg.P50, PointSg);
+    }
+
+    /// <summary>A short rest in the cold has not converted: in a tun that keeps its warmth more minutes help.</summary>
+    [Fact]
+    public void A_mash_that_is_not_raised_rests_longer_where_that_gives_gravity()
+    {
+        var brief = Demo.Amber with { Rests = [new MashRest("protein", 54, 10), new MashRest("saccharification", 66, 15)] };
+        var tun = Demo.House.Vessels[1];
+        var warm = Demo.House with { Vessels = Demo.House.Vessels.Replace(tun, tun with { CapacityL = 90, LossWPerK = 1 }) };
+        var day = Failed("tun", "mash.rest-1", 8, Demo.Plan(brief, new DayChoices { Sparge = SpargeMethod.None }, warm));
+        var remedy = Taken(day, RemedyKind.RestOn);
+        Assert.True(remedy.Amount > 1);
+        Assert.Equal(15 + remedy.Amount, day.State.Step("mash.rest-2")!.Spec.Minutes!.Value, 1e-9);
+        day.RunToEnd();
+        Assert.True(remedy.Partly || Math.Abs(day.State.Plan!.Totals.OriginalGravitySg - day.Forecast.Outlook.OriginalGravitySg.P50) < PointSg);
+    }
+
+    [Theory]
+    [InlineData(RemedyKind.Infuse)]
+    [InlineData(RemedyKind.RestOn)]
+    public void Undo_puts_the_ramps_back(RemedyKind kind)
+    {
+        var day = Failed("tun", "mash.ramp-2", 1, Demo.Plan(Stepped));
+        var before = Laws.Same.Text(day.State);
+        Taken(day, kind);
+        day.Accepted(new RunCommand.Undo());
+        Assert.Equal(before, Laws.Same.Text(day.State));
     }
 }

@@ -63,4 +63,17 @@ public sealed class DeadHeatTests
         Assert.Equal(0, plant.WaterResidualKg, 1e-9);
         Assert.InRange(plant.HeatResidualJ, -1, 1);
     }
+
+    [Theory]
+    [InlineData(RemedyKind.Infuse, 76)]
+    [InlineData(RemedyKind.RestOn, 66)]
+    public void A_mash_whose_tun_is_dead_is_infused_or_rests_on(RemedyKind kind, double celsius)
+    {
+        var (day, _) = Played("mash.ramp-2", 0.5, "tun", kind);
+        Assert.Equal(RehearsalResult.Pitched, day.Ended);
+        Assert.Equal(day.Final.Plan!.Totals.OriginalGravitySg, day.Truth.OriginalGravitySg, 0.003);
+        var vorlauf = day.Final.Step("lauter.vorlauf")!;
+        var read = day.Final.Readings.Last(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: "tun" } && r.AtMs <= vorlauf.EndedMs);
+        Assert.Equal(celsius, read.Reading.Value, 3.0);
+    }
 }

@@ -13,17 +13,21 @@ internal static class Ranking
 
     /// <summary>
     /// What a temperature or a stuck bed costs is not in the wort's figures, and liquor that is heated elsewhere is the same liquor sooner: there, leaving it
-    /// is last, and so it is where the day then never ends. Wort that heats slowly costs time: that counts from the quickest of the ways.
+    /// is last, and so it is where the day then never ends. A mash or wort that heats slowly costs time: that counts from the quickest of the ways.
     /// </summary>
     public static IEnumerable<Remedy> Of(Weigh weigh, Off off, IEnumerable<Remedy> offers, Remedy leaveIt)
     {
         var feasible = offers.Where(r => r.Closest is null or { Ok: true }).ToList();
         var quickest = off.Kind == OffKind.Power ? feasible.Select(r => r.Minutes).Append(0).Min() : 0;
-        var leaves = off.Kind == OffKind.Wort || (leaveIt.Never is null && feasible.Exists(r => r.Kind == RemedyKind.BoilElsewhere));
+        var leaves = off.Kind == OffKind.Wort || (leaveIt.Never is null && feasible.Exists(r => r.Kind is RemedyKind.BoilElsewhere or RemedyKind.Infuse or RemedyKind.RestOn));
         var ranked = feasible.Select(r => (Remedy: r, Misses: Misses(weigh, weigh.With(r), r.Minutes - quickest)))
             .Append((Remedy: leaveIt, Misses: leaves ? Misses(weigh, weigh.Forecast, -quickest) : double.PositiveInfinity));
-        return ranked.OrderBy(o => o.Misses).Select(o => o.Remedy);
+        return ranked.OrderBy(o => double.IsInfinity(o.Misses) || RestsColder(weigh, o.Remedy)).ThenBy(o => o.Misses).Select(o => o.Remedy);
     }
+
+    /// <summary>How far a wort ferments is not in its figures either: a rest that it was made for goes before one that only takes no time.</summary>
+    private static bool RestsColder(Weigh weigh, Remedy remedy) =>
+        remedy.Kind == RemedyKind.RestOn && remedy.Replace.Any(s => s.Kind == StepKind.Rest && s.TargetC < weigh.State.Step(s.Id)!.Spec.TargetC);
 
     private static double Misses(Weigh weigh, Forecast forecast, double minutes)
     {

@@ -18,13 +18,19 @@ internal abstract class WaterIntoWay : Way
         return Balanced(weigh, mash, rest.Spec.Vessel, rest.Spec.TargetC!.Value, waterC, MostLPerKg * mash.GrainKg, kind, (Off.DoughInAhead(weigh.State) ?? rest).Spec.Id);
     }
 
-    private static Remedy? Balanced(
-        Weigh weigh, VesselState v, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before)
+    /// <summary>Water of one temperature that brings what stands in a vessel to another; below 0: none does.</summary>
+    protected static double LitresTo(Weigh weigh, in VesselState v, string vesselId, double targetC, double waterC)
     {
         var wall = weigh.Live.Setting.HeatCapacityJPerK(weigh.Live.Setting.IndexOf(vesselId));
         var missing = Contents.HeatAtJ(v, wall, targetC) - Contents.HeatJ(v, wall);
         var kg = missing / (Physics.Water.EnthalpyJPerKg(waterC) - Physics.Water.EnthalpyJPerKg(targetC));
-        var litres = 1000 * kg / Physics.Water.DensityKgPerM3(20);
+        return 1000 * kg / Physics.Water.DensityKgPerM3(20);
+    }
+
+    private static Remedy? Balanced(
+        Weigh weigh, VesselState v, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before)
+    {
+        var litres = LitresTo(weigh, v, vesselId, targetC, waterC);
         if (!(litres > 0) || litres > mostL || litres > weigh.RoomL(vesselId, v))
             return null;
         return Now(weigh, kind, litres, new StepSpec

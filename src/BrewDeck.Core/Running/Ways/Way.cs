@@ -10,7 +10,7 @@ internal abstract class Way
     [
         new HeatMashWay(), new HotWaterWay(), new ColdWaterWay(), new MashPhWay(), new HeatLiquorWay(), new CoolLiquorWay(),
         new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new HeatElsewhereWay(), new BoilElsewhereWay(),
-        new AddNowWay(), new ReweighWay(),
+        new InfuseWay(), new RestOnWay(), new AddNowWay(), new ReweighWay(),
         new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(), new ChillFermenterWay(), new WaitForRoomWay(),
     ];
 
@@ -34,6 +34,12 @@ internal abstract class Way
         return from circuit in setting.Wiring.Leads[setting.IndexOf(vesselId)].Where(l => !setting.Wiring.Feeds(l, weigh.Live.Plant.PlugAt)).Select(l => l.Circuit).Distinct()
                select PlugMoves.Of(setting, circuit, weigh.FreshId($"plug-{setting.Circuits[circuit].Id}"), unit, vesselId);
     }
+
+    /// <summary>Moves of plugs that are still to come, to a vessel in which nothing heats any more.</summary>
+    protected static IEnumerable<RunStep> IdlePlugsTo(Weigh weigh, string vesselId) =>
+        weigh.State.Steps.Where(s => s.Status == RunStatus.Idle && s.Spec.Kind == StepKind.MovePlug && s.Spec.To == vesselId && IsDead(weigh, vesselId));
+
+    private static bool IsDead(Weigh weigh, string vesselId) => weigh.Live.Setting.Wiring.Leads[weigh.Live.Setting.IndexOf(vesselId)].IsEmpty;
 
     protected static IEnumerable<Remedy> OneOf(Remedy? remedy) => remedy is null ? [] : [remedy];
 }

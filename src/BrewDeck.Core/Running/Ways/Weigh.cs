@@ -93,13 +93,14 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public double StrikeC(StepSpec heats) => Strike.TemperatureC(new Workbench(Live.Setting, Live.Plant), heats);
 
     /// <summary>Like <see cref="Meeting"/>; where even the most does not meet the plan, the most, if it comes nearer.</summary>
-    public Remedy? MeetingOrNearing(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of)
+    /// <param name="from">What of it is done anyway; null: nothing.</param>
+    public Remedy? MeetingOrNearing(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of, Remedy? from = null)
     {
-        if (Meeting(figure, most, of) is { } meets)
+        if (Meeting(figure, most, of, from) is { } meets)
             return meets;
         if (!(most > 0) || of(most) is not { } all)
             return null;
-        double left = figure(Aims.Of(this, forecast)).By, reached = figure(Aims.Of(this, With(all))).By;
+        double left = figure(Aims.Of(this, Without(from))).By, reached = figure(Aims.Of(this, With(all))).By;
         return left * reached > 0 && Math.Abs(reached) < Math.Abs(left) ? all with { Partly = true } : null;
     }
 
@@ -107,11 +108,12 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     /// A remedy of that amount, between 0 and a most, with which a figure of the end of the day meets its plan; null: none does. By false
     /// position (the Illinois form): each look is a forecast of the whole day, and outlooks are nearly straight lines.
     /// </summary>
-    public Remedy? Meeting(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of)
+    /// <param name="from">What of it is done anyway; null: nothing.</param>
+    public Remedy? Meeting(Func<Aims, Aim> figure, double most, Func<double, Remedy?> of, Remedy? from = null)
     {
         if (!(most > 0) || of(most) is null)
             return null;
-        double Miss(double amount) => figure(Aims.Of(this, amount == 0 ? forecast : With(of(amount)!))).By;
+        double Miss(double amount) => figure(Aims.Of(this, amount == 0 ? Without(from) : With(of(amount)!))).By;
         double low = 0, high = most, atLow = Miss(0), atHigh = Miss(most);
         if (!(atLow * atHigh <= 0))
             return null;
@@ -131,6 +133,8 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
         }
         return of(found);
     }
+
+    private Forecast Without(Remedy? from) => from is null ? forecast : With(from);
 
     /// <summary>Litres that still go into a vessel.</summary>
     public double RoomL(string vesselId) => RoomL(vesselId, Now(vesselId));
