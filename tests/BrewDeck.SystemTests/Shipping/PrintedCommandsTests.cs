@@ -81,7 +81,7 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
         foreach (var plan in new[] { logbook.Run("plan").Output, logbook.Run("plan", "--markdown").Output })
         {
             Assert.Matches(@"From \d\d(\.\d)? °C: the kettle heats while the wort runs off\.", plan);
-            Assert.Matches(@"Pull of the pump on the false bottom \d+\.\d kg, at most \d+\.\d kg: \d+\.\d kg to spare", plan);
+            Assert.Matches(@"Load on the false bottom by suction \d+\.\d kg, at most \d+\.\d kg: \d+\.\d kg to spare", plan);
         }
         Assert.Matches(@"bitterness \d+ IBU \(plan 30 IBU\)", logbook.Run("rehearse", "--headless", "--seed", "2").Output);
     }
