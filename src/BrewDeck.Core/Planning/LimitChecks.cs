@@ -132,7 +132,7 @@ internal static class LimitChecks
         where step.Spec.Vessel.Length > 0
         let vessel = step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction ? step.Spec.To : step.Spec.Vessel
         let reached = step.After.Vessels[setting.IndexOf(vessel)].TempC
-        where (step.Spec.Kind.EndsBy() == EndsBy.Temperature && step.DurationS >= Heating.HopelessS)
+        where step.NeverGetsThere
             || (step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction && reached < step.TargetC - NearK)
         // one that is not covered has its own limit
         where covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)

@@ -49,6 +49,9 @@ public sealed record PlanStep(
 {
     public double EndS => StartS + DurationS;
 
+    /// <summary>What is there of heat or cold never brings it to its temperature.</summary>
+    public bool NeverGetsThere => Spec.Kind.EndsBy() == EndsBy.Temperature && DurationS >= Operations.Heating.HopelessS;
+
     /// <summary>Seconds for which the hands are busy.</summary>
     public double HandsS => Spec.Kind.EndsBy() == EndsBy.Act ? Spec.HandsS : Math.Min(Spec.HandsS, DurationS);
 }

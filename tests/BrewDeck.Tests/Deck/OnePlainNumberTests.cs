@@ -1,5 +1,6 @@
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
@@ -54,6 +55,18 @@ public class OnePlainNumberTests
         var day = Until("mash.dough-in");
         day.ReadOff(ReadingKind.Temperature, "tun", -1);
         Assert.Matches("Expected: temperature 65[0-9.]+ °C \\(66[0.]* °C wanted\\)", Sentences(day));
+    }
+
+    [Fact]
+    public void A_heat_up_that_never_gets_there_counts_no_hours_down()
+    {
+        var day = Until("boil.heat");
+        day.Wait(1);
+        Assert.Matches("^[0-9]+:[0-9]{2}$", Countdown.Of(Moment(day)).Digits);
+        day.Accepted(new RunCommand.Report(new(TroubleKind.ElementFailed, Trouble.Element("kettle", 1))));
+        var screen = DeckComposer.Of(Moment(day), []);
+        Assert.Equal(("--:--", "does not get there"), (screen.Big, screen.BigLabel));
+        Assert.Equal("Hands now: like this it never gets there.", screen.Hands.ToString());
     }
 
     [Fact]

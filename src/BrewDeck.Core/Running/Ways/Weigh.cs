@@ -78,9 +78,8 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     /// What the day, left as it is, never comes to: a temperature that is not reached, wort that does not boil when it should; null: all of it
     /// comes to an end.
     /// </summary>
-    public PlanStep? Never => forecast.Rest.FirstOrDefault(s => s.Spec.Kind.Heats() && (s.Spec.Kind.EndsBy() == EndsBy.Temperature
-        ? s.DurationS >= Heating.HopelessS
-        : s.Spec.Kind is StepKind.HotBreak or StepKind.Boil && s is { DurationS: > 0 } && IsOffTheBoil(s.After.Vessels[Live.Setting.IndexOf(s.Spec.Vessel)])));
+    public PlanStep? Never => forecast.Rest.FirstOrDefault(s => s.Spec.Kind.Heats() && (s.NeverGetsThere
+        || (s.Spec.Kind is StepKind.HotBreak or StepKind.Boil && s is { DurationS: > 0 } && IsOffTheBoil(s.After.Vessels[Live.Setting.IndexOf(s.Spec.Vessel)]))));
 
     /// <summary>What a way is held against: leaving it, or where that never ends, the day as it would go on with all its heat.</summary>
     public Forecast Otherwise => field ??= Never is null ? forecast : Forecasts.At(state with { Live = Live with { Setting = Sound(Live.Setting) } }, nowMs);
