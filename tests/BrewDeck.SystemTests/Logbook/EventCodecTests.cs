@@ -69,6 +69,19 @@ public sealed class EventCodecTests
     }
 
     [Fact]
+    public void ARemedyThatBoilsNowhereElseIsOfAnOlderRecord()
+    {
+        var chosen = new RemedyChosen(1, new Remedy(RemedyKind.LeaveIt, "kettle", 0, 0, [], "", [], []) { Partly = true }, []);
+        var fields = System.Text.Json.Nodes.JsonNode.Parse(EventCodec.Encode(chosen))!.AsObject();
+        Assert.All(new[] { "no_mash_out", "ahead" }, name => Assert.True(fields["remedy"]!.AsObject().Remove(name), name));
+        var older = Assert.IsType<RemedyChosen>(EventCodec.Decode(Encoding.UTF8.GetBytes(fields.ToJsonString()))).Remedy;
+        Assert.Equal((true, false, false), (older.Partly, older.NoMashOut, older.Ahead));
+        Assert.Null(older.BoilsIn);
+        Assert.Null(older.Later);
+        Assert.Empty(older.Added);
+    }
+
+    [Fact]
     public void AVesselThatIsNotHeldStaysSo()
     {
         var opened = Assert.IsType<BatchOpened>(EventCodec.Decode(EventCodec.Encode(Days.Opened())));
