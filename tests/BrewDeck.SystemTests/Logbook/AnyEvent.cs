@@ -42,9 +42,16 @@ internal static class AnyEvent
         });
 
     private static readonly Gen<Remedy> Remedies = Gen.Select(
-        Gen.Enum<RemedyKind>(), Text, Gen.Double, Specs.Array[0, 3], Specs.Array[0, 3], Shifts,
-        (kind, text, amount, insert, replace, gives) => new Remedy(
-            kind, text, amount, -amount, [.. insert], text, [.. replace], gives));
+        Gen.Enum<RemedyKind>(), Text, Gen.Double, Specs.Array[0, 3], Specs.Array[0, 3], Shifts, Gen.Bool,
+        (kind, text, amount, insert, replace, gives, moves) => new Remedy(kind, text, amount, -amount, [.. insert], text, [.. replace], gives)
+        {
+            BoilsIn = moves ? text : null,
+            Later = moves ? [.. replace.Select(s => new LaterStep(text, s))] : null,
+            Ends = moves ? [text] : [],
+            Never = moves ? StepKind.Boil : null,
+            NoMashOut = moves,
+            Ahead = moves,
+        });
 
     private static readonly Gen<BatchOpened> Openings = Gen.Select(
         AtMs, Text, Gen.Int[1, 5], Gen.Double, Gen.Double.Nullable(), Gen.Bool,
