@@ -66,6 +66,9 @@ public sealed record RunState
 
     public ImmutableArray<TakenRemedy> Remedies { get; init; } = [];
 
+    /// <summary>When a remedy was chosen last, Unix ms; before all time: none was.</summary>
+    public long LastChosenMs => Remedies is [.., var last] ? last.AtMs : long.MinValue;
+
     /// <summary>What the brewer said goes wrong, oldest first.</summary>
     public ImmutableArray<ReportedTrouble> Troubles { get; init; } = [];
 

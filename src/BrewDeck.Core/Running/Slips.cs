@@ -9,11 +9,7 @@ public static class Slips
     private const double MistimedS = 120;
 
     /// <summary>The last one since a remedy was chosen; null: none.</summary>
-    public static RunStep? Last(RunState state)
-    {
-        var since = state.Remedies is [.., var last] ? last.AtMs : long.MinValue;
-        return In(state).Where(s => s.EndedMs > since).MaxBy(s => s.EndedMs);
-    }
+    public static RunStep? Last(RunState state) => In(state).Where(s => s.EndedMs > state.LastChosenMs).MaxBy(s => s.EndedMs);
 
     /// <summary>By how much a piece of the boil was longer than it was meant to be, s.</summary>
     public static double OverS(RunStep boiled) =>

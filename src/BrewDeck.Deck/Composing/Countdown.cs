@@ -23,7 +23,7 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
             return Held((moment.NowMs - since) / 1000.0, moment.Notation);
         if (moment.Focus.Act == FocusAct.Finish && run is { StartedMs: { } started } && run.Spec.Kind.EndsBy() == EndsBy.Hands)
             return Handwork(PlannedS(moment, run.Spec.Id) - ((moment.NowMs - started) / 1000.0), moment.Notation);
-        if (moment.Focus.Act == FocusAct.Wait && moment.Current is { NeverGetsThere: true })
+        if (moment.NeverGetsThere)
             return new(Never, moment.Notation.Text("does not get there"), Tone.Warning, 0);
         return Due((moment.Focus.DueMs - moment.NowMs) / 1000.0, moment.Focus.Act, moment.Notation);
     }

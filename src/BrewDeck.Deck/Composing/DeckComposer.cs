@@ -87,7 +87,7 @@ public static class DeckComposer
             return Line.Of(moment.Notation.Text("On hold. Space goes on with it."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Start && moment.Focus.DueMs <= moment.NowMs)
             return Line.Of(moment.Notation.Text("Hands now. Space when you begin."), Tone.Due);
-        if (moment.Focus.Act is FocusAct.Wait && moment.Current is { NeverGetsThere: true })
+        if (moment.NeverGetsThere)
             return Line.Of(moment.Notation.Text("Hands now: like this it never gets there."), Tone.Warning);
         if (moment.Focus.Act is FocusAct.Wait && moment.Current is { } step && step.Spec.Kind.IsWatched())
             return Line.Of(moment.Notation.Text($"Stay with it: {Durations.Short(Math.Max(0, step.EndS - moment.NowS))} left, to {moment.Clock(step.EndS)}."), Tone.Due);

@@ -25,6 +25,9 @@ public sealed record DeckMoment(
     /// <summary>The step that the big key acts on; null when the day is over.</summary>
     public PlanStep? Current => Step(Focus.StepId);
 
+    /// <summary>What is waited for has no end: its heat or cold does not bring it there.</summary>
+    public bool NeverGetsThere => Focus.Act == FocusAct.Wait && Current is { NeverGetsThere: true };
+
     /// <summary>Running and waiting steps as they are expected now. The forecast has what is left to do in a running one, people want the whole.</summary>
     public IEnumerable<PlanStep> Rest => Forecast.Rest.Select(Whole);
 

@@ -78,7 +78,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
     /// <summary>Of each kind the last since a remedy was chosen.</summary>
     private IEnumerable<(long AtMs, string Words)> Told(DeckMoment moment)
     {
-        var since = day.State.Remedies is [.., var chosen] ? chosen.AtMs : long.MinValue;
+        var since = day.State.LastChosenMs;
         if (day.State.Troubles.LastOrDefault(t => t.AtMs > since) is { } trouble)
             yield return (trouble.AtMs, Names.Sentence(TroubleWords.Happens(trouble.Trouble, page.Brewhouse, moment.Title, shell.Notation)) + ".");
         if (day.State.BagMs is { } weighed && weighed > since && day.Events.OfType<BagWeighed>().LastOrDefault() is { } bag)
@@ -93,7 +93,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         return Names.Sentence(ReadingWords.One(read.Reading, page.Brewhouse, shell.Notation)) + (verdict.Length > 0 ? $"; {verdict}." : ".");
     }
 
-    private bool IsAsExpected(TakenReading read) => Verdict.Of(day.State, read, shell.Notation) == shell.Notation.Text("as expected");
+    private bool IsAsExpected(TakenReading read) => Verdict.Of(day.State, read, shell.Notation) == ReadingWords.AsExpected(shell.Notation);
 
     private Row Offer(Remedy remedy) => new([
         RemedyWords.Title(remedy, page.Brewhouse, shell.Notation),

@@ -135,7 +135,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
         if (day.State.Readings is not [.., var last] || last.Reading != reading)
             return "";
         var verdict = Verdict.Of(day.State, last, shell.Notation);
-        if (offers.IsEmpty || verdict != shell.Notation.Text("as expected"))
+        if (offers.IsEmpty || verdict != ReadingWords.AsExpected(shell.Notation))
             return verdict;
         return RemedyWords.OffPlan(offers, shell.Notation, most: 1) is { Length: > 0 } off ? shell.Notation.Text($"as expected; still off plan: {off}") : shell.Notation.Text("as expected, and still off plan");
     }

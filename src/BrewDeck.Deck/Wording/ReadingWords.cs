@@ -24,6 +24,8 @@ public static class ReadingWords
     public static string One(Reading reading, Brewhouse brewhouse, Notation notation) =>
         $"{What(reading.Kind, reading.Vessel, brewhouse, notation)} {Value(reading.Kind, reading.Value, notation)}";
 
+    public static string AsExpected(Notation notation) => notation.Text("as expected");
+
     /// <summary>"0.6 °C under", "as expected"; empty when nothing was expected.</summary>
     public static string Against(ReadingKind kind, double value, double expected, Notation notation)
     {
@@ -31,7 +33,7 @@ public static class ReadingWords
             return "";
         var off = value - expected;
         return IsNear(kind, value, expected)
-            ? notation.Text("as expected")
+            ? AsExpected(notation)
             : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? notation.Text("under") : notation.Text("over"))}";
     }
 

@@ -44,7 +44,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private const double SlowShare = 0.35;
 
     /// <summary>Cheap: false when there is certainly nothing.</summary>
-    public static bool MayBe(RunState state) => LastCauseMs(state) > LastChosenMs(state);
+    public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs;
 
     /// <summary>The most urgent first.</summary>
     public static IEnumerable<Off> In(Weigh weigh)
@@ -53,8 +53,6 @@ internal sealed record Off(OffKind Kind, string About, double By)
         Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
         return looks.Select(look => look(weigh)).OfType<Off>().Where(_ => MayBe(state));
     }
-
-    private static long LastChosenMs(RunState state) => state.Remedies is [.., var last] ? last.AtMs : long.MinValue;
 
     private static long LastCauseMs(RunState state)
     {
@@ -83,7 +81,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? Power(Weigh weigh)
     {
         var trouble = Trouble(weigh, TroubleKind.CircuitTripped) ?? Trouble(weigh, TroubleKind.ElementFailed)
-            ?? (BegunWithoutPowerMs(weigh.State).Any(ms => ms > LastChosenMs(weigh.State)) ? weigh.State.Troubles.LastOrDefault(IsOfPower) : null);
+            ?? (BegunWithoutPowerMs(weigh.State).Any(ms => ms > weigh.State.LastChosenMs) ? weigh.State.Troubles.LastOrDefault(IsOfPower) : null);
         return trouble is null ? SlowHeating(weigh) : new(OffKind.Power, trouble.Trouble.About, -weigh.DeadW());
     }
 
@@ -102,7 +100,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? Missed(Weigh weigh)
     {
         var reported = Unanswered(weigh.State, t => t.Trouble.Kind == TroubleKind.AdditionMissed) is { } missed ? weigh.State.Step(missed.Trouble.About) : null;
-        return (reported ?? Slips.LeftOut(weigh.State).LastOrDefault(s => s.EndedMs > LastChosenMs(weigh.State) && CanStillGoIn(weigh, s))) is { } step
+        return (reported ?? Slips.LeftOut(weigh.State).LastOrDefault(s => s.EndedMs > weigh.State.LastChosenMs && CanStillGoIn(weigh, s))) is { } step
             ? new(OffKind.Missed, step.Spec.Id, -step.Spec.Charges.Where(c => c.Kind == ChargeKind.Hop).Sum(c => c.Amount))
             : null;
     }
@@ -176,7 +174,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     /// <summary>Something was measured or done since the last choice that the wort depends on.</summary>
     private static bool WortMayBeOff(Weigh weigh)
     {
-        var (state, since) = (weigh.State, LastChosenMs(weigh.State));
+        var (state, since) = (weigh.State, weigh.State.LastChosenMs);
         if (weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].LiquidKg > 0)
             return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
         bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
@@ -203,14 +201,14 @@ internal sealed record Off(OffKind Kind, string About, double By)
             : null;
 
     private static bool ReadFor(RunState state, RunStep rest, ReadingKind kind) =>
-        RestReadings.Last(state, rest, kind) is { } read && read.AtMs > LastChosenMs(state);
+        RestReadings.Last(state, rest, kind) is { } read && read.AtMs > state.LastChosenMs;
 
     private static bool Read(RunState state, ReadingKind kind, string vessel, long fromMs) =>
-        state.Readings.Any(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs > LastChosenMs(state));
+        state.Readings.Any(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs > state.LastChosenMs);
 
     private static ReportedTrouble? Trouble(Weigh weigh, TroubleKind kind) =>
         Unanswered(weigh.State, t => t.Stands && t.Trouble.Kind == kind);
 
     private static ReportedTrouble? Unanswered(RunState state, Func<ReportedTrouble, bool> wanted) =>
-        state.Troubles.LastOrDefault(t => wanted(t) && t.AtMs > LastChosenMs(state));
+        state.Troubles.LastOrDefault(t => wanted(t) && t.AtMs > state.LastChosenMs);
 }

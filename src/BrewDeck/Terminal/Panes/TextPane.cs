@@ -15,6 +15,7 @@ internal sealed class TextPane : Pane
         var text = (TextScreen)screen;
         var page = Page(whole, room);
         var width = Math.Min(WidestText, page.Width - 2);
+        // only a page that is not full from there has to look for the last one that is
         var first = text.Lines.Length - text.Offset >= page.Height ? text.Offset : Math.Clamp(text.Offset, 0, LastOffset(text, width, page.Height));
         var lines = Wrapped(text.Lines.Skip(first).Take(Math.Max(0, page.Height)), width);
         return
