@@ -31,8 +31,8 @@ internal static class CalibrateCommand
         if (options.Remedies)
             return RemedyTrialCommand.Run(place, plan, options, StartMs, json);
         var calibration = new Calibration();
-        for (var i = 0; i < options.Count; i++)
-            calibration.Add(Play(plan, options, options.Seed + i));
+        foreach (var rehearsed in ManyDays.Of(options.Count, i => Play(plan, options, options.Seed + i)))
+            calibration.Add(rehearsed);
         foreach (var line in json ? [CalibrationJson.Of(calibration, plan, options)] : Text(calibration, plan))
             place.Output.WriteLine(line);
         return calibration.Aborted == 0 ? ExitCode.Done : ExitCode.Refused;

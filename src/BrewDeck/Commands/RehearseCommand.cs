@@ -25,12 +25,16 @@ internal static class RehearseCommand
         var profiles = place.Profiles();
         if (day.Draw(profiles) is not PlanResult.Drawn { Plan: var plan })
             return PlanCommand.Run(place, day, json ? PlanFormat.Json : PlanFormat.Text);
-        var aborted = 0;
-        for (var i = 0; i < count; i++)
+        RehearsalResult Day(int i)
         {
             using var journal = options.Keep ? place.OpenJournal() : Journal.Open(new MemoryDisk(), Workplace.StatusOf);
             var card = options.Deal(plan, seed + i);
-            var result = Play(new SessionPorts(journal, profiles, new Unwatched(card)), place.Brewer, plan, card, options.House, i);
+            return Play(new SessionPorts(journal, profiles, new Unwatched(card)), place.Brewer, plan, card, options.House, i);
+        }
+        var aborted = 0;
+        // days that are kept wait for each other: one logbook has one writer
+        foreach (var result in options.Keep ? Enumerable.Range(0, count).Select(Day) : ManyDays.Of(count, Day))
+        {
             aborted += result.Ended == RehearsalResult.Pitched ? 0 : 1;
             place.Output.WriteLine(json ? RehearsalJson.Of(result, plan) : RehearsalText.Of(result, plan));
         }

@@ -10,8 +10,8 @@ internal static class RemedyTrialCommand
     public static int Run(Workplace place, Plan plan, CalibrateOptions options, long startMs, bool json)
     {
         var trial = new RemedyTrial(plan, startMs);
-        for (var i = 0; i < options.Count; i++)
-            trial.Add(CalibrateCommand.Truth(plan, options, options.Seed + i), i);
+        foreach (var pair in ManyDays.Of(options.Count, i => trial.Play(CalibrateCommand.Truth(plan, options, options.Seed + i), i)))
+            trial.Add(pair);
         foreach (var line in json ? [Json(trial, plan, options)] : Text(trial, plan))
             place.Output.WriteLine(line);
         return trial.Aborted == 0 ? ExitCode.Done : ExitCode.Refused;

@@ -32,17 +32,22 @@ internal sealed class RemedyTrial(Plan plan, long startMs)
     /// <summary>Offers that broke a limit, taken or not.</summary>
     public int BrokeLimits { get; private set; }
 
-    public void Add(HiddenTruth drawn, int number)
+    /// <summary>The day both ways; touches nothing that is counted.</summary>
+    public Pair Play(HiddenTruth drawn, int number)
     {
         var truth = drawn with { ConversionYield = Math.Clamp(drawn.ConversionYield + Points(number) / 100, 0, 1) };
         var opened = new BatchOpened(startMs + drawn.Seed * DayMs, plan, "", Rehearsed: true);
         var (takes, leaves) = (new OneWayBook(opened, takes: true), new OneWayBook(opened, takes: false));
-        var (taken, left) = (RehearsalRun.Of(truth, takes, opened.AtMs), RehearsalRun.Of(truth, leaves, opened.AtMs));
+        return new(takes, RehearsalRun.Of(truth, takes, opened.AtMs), RehearsalRun.Of(truth, leaves, opened.AtMs));
+    }
+
+    public void Add(Pair day)
+    {
         Days++;
-        if (taken.Ended != RehearsalResult.Pitched || left.Ended != RehearsalResult.Pitched)
+        if (day.Taken.Ended != RehearsalResult.Pitched || day.Left.Ended != RehearsalResult.Pitched)
             Aborted++;
-        else if (takes.Offered is { } offered)
-            Count(offered, takes.Left!, taken.Truth, left.Truth);
+        else if (day.Takes.Offered is { } offered)
+            Count(offered, day.Takes.Left!, day.Taken.Truth, day.Left.Truth);
     }
 
     private void Count(Remedy offered, Remedy leaveIt, RehearsalTruth taken, RehearsalTruth left)
@@ -77,6 +82,9 @@ internal sealed class RemedyTrial(Plan plan, long startMs)
             ? Math.Sqrt(Math.Pow(Both(UsualSpreads.SightOffset, UsualSpreads.SightNoise), 2) + Math.Pow(UsualSpreads.SightScale.Sd * plan.Totals.PreBoilL, 2))
             : percent * ReadingErrors.SgPerPercent(plan.Totals.OriginalGravitySg);
     }
+
+    /// <param name="Takes">The book of the day that took what was offered.</param>
+    internal sealed record Pair(OneWayBook Takes, RehearsalResult Taken, RehearsalResult Left);
 
     /// <summary>Evenly over the range, whatever the number of days (golden section).</summary>
     private static double Points(int number) => LowestPoints + (HighestPoints - LowestPoints) * (number * 0.6180339887498949 % 1);

@@ -27,7 +27,7 @@ public class RemedyTrialTests
         var plan = Assert.IsType<PlanResult.Drawn>(drawn).Plan;
         var trial = new RemedyTrial(plan, StartMs);
         for (var i = 0; i < days; i++)
-            trial.Add(HiddenTruth.Draw(plan.Brewhouse, plan.Choices, 100 + i), i);
+            trial.Add(trial.Play(HiddenTruth.Draw(plan.Brewhouse, plan.Choices, 100 + i), i));
         var (counted, nearer) = (trial.Kinds.Sum(k => k.Counted), trial.Kinds.Sum(k => k.Nearer));
         Assert.Equal((0, 0), (trial.Aborted, trial.BrokeLimits));
         Assert.True(counted >= days / 4, $"{counted} of {days} days were off");
