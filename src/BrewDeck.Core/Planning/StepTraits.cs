@@ -38,6 +38,9 @@ public static class StepTraits
     public static bool FollowsOn(this StepKind kind) =>
         kind is StepKind.Rest or StepKind.HotBreak or StepKind.Boil or StepKind.Stand or StepKind.BoilDecoction;
 
+    /// <summary>It ends by the clock, and one key ends it and starts what follows: not the foam, which falls when it falls.</summary>
+    public static bool HandsOver(this StepKind kind) => kind.EndsBy() == Planning.EndsBy.Clock && kind != StepKind.HotBreak;
+
     /// <summary>Somebody stays with it as long as it goes on: a hose runs, foam climbs, something burns on or gets too hot.</summary>
     public static bool IsWatched(this StepKind kind) =>
         kind is StepKind.Fill or StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort

@@ -62,9 +62,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
                 continue;
             var due = state.MsAt(DueS(state, step, now), nowMs);
             var next = StepOrder.NextInVessel(state, step.Spec);
-            // foam falls when it falls: what goes in after it has a key of its own
-            var takesOver = step.Spec.Kind.EndsBy() == EndsBy.Clock && step.Spec.Kind != StepKind.HotBreak && next is not null && !next.Spec.Kind.FollowsOn()
-                && StepOrder.CanStart(state, next);
+            var takesOver = step.Spec.Kind.HandsOver() && next is not null && !next.Spec.Kind.FollowsOn() && StepOrder.CanStart(state, next);
             return takesOver ? new(FocusAct.Start, next!.Spec.Id, due) : new(FocusAct.Finish, step.Spec.Id, due);
         }
         return null;

@@ -7,7 +7,7 @@ namespace BrewDeck.Core.Running.Ensemble;
 internal sealed class PacedDay
 {
     private readonly Plan _plan;
-    private readonly ImmutableArray<bool> _followed;
+    private readonly Pace _pace;
     private readonly List<PlanStep> _steps;
     private readonly Dictionary<string, double> _ends;
     private readonly int _begun;
@@ -15,11 +15,10 @@ internal sealed class PacedDay
     private double _endS;
     private double _plannedS;
 
-    /// <param name="followed">As <see cref="Pace.Followed"/> tells of the plan.</param>
     /// <param name="begun">A step that has begun as planned: what was before it is over.</param>
-    public PacedDay(Plan plan, ImmutableArray<bool> followed, int begun = 0)
+    public PacedDay(Plan plan, Pace pace, int begun = 0)
     {
-        (_plan, _followed, _begun) = (plan, followed, begun);
+        (_plan, _pace, _begun) = (plan, pace, begun);
         _steps = [.. plan.Steps.Take(begun)];
         _ends = _steps.ToDictionary(s => s.Spec.Id, s => s.EndS);
         _state = begun > 0 ? plan.Steps[begun - 1].After : plan.Start;
@@ -27,7 +26,7 @@ internal sealed class PacedDay
     }
 
     private PacedDay(PacedDay other, int steps)
-        : this(other._plan, other._followed)
+        : this(other._plan, other._pace)
     {
         for (var i = 0; i < steps; i++)
             Done(other._steps[i], other._ends[other._steps[i].Spec.Id]);
@@ -59,9 +58,9 @@ internal sealed class PacedDay
         var boils = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
         var spec = boils ? Longer(really) : really;
         var after = _ends.GetValueOrDefault(spec.AfterStepId);
-        var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : Pace.BeforeS(spec));
+        var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : _pace.BeforeS(at));
         var outcome = PlantModel.After(setting, spec, _state, start);
-        var lateS = boils ? 0 : Pace.AfterS(step) + (_followed[at] ? UsualPace.MeanNoticeS : 0);
+        var lateS = boils ? 0 : _pace.AfterS(at);
         var state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
         Done(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = state }, outcome.EndS + lateS);
     }

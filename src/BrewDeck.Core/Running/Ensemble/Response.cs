@@ -20,7 +20,7 @@ internal sealed class Response
     private readonly ImmutableArray<PlanStep>[] _atMark;
     private readonly ImmutableArray<PlanStep>[] _dry;
     private readonly double[] _most;
-    private readonly ImmutableArray<bool> _followed;
+    private readonly Pace _pace;
     private readonly StepSpec[] _specs;
     private readonly PacedDay?[] _paced;
     private readonly int _lastRunOff;
@@ -32,10 +32,10 @@ internal sealed class Response
         Sources = Ensemble.Sources.Of(plan);
         _most = [.. Sources.Select(s => s.Most)];
         _lastRunOff = LastRunOff(plan);
-        _followed = Pace.Followed(plan, Setting);
+        _pace = new Pace(plan, Setting);
         (_atMark, _dry) = (new ImmutableArray<PlanStep>[1 + 2 * Sources.Length], new ImmutableArray<PlanStep>[1 + 2 * Sources.Length]);
         _specs = [.. plan.Steps.Select(s => s.Spec)];
-        var begins = new PacedDay(plan, _followed);
+        var begins = new PacedDay(plan, _pace);
         var stated = Fold(0, Setting, _specs, (begins, begins), 0);
         // the first frame of an open day waits for this: the ups on one processor, the downs on another
         var downs = Task.Run(() => Fold(-1, stated));
@@ -53,7 +53,7 @@ internal sealed class Response
     public ImmutableArray<Source> Sources { get; }
 
     /// <summary>The rest of the planned day, from a step that has begun, when one person does it.</summary>
-    public PacedDay PacedFrom(int step) => _paced[step] ??= new PacedDay(Plan, _followed, step).Go(Plan.Steps.Skip(step).Select(s => s.Spec), Setting);
+    public PacedDay PacedFrom(int step) => _paced[step] ??= new PacedDay(Plan, _pace, step).Go(Plan.Steps.Skip(step).Select(s => s.Spec), Setting);
 
     /// <summary>Litres in the kettle at the end of the last run-off: the lesser of the two ends decides.</summary>
     public Row Kept { get; }
