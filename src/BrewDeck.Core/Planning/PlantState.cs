@@ -12,6 +12,7 @@ namespace BrewDeck.Core.Planning;
 /// <param name="UndissolvedKg">Extract among them that the mash can still dissolve, kg.</param>
 /// <param name="Washed">Sparge liquor passed through the bed so far, litres per litre of liquid in it.</param>
 /// <param name="HoldC">Kept at this temperature by its thermostat; NaN when the heat is off.</param>
+/// <param name="Open">Hot wort stands in it with the lid off, as after the knock-out.</param>
 public readonly record struct VesselState(
     double AtS,
     double WaterKg,
@@ -21,7 +22,8 @@ public readonly record struct VesselState(
     double GrainDryKg = 0,
     double UndissolvedKg = 0,
     double Washed = 0,
-    double HoldC = double.NaN)
+    double HoldC = double.NaN,
+    bool Open = false)
 {
     public double LiquidKg => WaterKg + ExtractKg;
 

@@ -20,9 +20,6 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     /// <summary>Liquor round a coil over the mash that is wanted; K.</summary>
     private const double LiquorAboveK = 8;
 
-    /// <summary>Steam is let go while the wort is stirred and stands.</summary>
-    private const double LidAjar = 0.5;
-
     /// <summary>A thick mash spits: so much of the power of a rolling boil.</summary>
     private const double Gentle = 0.5;
 
@@ -304,7 +301,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
         {
             case StepKind.KnockOut:
                 plant.HeatOff(vessel);
-                plant.Lid(vessel, LidAjar);
+                plant.Lid(vessel, plant.Truth.LidAjar);
                 break;
             case StepKind.Whirlpool:
                 StopBoil(vessel);
@@ -334,7 +331,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     private void StopBoil(string vesselId)
     {
         plant.HeatOff(vesselId);
-        plant.Lid(vesselId, Math.Min(plant[vesselId].OpenShare, LidAjar));
+        plant.Lid(vesselId, Math.Min(plant[vesselId].OpenShare, plant.Truth.LidAjar));
     }
 
     /// <summary>The valve is set by the thermometer behind the chiller, here the fermenter's.</summary>

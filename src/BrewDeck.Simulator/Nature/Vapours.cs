@@ -29,16 +29,22 @@ public static class Vapours
     /// <summary>Latent heat of water, J/kg, 0 to 105 °C: straight line through the steam tables at 0 and 100 °C (within 0.2 %).</summary>
     public static double LatentJPerKg(double celsius) => 2_501_000 - 2_440 * celsius;
 
+    /// <summary>Film of air over warm still liquid, W/(m²·K): magnitude of free convection, common practice, no source.</summary>
+    private const double FilmWPerM2K = 8;
+
     /// <summary>
-    /// Water that leaves an open surface below the boil, kg/(m²·s): mass transfer from the analogy with heat transfer, a film of 8 W/(m²·K)
-    /// over warm still liquid. At 90 °C about 12 kg/(m²·h). The air is taken as damp at room temperature, so that nothing cools below the room:
+    /// Water that leaves an open surface below the boil, kg/(m²·s): mass transfer from the analogy with heat transfer through the same film.
+    /// At 90 °C about 12 kg/(m²·h). The air is taken as damp at room temperature, so that nothing cools below the room:
     /// right for lids, and too little to matter for hot wort.
     /// </summary>
     public static double SurfaceKgPerM2S(double celsius, double ambientC)
     {
-        const double FilmWPerM2K = 8;
         var filmK = 273.15 + (celsius + ambientC) / 2;
         var drivePa = SaturationPa(celsius) - SaturationPa(ambientC);
         return FilmWPerM2K / 1007 / (461.5 * filmK) * Math.Max(0, drivePa);
     }
+
+    /// <summary>Heat that an open surface gives to the air through the film and to the walls by radiation (Stefan and Boltzmann, water's emissivity of 0.96), W/m².</summary>
+    public static double SurfaceWPerM2(double celsius, double ambientC) =>
+        FilmWPerM2K * (celsius - ambientC) + 0.96 * 5.670e-8 * (Math.Pow(273.15 + celsius, 4) - Math.Pow(273.15 + ambientC, 4));
 }

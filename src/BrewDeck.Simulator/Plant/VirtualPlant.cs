@@ -180,10 +180,11 @@ public sealed partial class VirtualPlant
 
     private double Dry(Tank tank, double seconds)
     {
-        var rate = Vapours.SurfaceKgPerM2S(tank.TempC, Truth.AmbientC) * tank.Truth.SurfaceM2 * tank.OpenShare;
-        var kg = Math.Min(rate * seconds, tank.WaterKg);
-        var latentJ = kg * Vapours.LatentJPerKg(tank.TempC);
-        tank.Warm(-latentJ);
+        var openM2 = tank.Truth.SurfaceM2 * tank.OpenShare;
+        var kg = Math.Min(Vapours.SurfaceKgPerM2S(tank.TempC, Truth.AmbientC) * openM2 * seconds, tank.WaterKg);
+        double latentJ = kg * Vapours.LatentJPerKg(tank.TempC), airJ = Vapours.SurfaceWPerM2(tank.TempC, Truth.AmbientC) * openM2 * seconds;
+        tank.Warm(-latentJ - airJ);
+        Ledger.RoomJ += airJ;
         Ledger.VapourJ += latentJ + tank.Remove(kg, 0);
         return kg;
     }

@@ -55,6 +55,9 @@ public sealed record HiddenTruth
 
     public required ChillerTruth Chiller { get; init; }
 
+    /// <summary>How far the kettle stands open while the wort is stirred and stands, 0..1.</summary>
+    public required double LidAjar { get; init; }
+
     public required double TrubL { get; init; }
 
     public required double HopAbsorptionLPerKg { get; init; }

@@ -16,6 +16,9 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
 
     private const double MashPh = 5.4;
 
+    /// <summary>Steam is let go while the wort is stirred and stands: the lid half over the kettle.</summary>
+    private const double LidAjar = 0.5;
+
     public HiddenTruth Draw() => new()
     {
         Seed = seed,
@@ -39,6 +42,7 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
         UtilisationFactor = Factor(Spreads.Utilisation),
         AlphaSd = spreadFactor * Spreads.AlphaAcid.Sd,
         Chiller = Chiller(),
+        LidAjar = LidAjar * Factor(Spreads.OpenKettle),
         TrubL = profile.Habits.TrubL * Factor(Spreads.Trub),
         HopAbsorptionLPerKg = profile.Habits.HopAbsorptionLPerKg * Factor(Spreads.HopAbsorption),
         LineLossL = profile.Habits.LineLossL * Factor(Spreads.LineLoss),

@@ -25,6 +25,35 @@ public class WaitingWortTests
         Assert.Equal(cut.BoilMinutes, whole.BoilMinutes, 0.003 * cut.BoilMinutes);
     }
 
+    /// <summary>Nobody puts the lid on because the next step is late.</summary>
+    [Fact]
+    public void Wort_that_waits_after_the_knock_out_cools_as_it_does_while_it_stands()
+    {
+        var knockedOut = KnockedOut(60);
+
+        var waited = PlantModel.WaitUntil(Setting, knockedOut, 660).Vessels[Kettle];
+
+        var stood = KnockedOut(660).Vessels[Kettle];
+        Assert.Equal(stood.TempC, waited.TempC, 0.001);
+        Assert.Equal(stood.WaterKg, waited.WaterKg, 0.0001);
+        var covered = knockedOut with { Vessels = knockedOut.Vessels.SetItem(Kettle, knockedOut.Vessels[Kettle] with { Open = false }) };
+        Assert.InRange(PlantModel.WaitUntil(Setting, covered, 660).Vessels[Kettle].TempC, waited.TempC + 1, 100);
+    }
+
+    [Fact]
+    public void A_kettle_is_covered_again_when_its_wort_is_cast_out() =>
+        Assert.All(Demo.Plan().Steps.Where(s => s.Spec.Kind == StepKind.CastOut), s => Assert.False(s.After.Vessels[Kettle].Open));
+
+    private static int Kettle => Setting.IndexOf("kettle");
+
+    private static PlantState KnockedOut(double seconds)
+    {
+        var knockOut = Demo.Plan().Steps.First(s => s.Spec.Kind == StepKind.KnockOut);
+        var start = Demo.Plan().Start;
+        start = start with { Vessels = start.Vessels.SetItem(Kettle, new VesselState(0, 40, 5, 100)) };
+        return PlantModel.After(Setting, knockOut.Spec with { Minutes = seconds / 60, AfterStepId = "" }, start, 0).State;
+    }
+
     private static HopDose Exposed(double fromC, double holdC, int cuts)
     {
         var kettle = Setting.IndexOf("kettle");

@@ -17,9 +17,15 @@ internal static class Cooling
     {
         var kettle = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
-        for (var left = progress.ElapsedS; left > 0; left -= PieceS)
-            Piece(bench, kettle, Math.Min(PieceS, left));
+        StandOpen(bench, kettle, progress.ElapsedS);
         return progress;
+    }
+
+    /// <summary>However long it is left so.</summary>
+    public static void StandOpen(Workbench bench, int vessel, double seconds)
+    {
+        for (var left = seconds; left > 0; left -= PieceS)
+            Piece(bench, vessel, Math.Min(PieceS, left));
     }
 
     /// <summary>
@@ -43,6 +49,7 @@ internal static class Cooling
             TempC = Math.Max(Math.Min(first, setting.AmbientC), first + Mean(KPerS) * seconds),
             AtS = v.AtS + seconds,
             HoldC = double.NaN,
+            Open = true,
         };
     }
 
@@ -92,6 +99,7 @@ internal static class Cooling
         if (boiled)
             bench.Expose(v, litres / flow, v.TempC);
         Transfers.Move(bench, kettle, to, v.LiquidKg * litres / Math.Max(1e-9, Contents.CoolL(v)));
+        Cover(bench, kettle);
         bench.Pass(kettle, litres / flow, double.NaN);
         bench.Pass(to, litres / flow, double.NaN);
         return new(litres / flow, free - litres > 1e-9 ? spec : null, null, Contents.CoolL(bench.Vessels[to]));
@@ -141,5 +149,9 @@ internal static class Cooling
         var all = bench.KnockedOutL - KeptL(bench, kettle);
         bench.Expose(v, all > 0 ? seconds * Math.Clamp(waitsL / all, 0, 1) : 0, v.TempC);
         bench.Vessels[kettle] = v with { AtS = v.AtS + seconds, HoldC = double.NaN };
+        Cover(bench, kettle);
     }
+
+    /// <summary>The wort has gone from it.</summary>
+    private static void Cover(Workbench bench, int vessel) => bench.Vessels[vessel] = bench.Vessels[vessel] with { Open = false };
 }

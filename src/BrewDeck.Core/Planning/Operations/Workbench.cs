@@ -58,7 +58,11 @@ internal sealed class Workbench
         var seconds = untilS - Vessels[vessel].AtS;
         if (seconds <= 0)
             return;
-        if (!Boiling.BoilsOn(this, vessel, seconds))
+        if (Boiling.BoilsOn(this, vessel, seconds))
+            return;
+        if (Vessels[vessel] is { Open: true, HoldsTemperature: false })
+            Cooling.StandOpen(this, vessel, seconds);
+        else
             Pass(vessel, seconds, Vessels[vessel].HoldC);
     }
 

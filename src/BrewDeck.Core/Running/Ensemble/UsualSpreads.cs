@@ -104,7 +104,6 @@ public static class UsualSpreads
 
     /// <summary>
     /// How far the kettle stands open after the boil: anything from half to fully is as likely (see <see cref="Planning.PlantSetting.OpenShare"/>).
-    /// Not a thing of the plant but of what the model leaves open.
     /// </summary>
     public static readonly UsualSpread OpenKettle = new("open_kettle", "1", 0.19);
 
@@ -112,7 +111,7 @@ public static class UsualSpreads
     public static readonly ImmutableArray<UsualSpread> All =
     [
         MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
-        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, OpenKettle, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
         ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
     ];
 }
