@@ -8,8 +8,8 @@ namespace BrewDeck.Core.Running;
 /// </summary>
 public static class Filling
 {
-    /// <summary>A level this near to the end of a fill is that of its end; share of what it fills.</summary>
-    private const double NearEnd = 0.1;
+    /// <summary>A level this near to the end of a fill is that of its end: nobody shuts a tap to the tenth; litres, or a share of what it fills, common practice, no source.</summary>
+    private const double NearEndL = 0.5, NearEnd = 0.04;
 
     /// <summary>The fill that runs, waits on hold or may start in a vessel; null: none.</summary>
     public static RunStep? In(RunState state, string vessel) => state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Fill
@@ -26,11 +26,12 @@ public static class Filling
     /// <param name="state">With the reading in its plant.</param>
     internal static RunState Told(RunState state, LivePlant before, Reading reading)
     {
-        if (reading.Kind != ReadingKind.Volume || In(state, reading.Vessel) is not { } fill || Left(before, fill).VolumeL is not (> 0 and { } was))
+        if (reading.Kind != ReadingKind.Volume || In(state, reading.Vessel) is not { } fill)
             return state;
         // a fill counts its litres at 20 °C
         var missing = Math.Max(0, Contents.CoolL(End(before, fill)) - Contents.CoolL(In(state.Live!, state.Live!.Plant, reading.Vessel)));
-        return With(state, fill, missing <= NearEnd * Math.Max(was, fill.Spec.VolumeL ?? 0) ? 0 : missing);
+        var all = Math.Max(Left(before, fill).VolumeL ?? 0, fill.Spec.VolumeL ?? 0);
+        return With(state, fill, missing <= Math.Max(NearEndL, NearEnd * all) ? 0 : missing);
     }
 
     private static VesselState In(LivePlant live, PlantState plant, string vessel) => plant.Vessels[live.Setting.IndexOf(vessel)];
@@ -40,9 +41,10 @@ public static class Filling
 
     private static RunState With(RunState state, RunStep fill, double litres)
     {
-        StepSpec Changed(StepSpec spec) => spec.Id == fill.Spec.Id ? spec with { VolumeL = litres } : spec;
         if (fill.Status == RunStatus.Idle)
-            return state with { Steps = state.Steps.Replace(fill, fill with { Spec = Changed(fill.Spec) }) };
-        return state with { Live = state.Live!.Each(s => s with { Left = Changed(s.Left) }) };
+            return state with { Steps = state.Steps.Replace(fill, fill with { Spec = fill.Spec with { VolumeL = litres } }) };
+        // one that should have been over by the clock goes on
+        Segment Changed(Segment s) => s with { Left = s.Left with { VolumeL = litres }, EndedS = litres > 0 ? null : s.EndedS };
+        return state with { Live = state.Live!.Each(s => s.Left.Id == fill.Spec.Id ? Changed(s) : s) };
     }
 }

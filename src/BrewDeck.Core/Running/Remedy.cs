@@ -15,6 +15,9 @@ public enum RemedyKind
     Dilute,
     AddExtract,
 
+    /// <summary>The rest of a fill that was ended too soon.</summary>
+    FillUp,
+
     /// <summary>Heat the liquor on before it is drawn.</summary>
     HeatLiquor,
 

@@ -17,6 +17,7 @@ public static class RemedyWords
         RemedyKind.HeatMash => notation.Text($"Heat the mash for {Durations.Short(remedy.Amount * 60)}"),
         RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} boiling water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.FillUp => notation.Text($"Run {notation.Volume(remedy.Amount)} more into {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} longer"),
         RemedyKind.BoilShorter => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} less"),
         RemedyKind.Dilute when remedy.Vessel == PlantSetting.FermenterId => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water, boiled and cooled"),
@@ -53,10 +54,12 @@ public static class RemedyWords
         ? Charges.All(charges, notation)
         : notation.Grams(remedy.Amount);
 
-    /// <summary>Each on its own while they fit a line: they are weighed one by one.</summary>
+    /// <summary>Each on its own while they fit a line, else each kind: they are weighed one by one.</summary>
     private static string Hops(Remedy remedy, Notation notation)
     {
-        ImmutableArray<Charge> hops = [.. remedy.Replace.SelectMany(s => s.Charges).Where(c => c.Kind == ChargeKind.Hop)];
+        ImmutableArray<Charge> hops = [.. remedy.Replace.Where(s => s.Kind != StepKind.WeighIn).SelectMany(s => s.Charges).Where(c => c.Kind == ChargeKind.Hop)];
+        if (hops.Length > StepTitles.MostNamed)
+            hops = [.. hops.GroupBy(c => c.Name).Select(g => g.First() with { Amount = g.Sum(c => c.Amount) })];
         return hops.Length <= StepTitles.MostNamed ? Charges.All(hops, notation) : notation.Text($"{notation.Grams(remedy.Amount)} in all");
     }
 

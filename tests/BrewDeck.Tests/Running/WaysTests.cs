@@ -52,6 +52,56 @@ public class WaysTests
         Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
     }
 
+    /// <summary>The tap was shut too soon, and the key struck.</summary>
+    [Theory]
+    [InlineData("liquor.fill", -3.0)]
+    [InlineData("liquor.fill-sparge", -5.0)]
+    public void What_a_fill_was_short_of_is_run_in_before_it_is_drawn(string fill, double by)
+    {
+        var day = Past(fill);
+        var litres = day.Forecast.Outlook.FermenterL.P50;
+        day.ReadOff(ReadingKind.Volume, "liquor", by);
+        Assert.Equal([RemedyKind.FillUp, RemedyKind.LeaveIt], Kinds(day));
+        Assert.Equal(-by, day.Offers[0].Amount, 0.2);
+        Taken(day, RemedyKind.FillUp);
+        Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.2);
+        day.RunToEnd();
+        Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.2);
+    }
+
+    [Fact]
+    public void A_fill_that_is_all_but_full_or_drawn_already_asks_for_no_more()
+    {
+        var day = Past("liquor.fill");
+        day.ReadOff(ReadingKind.Volume, "liquor", -0.3);
+        Assert.Empty(day.Offers);
+
+        day = At("mash.transfer", 1);
+        day.ReadOff(ReadingKind.Volume, "liquor", -3);
+        Assert.DoesNotContain(RemedyKind.FillUp, Kinds(day));
+    }
+
+    /// <summary>The others are there for their aroma, and who is at the scale reads there what to weigh.</summary>
+    [Fact]
+    public void Hops_of_another_alpha_acid_are_weighed_anew_and_no_others()
+    {
+        var day = At("setup.weigh-in", 1);
+        var hops = day.State.Plan!.Steps.Where(s => s.Spec.Kind != StepKind.WeighIn).SelectMany(s => s.Spec.Charges).Where(c => c.AlphaG > 0).ToList();
+        var bitter = hops[0];
+        Assert.Contains(hops, h => h.Name != bitter.Name);
+        var alpha = bitter.AlphaG / bitter.Amount;
+        day.Accepted(new RunCommand.Weigh(new(ChargeKind.Hop, bitter.Name) { AlphaFraction = 1.2 * alpha }));
+
+        var remedy = Taken(day, RemedyKind.Reweigh);
+
+        double Grams(string name) => day.State.Steps.Where(s => s.Spec.Kind != StepKind.WeighIn).SelectMany(s => s.Spec.Charges).Where(c => c.Name == name).Sum(c => c.Amount);
+        foreach (var other in hops.Where(h => h.Name != bitter.Name))
+            Assert.Equal(hops.Where(h => h.Name == other.Name).Sum(h => h.Amount), Grams(other.Name), 6);
+        Assert.Equal(bitter.Amount / 1.2, Grams(bitter.Name), 0.05 * bitter.Amount);
+        var listed = day.State.Step("setup.weigh-in")!.Spec.Charges.Where(c => c.Name == bitter.Name).Sum(c => c.Amount);
+        Assert.Equal(Grams(bitter.Name), listed, 6);
+    }
+
     /// <summary>Hops that have not gone in keep their minutes: what is boiled longer is boiled before them.</summary>
     [Fact]
     public void A_boil_is_made_longer_before_the_first_hops()

@@ -25,10 +25,16 @@ internal sealed class AddNowWay : Way
     }
 }
 
-/// <summary>Hops that are still to go in make up for what is missing or too much.</summary>
+/// <summary>
+/// Hops that are still to go in make up for what is missing or too much: those of another alpha acid than planned alone where that is enough, so
+/// that the others go on giving the aroma that they were meant to.
+/// </summary>
 internal sealed class ReweighWay : Way
 {
     private const double Most = 3;
+
+    /// <summary>A label that differs by less is the same crop; share of the planned alpha acid.</summary>
+    private const double SameAlpha = 0.005;
 
     public override bool Helps(Off off) => off.Kind is OffKind.Wort or OffKind.Missed;
 
@@ -37,12 +43,25 @@ internal sealed class ReweighWay : Way
         var aims = Aims.Of(weigh, weigh.Forecast);
         if (aims.Bitterness.Near || !weigh.HopsLeft)
             return [];
+        var most = aims.Bitterness.By > 0 ? 1 : Most - 1;
         var steps = weigh.State.Steps.Where(s => s.Status == RunStatus.Idle && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool
             && s.Spec.Charges.Any(c => c.AlphaG > 0)).Select(s => s.Spec).ToList();
-        Remedy Of(double more) => Changes(
-            RemedyKind.Reweigh,
-            steps.Sum(s => Scaled.Grams(Scaled.By(s.Charges, 1 + Math.Sign(-aims.Bitterness.By) * more))),
-            [.. steps.Select(s => s with { Charges = Scaled.By(s.Charges, 1 + Math.Sign(-aims.Bitterness.By) * more) })]);
-        return OneOf(weigh.Meeting(a => a.Bitterness, aims.Bitterness.By > 0 ? 1 : Most - 1, Of));
+        Remedy? Of(IReadOnlySet<string>? hops) => weigh.Meeting(a => a.Bitterness, most, more => Scaling(weigh, steps, 1 + Math.Sign(-aims.Bitterness.By) * more, hops));
+        var others = OfOtherAlpha(weigh, steps);
+        return OneOf((others.Count > 0 ? Of(others) : null) ?? Of(null));
+    }
+
+    private static Remedy Scaling(Weigh weigh, List<StepSpec> steps, double factor, IReadOnlySet<string>? hops)
+    {
+        var changed = steps.Where(s => s.Charges.Any(c => hops?.Contains(c.Name) != false)).Select(s => s with { Charges = Scaled.By(s.Charges, factor, hops) }).ToList();
+        // who is still at the scale weighs these
+        var list = weigh.State.Steps.Where(s => s.Open && s.Spec.Kind == StepKind.WeighIn).Select(s => s.Spec with { Charges = Scaled.By(s.Spec.Charges, factor, hops) });
+        return Changes(RemedyKind.Reweigh, changed.Sum(s => Scaled.Grams(s.Charges)), [.. changed, .. list]);
+    }
+
+    private static HashSet<string> OfOtherAlpha(Weigh weigh, List<StepSpec> steps)
+    {
+        double? Planned(string hop) => weigh.Plan.Steps.SelectMany(s => s.Spec.Charges).FirstOrDefault(c => c.Name == hop && c.AlphaG > 0) is { } c ? c.AlphaG / c.Amount : null;
+        return [.. steps.SelectMany(s => s.Charges).Where(c => c.AlphaG > 0 && Planned(c.Name) is { } was && Math.Abs(c.AlphaG / c.Amount / was - 1) > SameAlpha).Select(c => c.Name)];
     }
 }

@@ -5,6 +5,9 @@ namespace BrewDeck.Core.Running.Ways;
 
 internal enum OffKind
 {
+    /// <summary>Less was filled in than planned, and nothing of it is drawn yet; litres at 20 °C.</summary>
+    Fill,
+
     /// <summary>Liquor too cold or too warm to be drawn; K.</summary>
     Liquor,
 
@@ -43,6 +46,9 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private const double SlowShare = 0.35;
 
+    /// <summary>Less than this is missing in every second fill: three times what a sight glass is usually off, or this share; common practice, no source.</summary>
+    private const double NearL = 0.5, NearShare = 0.02;
+
     /// <summary>Cheap: false when there is certainly nothing.</summary>
     public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs;
 
@@ -50,7 +56,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     public static IEnumerable<Off> In(Weigh weigh)
     {
         var state = weigh.State;
-        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
+        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
         return looks.Select(look => look(weigh)).OfType<Off>().Where(_ => MayBe(state));
     }
 
@@ -108,6 +114,21 @@ internal sealed record Off(OffKind Kind, string About, double By)
     /// <summary>What is boiled goes in while there is a boil, what the whirlpool takes while the wort is hot.</summary>
     private static bool CanStillGoIn(Weigh weigh, RunStep addition) => !addition.Spec.Charges.IsEmpty
         && (addition.Spec.Kind == StepKind.AddToWhirlpool ? weigh.Live.Plant.KnockedOutL == 0 : addition.Spec.Kind != StepKind.Boil && weigh.Live.PostBoil is null);
+
+    private static Off? Fill(Weigh weigh)
+    {
+        if (weigh.State.LastDone(s => s.Kind == StepKind.Fill) is not { } fill || IsInUse(weigh.State, fill)
+            || weigh.Plan.Steps.FirstOrDefault(s => s.Spec.Id == fill.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, fill.StartedMs ?? 0))
+            return null;
+        var wanted = Contents.CoolL(planned.After.Vessels[weigh.Live.Setting.IndexOf(fill.Spec.Vessel)]);
+        var by = Contents.CoolL(weigh.Now(fill.Spec.Vessel)) - wanted;
+        return by > -Math.Max(NearL, NearShare * wanted) ? null : new(OffKind.Fill, fill.Spec.Id, by);
+    }
+
+    /// <summary>Something has been drawn since, or the grist is in it.</summary>
+    private static bool IsInUse(RunState state, RunStep fill) => state.Steps.SkipWhile(s => s != fill).Skip(1)
+        .Any(s => s.Status != RunStatus.Idle && (s.Spec.SpargeL > 0 || s.Spec is { Vessel: var from, To: not "" } && from == fill.Spec.Vessel && s.Spec.Kind != StepKind.HeatStrike
+            || s.Spec.Kind == StepKind.DoughIn && s.Spec.Vessel == fill.Spec.Vessel));
 
     private static Off? Mash(Weigh weigh)
     {
