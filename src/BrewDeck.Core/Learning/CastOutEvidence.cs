@@ -11,12 +11,15 @@ internal static class CastOutEvidence
 {
     public static IEnumerable<Evidence> Of(BatchTrace batch) => [.. Pump(batch), .. CastOut(batch), .. Fermenter(batch)];
 
+    /// <summary>A reading this long before the key was struck was taken while the pump still ran; s.</summary>
+    private const double AtEndS = KeyDelayS + 3 * DelayNoiseS;
+
     private static IEnumerable<Evidence> Pump(BatchTrace batch)
     {
         if (batch.Plan.Brewhouse.Pumps.IsEmpty || batch.Final.LastDone(s => s.Kind == StepKind.TransferStrike) is not { Spec.VolumeL: > 5 and { } litres } step)
             yield break;
         // the strike liquor is read in the tun before the key is struck, and the pump stood by then
-        var seconds = batch.Within(step, ReadingKind.Temperature, step.Spec.To) is { } read
+        var seconds = batch.Within(step, ReadingKind.Temperature, step.Spec.To) is { } read && step.EndedMs - read.AtMs <= 1000 * AtEndS
             ? (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS
             : batch.SecondsOf(step) - KeyDelayS;
         if (seconds < 30)

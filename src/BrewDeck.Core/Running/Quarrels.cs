@@ -5,7 +5,7 @@ namespace BrewDeck.Core.Running;
 
 /// <summary>
 /// A gravity and a volume of the same wort that are each plausible and cannot both be right: together they are an extract, and of that the
-/// day has no more than went in.
+/// day has no more than went in. A gravity of which no volume was read is held against the litres that are reckoned.
 /// </summary>
 internal static class Quarrels
 {
@@ -22,7 +22,7 @@ internal static class Quarrels
     {
         var live = state.Live!.CutAt(state.SecondsAt(nowMs));
         var index = live.Setting.IndexOf(reading.Vessel);
-        if (index < 0 || live.Plant.Vessels[index].GrainDryKg > 0 || Partner(state, reading, nowMs) is not { } other)
+        if (index < 0 || live.Plant.Vessels[index].GrainDryKg > 0 || (Partner(state, reading, nowMs) ?? Reckoned(live, reading, nowMs)) is not { } other)
             return null;
         var celsius = live.Plant.Vessels[index].TempC;
         var extract = ExtractKg(reading, other.Reading, celsius);
@@ -44,6 +44,15 @@ internal static class Quarrels
             _ => null,
         };
         return state.Readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == reading.Vessel && nowMs - r.AtMs <= TogetherMs && double.IsFinite(r.Expected));
+    }
+
+    /// <summary>What the model has in the vessel; of a level alone nothing follows, for the gravity may be what is off.</summary>
+    private static TakenReading? Reckoned(LivePlant live, Reading reading, long nowMs)
+    {
+        if (reading.Kind != ReadingKind.Gravity)
+            return null;
+        var litres = Expectations.Of(live.Setting, live.Plant, ReadingKind.Volume, reading.Vessel);
+        return new(0, nowMs, "", new Reading(ReadingKind.Volume, reading.Vessel, litres, ""), litres, []);
     }
 
     private static double ExtractKg(Reading one, Reading other, double celsius)

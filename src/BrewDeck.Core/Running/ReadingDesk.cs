@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -23,11 +24,14 @@ internal static class ReadingDesk
     /// <summary>Warmer wort must be cooled, or told with its temperature, before a hydrometer is right to 0.006; °C.</summary>
     private const double HotC = 40;
 
+    /// <summary>No vessel holds more of what its profile says that it does; a stated capacity is a round number.</summary>
+    private const double Brim = 1.05;
+
     public static Decision Decide(RunState state, RunCommand.Take take, long nowMs)
     {
         var reading = take.Reading;
-        if (!Known(state, reading) || !Possible(reading))
-            return new Decision.Refused(Known(state, reading) ? "reading_impossible" : "no_such_place");
+        if (Impossible(state, reading) is { } code)
+            return new Decision.Refused(code);
         if (!take.Confirmed && Doubt(state, reading, nowMs) is { } doubt)
             return doubt;
         var told = new ReadingTaken(nowMs, reading, []);
@@ -38,7 +42,7 @@ internal static class ReadingDesk
 
     /// <summary>Whether a reading would be taken without asking.</summary>
     public static bool Believes(RunState state, Reading reading, long nowMs) =>
-        Known(state, reading) && Possible(reading) && Doubt(state, reading, nowMs) is null;
+        Impossible(state, reading) is null && Doubt(state, reading, nowMs) is null;
 
     /// <summary>What is asked about a possible reading first; null: nothing.</summary>
     private static Decision? Doubt(RunState state, Reading reading, long nowMs)
@@ -95,6 +99,16 @@ internal static class ReadingDesk
 
     /// <summary>A level so far from what is expected is none that instruments or a usual day make, litres; common practice, no source.</summary>
     public static double WideL(double expectedL) => Math.Max(4, 0.2 * expectedL);
+
+    /// <summary>Why a reading is not taken, whatever the brewer says; null: it may be.</summary>
+    private static string? Impossible(RunState state, Reading reading) =>
+        !Known(state, reading) ? "no_such_place"
+        : !Possible(reading) ? "reading_impossible"
+        : reading.Kind == ReadingKind.Volume && reading.Value > Brim * CapacityL(state.Live!.Setting.Brewhouse, reading.Vessel) ? "over_the_brim"
+        : null;
+
+    private static double CapacityL(Brewhouse house, string vessel) =>
+        vessel == PlantSetting.FermenterId ? house.Fermenter.CapacityL : house.Vessels.First(v => v.Id == vessel).CapacityL;
 
     private static bool Known(RunState state, Reading reading) =>
         state.Live!.Setting.IndexOf(reading.Vessel) >= 0

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Runs;
@@ -35,11 +36,14 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
                 AskToEnd(focus, moment);
                 break;
-            case FocusAct.Finish when page.Moment(now) is var moment && IsHardlyBegun(moment):
+            case FocusAct.Finish when page.Moment(now) is var moment && (IsHardlyBegun(moment) || IsReadShort(moment)):
                 AskToEnd(focus, moment);
                 break;
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
+                break;
+            case FocusAct.Resume when Possible.Standing(day.State).FirstOrDefault(t => t.About == focus.StepId) is { } trouble:
+                AskWhetherOver(trouble, page.Moment(now));
                 break;
             case FocusAct.Resume:
                 acts.Do(new RunCommand.Resume(focus.StepId), now);
@@ -67,6 +71,13 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         && moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC is { } planned && read > planned + TooWarmK
             ? (read, planned)
             : null;
+
+    // a pump that pulls on a closed bed breaks the false bottom: a knuckle that strikes twice does not start it
+    private void AskWhetherOver(Trouble trouble, DeckMoment moment) => AskFirst(
+        moment.Notation.Text($"{Names.Sentence(TroubleWords.Happens(trouble, page.Brewhouse, moment.Title, moment.Notation))}. Is that over?"),
+        Line.Of(TroubleWords.AtOnce(trouble, moment.Notation)),
+        moment.Notation.Text("Not yet: it stays on hold"),
+        (Names.Sentence(TroubleWords.Over(trouble, page.Brewhouse, moment.Title, moment.Notation)), new RunCommand.Clear(trouble)));
 
     private void AskToPitch(RunFocus focus, Notation notation, double read, double planned) => AskFirst(
         notation.Text($"The wort reads {notation.Temp(read)}, the plan pitches at {notation.Target(planned)}. Pitch now?"),
@@ -113,6 +124,10 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
     private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }
         && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
+
+    /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
+    private static bool IsReadShort(DeckMoment moment) => moment.Current is { Spec: { Kind: StepKind.Fill, VolumeL: > 0 } } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }
+        && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.Vessel);
 
     /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
     private const double LongMin = 5, HardlyMs = 15_000;

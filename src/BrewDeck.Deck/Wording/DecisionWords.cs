@@ -22,6 +22,7 @@ public static class DecisionWords
         "shelved_too_long" => notation.Text("An alarm is shelved for an hour at most."),
         "only_rehearsed" => notation.Text("That is for rehearsals only."),
         "reason_missing" => notation.Text("Say why."),
+        "over_the_brim" => notation.Text("That is more than the vessel holds."),
         "reading_impossible" => notation.Text("No instrument can show that."),
         "no_such_place" => notation.Text("There is nothing of that kind to read there."),
         "not_pitched" => notation.Text("This batch has not been pitched."),

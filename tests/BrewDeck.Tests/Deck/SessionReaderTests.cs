@@ -75,6 +75,21 @@ public class SessionReaderTests
     }
 
     [Fact]
+    public void A_fill_that_was_read_short_is_not_over_at_one_stroke()
+    {
+        _brewer.Begin().RunUntil(s => s.Steps.Any(x => x is { Status: RunStatus.Running, Spec.Kind: StepKind.Fill }));
+        var fill = State.Steps.First(s => s.Spec.Kind == StepKind.Fill).Spec;
+        _brewer.Wait(1200).Keys("t").Choose("Hot liquor tank volume").Line(Invariant(fill.VolumeL!.Value - 3, "0.0"));
+        Assert.Contains("still to fill", _brewer.Notice, StringComparison.Ordinal);
+
+        _brewer.Space();
+
+        Assert.Matches("^End it .* early\\?$", _brewer.Question);
+        _brewer.Enter();
+        Assert.Equal(RunStatus.Running, State.Step(fill.Id)!.Status);
+    }
+
+    [Fact]
     public void A_gravity_and_a_volume_that_cannot_both_be_right_are_asked_about_once()
     {
         _brewer.Begin().Until("lauter.run", RunStatus.Complete);
@@ -88,6 +103,18 @@ public class SessionReaderTests
         Assert.Single(State.Readings);
         _brewer.Down().Enter();
         Assert.Equal(2, State.Readings.Length);
+    }
+
+    /// <summary>No level was read, yet the litres that are reckoned and such a gravity are more than the grist has.</summary>
+    [Fact]
+    public void A_gravity_alone_that_the_grist_cannot_give_is_asked_about()
+    {
+        _brewer.Begin().Until("lauter.run", RunStatus.Complete);
+
+        _brewer.Keys("t").Choose("Kettle gravity").Line(Invariant(Expected(ReadingKind.Gravity) + 0.018, "0.000") + "@20");
+
+        Assert.Matches(@"^1\.0\d\d and \d+\.\d L are \d+\.\d+ kg of extract; the grist has \d+\.\d+ kg\. Read again\?$", _brewer.Question);
+        Assert.Empty(State.Readings);
     }
 
     [Fact]

@@ -25,4 +25,20 @@ public class TroubleKeyTests
         _brewer.Enter();
         Assert.Equal(RunStatus.Running, _brewer.Session.State!.Step("lauter.run")!.Status);
     }
+
+    /// <summary>A pump that pulls on a closed bed breaks the false bottom.</summary>
+    [Fact]
+    public void A_big_key_struck_twice_more_does_not_run_a_stuck_bed_off_again()
+    {
+        _brewer.Begin().Until("lauter.run").Keys("f").Enter().Wait(60);
+
+        _brewer.Space();
+        Assert.Equal("The run-off is stuck. Is that over?", _brewer.Question);
+        _brewer.Space();
+        Assert.Equal(RunStatus.Held, _brewer.Session.State!.Step("lauter.run")!.Status);
+
+        _brewer.Space().Down().Enter();
+        Assert.Equal(RunStatus.Running, _brewer.Session.State!.Step("lauter.run")!.Status);
+        Assert.False(Assert.Single(_brewer.Session.State.Troubles).Stands);
+    }
 }

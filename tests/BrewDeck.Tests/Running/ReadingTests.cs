@@ -17,6 +17,7 @@ public class ReadingTests
     [InlineData(ReadingKind.Gravity, "grain", 1.05, "no_such_place")]
     [InlineData(ReadingKind.Temperature, "tun", 140, "reading_impossible")]
     [InlineData(ReadingKind.Volume, "kettle", -1, "reading_impossible")]
+    [InlineData(ReadingKind.Volume, "kettle", 239, "over_the_brim")]
     [InlineData(ReadingKind.Gravity, "kettle", double.NaN, "reading_impossible")]
     public void What_cannot_be_is_refused(ReadingKind kind, string place, double value, string code) =>
         Assert.Equal(new Decision.Refused(code), _day.Do(new RunCommand.Take(new Reading(kind, place, value, ""), Confirmed: true)));
@@ -218,12 +219,48 @@ public class ReadingTests
         Assert.Equal(full, Contents.StandsL(_day.Vessel("liquor")), 0.2);
     }
 
+    /// <summary>The tap has been slower than reckoned, or was shut too soon: the fill is not over because its time is.</summary>
+    [Fact]
+    public void A_level_far_short_of_a_fill_that_should_be_over_leaves_the_rest_to_come()
+    {
+        var full = _day.State.Plan!.Steps.Single(s => s.Spec.Id == "liquor.fill").Expected[0].Value;
+        _day.RunUntil("liquor.fill");
+        _day.Wait(_day.Forecast.Rest.First(s => s.Spec.Id == "liquor.fill").DurationS / 60 + 2);
+        var before = _day.Forecast.Outlook.FermenterL.P50;
+
+        _day.Read(ReadingKind.Volume, "liquor", full - 5);
+
+        Assert.Equal(5, _day.Forecast.Rest.First(s => s.Spec.Id == "liquor.fill").Spec.VolumeL!.Value, 0.2);
+        Assert.Equal(before, _day.Forecast.Outlook.FermenterL.P50, 0.2);
+        _day.RunPast("liquor.fill");
+        Assert.Equal(full, Contents.StandsL(_day.Vessel("liquor")), 0.2);
+    }
+
     private void ToTheFill(bool started)
     {
         if (started)
             _day.RunUntil("liquor.fill");
         else
             _day.RunUntil(s => StepOrder.CanStart(s, s.Step("liquor.fill")!));
+    }
+
+    /// <summary>Hands have switched the kettle on where it was reckoned to be covered: the element is bare and live.</summary>
+    [Theory]
+    [InlineData("kettle")]
+    [InlineData("liquor")]
+    public void A_level_read_in_a_run_off_under_elements_that_were_reckoned_covered_is_an_alarm(string vessel)
+    {
+        bool IsDry() => AlarmRules.At(_day.State, _day.Forecast, _day.Focus, _day.NowMs).Any(a => a.Kind == AlarmKind.ElementsDry && a.About == vessel);
+        var cover = _day.State.Plan!.Brewhouse.Vessels.Single(v => v.Id == vessel).CoverL;
+        _day.RunUntil("lauter.run");
+        for (var i = 0; i < 120 && Contents.StandsL(_day.Vessel("kettle")) < cover + 3; i++)
+            _day.Wait(1);
+        Assert.True(_day.Expected(ReadingKind.Volume, vessel) > cover);
+        Assert.False(IsDry());
+
+        _day.Read(ReadingKind.Volume, vessel, cover - 3);
+
+        Assert.True(IsDry());
     }
 
     /// <summary>Read early, the end of the run-off is known before it is said to be over.</summary>

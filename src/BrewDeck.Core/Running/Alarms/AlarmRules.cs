@@ -47,7 +47,7 @@ public static class AlarmRules
             var litres = Contents.StandsL(now);
             if (litres > vessel.WorkingL + (Stands(state, AlarmKind.VesselTooFull, vessel.Id) ? -FullClearL : FullSlackL))
                 yield return new(AlarmKind.VesselTooFull, vessel.Id, litres, vessel.WorkingL);
-            if (litres < vessel.CoverL && Heats(state, forecast, vessel))
+            if (litres < vessel.CoverL && (Heats(state, forecast, vessel) || WasCovered(state, vessel)))
                 yield return new(AlarmKind.ElementsDry, vessel.Id, litres, vessel.CoverL);
         }
     }
@@ -81,6 +81,13 @@ public static class AlarmRules
     /// <summary>A step that is there to heat the vessel runs. A lauter waits for its kettle by itself, and a mash may be heated from elsewhere.</summary>
     private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>
         s.PowerW is > 0 && s.Spec.Vessel == vessel.Id && s.Spec.Kind.Heats() && s.Spec.Kind is not (StepKind.Lauter or StepKind.RunOff or StepKind.Ramp or StepKind.HeatMash));
+
+    /// <summary>A level read in a run-off shows elements that were reckoned to be covered: hands have switched their heat on, or not yet off.</summary>
+    private static bool WasCovered(RunState state, Vessel vessel) => vessel.IsHeated
+        && state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Lauter or StepKind.RunOff }) is { } run
+        && (run.Spec.To == vessel.Id || (run.Spec.SpargeL > 0 && House(state).HotLiquorTank == vessel))
+        && state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == vessel.Id && r.AtMs >= run.StartedMs) is { } read
+        && read.Reading.Value < vessel.CoverL && read.Expected >= vessel.CoverL;
 
     /// <summary>
     /// A mash that cools as the plan says it will is not off, nor is one that its own heat has brought back meanwhile; what stands as an alarm is
