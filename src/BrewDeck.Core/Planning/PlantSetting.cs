@@ -48,6 +48,9 @@ public sealed record PlantSetting
     /// <summary>How much stronger what drains after the sparge is than a bed that keeps its course would give: 1 unless it is known better.</summary>
     public double DrainStrength { get; init; } = 1;
 
+    /// <summary>How long whoever brews takes to look and to read, against the usual.</summary>
+    public double Pace { get; init; } = 1;
+
     public int FermenterIndex => Brewhouse.Vessels.Length;
 
     public static PlantSetting Of(Brewhouse brewhouse, DayChoices choices) =>

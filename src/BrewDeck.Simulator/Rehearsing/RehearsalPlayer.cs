@@ -47,7 +47,7 @@ public sealed class RehearsalPlayer
         StartMs = NowMs = startMs;
         Plant = new VirtualPlant(truth);
         Instruments = new Instruments(Plant);
-        var pace = new HumanPace(truth.Seed, steadiness);
+        var pace = new HumanPace(truth.Seed, steadiness, truth.Pace);
         LiveMishaps = new LiveMishaps(mishaps.IsDefault ? [] : mishaps, Plant);
         _hands = new PlantFollower(Plant, Instruments, pace, LiveMishaps);
         _brewer = new StandInBrewer(_hands, Instruments, pace, manner ?? Manner.Practised);

@@ -55,6 +55,9 @@ public sealed record HiddenTruth
 
     public required ChillerTruth Chiller { get; init; }
 
+    /// <summary>How long the brewer takes to look and to read, against others.</summary>
+    public required double Pace { get; init; }
+
     /// <summary>How far the kettle stands open while the wort is stirred and stands, 0..1.</summary>
     public required double LidAjar { get; init; }
 

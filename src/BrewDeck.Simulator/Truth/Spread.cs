@@ -71,6 +71,9 @@ public static class Spreads
 
     public static readonly Spread ChillerWater = new("chiller_water", "1", 0.06, 0.3);
 
+    /// <summary>How long a brewer takes to look and to read, against others: mostly a habit.</summary>
+    public static readonly Spread Pace = new("pace", "1", 0.2, 0.2);
+
     /// <summary>How far the kettle stands open after the boil: a brewer's habit, and how the lid happens to lie.</summary>
     public static readonly Spread OpenKettle = new("open_kettle", "1", 0.19, 0.5);
 
@@ -125,7 +128,7 @@ public static class Spreads
     [
         MainsPower, NetPower, WallLoss, WallHeatCapacity, WallLag, HoseLoss, Evaporation, ConversionYield, ConversionSpeed,
         Absorption, Slaking, BedMixing, BedExchange, DeadSpace, PumpFlow, RunoffFlow, AlphaAcid, Utilisation, ChillerTransfer,
-        ChillerWater, OpenKettle, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, GrainTemperature, Weather, Acidity, ThermometerBias,
+        ChillerWater, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, GrainTemperature, Weather, Acidity, ThermometerBias,
         ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias,
         RefractometerNoise, PhBias, PhNoise, ScaleBias, ScaleNoise,
     ];

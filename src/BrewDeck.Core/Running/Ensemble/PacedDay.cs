@@ -56,11 +56,11 @@ internal sealed class PacedDay
         var at = _steps.Count;
         var step = _plan.Steps[at];
         var boils = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
-        var spec = boils ? Longer(really) : really;
+        var spec = boils ? Longer(really, setting.Pace * UsualPace.MeanNoticeS) : really;
         var after = _ends.GetValueOrDefault(spec.AfterStepId);
-        var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : _pace.BeforeS(at));
+        var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : setting.Pace * _pace.BeforeS(at));
         var outcome = PlantModel.After(setting, spec, _state, start);
-        var lateS = boils ? 0 : _pace.AfterS(at);
+        var lateS = boils ? 0 : setting.Pace * _pace.AfterS(at);
         var state = Later(setting, spec, outcome, lateS) with { HandsFreeS = Math.Max(outcome.State.HandsFreeS, HandsS(spec, outcome, lateS)) };
         Done(step with { StartS = outcome.StartS, DurationS = outcome.DurationS, After = state }, outcome.EndS + lateS);
     }
@@ -74,7 +74,7 @@ internal sealed class PacedDay
     }
 
     /// <summary>A boil goes on until its end has been noticed.</summary>
-    private static StepSpec Longer(StepSpec spec) => spec with { Minutes = (spec.Minutes ?? 0) + UsualPace.MeanNoticeS / 60 };
+    private static StepSpec Longer(StepSpec spec, double seconds) => spec with { Minutes = (spec.Minutes ?? 0) + seconds / 60 };
 
     /// <summary>What waits goes on cooling, and hops in hot wort on giving bitterness.</summary>
     private static PlantState Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)

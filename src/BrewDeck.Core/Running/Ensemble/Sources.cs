@@ -19,7 +19,7 @@ internal static class Sources
         var kettle = plan.Brewhouse.Kettle.Id;
         return
         [
-            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Cool(plan.Brewhouse),
+            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Hands(), .. Cool(plan.Brewhouse),
             .. Glass(kettle, plan.Brewhouse), .. Glass(PlantSetting.FermenterId, plan.Brewhouse), .. Gravity(), .. Work(plan),
         ];
     }
@@ -105,6 +105,11 @@ internal static class Sources
 
     private static StepSpec Alpha(StepSpec spec, Func<Charge, bool> which, double off) =>
         spec.Charges.All(c => c.AlphaG == 0) ? spec : spec with { Charges = [.. spec.Charges.Select(c => which(c) ? c with { AlphaG = c.AlphaG * (1 + off) } : c)] };
+
+    private static IEnumerable<Source> Hands()
+    {
+        yield return new("pace", UsualSpreads.Pace.Sd) { OnPlant = (s, off) => s with { Pace = s.Pace * (1 + off) } };
+    }
 
     private static IEnumerable<Source> Cool(Brewhouse house)
     {

@@ -107,11 +107,14 @@ public static class UsualSpreads
     /// </summary>
     public static readonly UsualSpread OpenKettle = new("open_kettle", "1", 0.19);
 
+    /// <summary>How long a brewer takes to look and to read, against the usual (<see cref="UsualPace"/>): people differ by a fifth, common practice, no source.</summary>
+    public static readonly UsualSpread Pace = new("pace", "1", 0.2);
+
     /// <summary>All that a simulated plant must share, for a printed table and for the check that both state the same.</summary>
     public static readonly ImmutableArray<UsualSpread> All =
     [
         MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
-        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, OpenKettle, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
         ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
     ];
 }
