@@ -78,15 +78,27 @@ internal sealed class LogCommands(
 
     public int Verify() => _lines.Guarded(() =>
     {
-        var report = LogVerify.Of(disk(), Limit);
+        var report = Checked();
         foreach (var fault in report.Faults)
             _lines.Say(fault);
         output.WriteLine($"checked: batches {report.Batches}, events {report.Events}; "
             + (report.Faults.Count == 0
-                ? "all whole"
+                ? report.TapesAlone ? "all whole; an open deck has their copies, which were not looked at" : "all whole"
                 : $"faults {report.Faults.Count}; \"brewdeck log repair\" mends what has a second copy"));
         return report.Faults.Count == 0 ? Done : Refused;
     });
+
+    private VerifyReport Checked()
+    {
+        try
+        {
+            return LogVerify.Of(disk(), Limit);
+        }
+        catch (LogbookException e) when (DiskTrouble.IsInUse(e))
+        {
+            return LogVerify.OfTapes(disk());
+        }
+    }
 
     public int Repair() => _lines.Guarded(() =>
     {

@@ -1,7 +1,8 @@
 namespace BrewDeck.Logbook;
 
 /// <summary>What was checked, and one line for each fault: where, and what.</summary>
-internal sealed record VerifyReport(int Batches, int Events, IReadOnlyList<string> Faults);
+/// <param name="TapesAlone">The database was left to the deck that has it open.</param>
+internal sealed record VerifyReport(int Batches, int Events, IReadOnlyList<string> Faults, bool TapesAlone = false);
 
 /// <summary>
 /// Holds every byte of the logbook against its hash: the tapes by themselves, then the database against them. Changes nothing.
@@ -29,6 +30,17 @@ internal static class LogVerify
             faults.Add($"{Path.Combine(disk.Path, BatchDatabase.DataName)}: {trouble}; \"brewdeck log repair\" makes it again");
         return new(batches.Count, events, faults);
     }
+
+    /// <summary>Beside an open deck: each tape by itself.</summary>
+    /// <exception cref="Deck.LogbookException">The folder may not be read.</exception>
+    public static VerifyReport OfTapes(LogbookDisk disk) => DiskTrouble.Explain(disk.Path, () =>
+    {
+        // an end that does not read may just be being written
+        TapeScan Scan(int batch) => Tape.Scan(disk, batch) is { Torn: false } scan ? scan : Tape.Scan(disk, batch);
+        var scans = disk.Tapes().Select(t => (Name: Path.Combine(disk.Path, Tape.NameOf(t.Batch)), Scan: Scan(t.Batch))).ToList();
+        return new VerifyReport(
+            scans.Count, scans.Sum(t => t.Scan.Lines.Count), [.. scans.SelectMany(t => OfTape(t.Scan).Select(fault => t.Name + fault))], TapesAlone: true);
+    });
 
     /// <returns>Faults of a tape, each from the colon after its name on.</returns>
     private static IEnumerable<string> OfTape(TapeScan scan)

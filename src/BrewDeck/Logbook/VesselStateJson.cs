@@ -6,7 +6,7 @@ namespace BrewDeck.Logbook;
 
 /// <summary>
 /// A vessel's state as an array in the order of the record: at_s, water_kg, extract_kg, temp_c, grain_kg, grain_dry_kg,
-/// undissolved_kg, washed, hold_c (null: not held).
+/// undissolved_kg, washed, hold_c (null: not held), and 1 where it stands open (not there where it does not).
 /// </summary>
 internal sealed class VesselStateJson : JsonConverter<VesselState>
 {
@@ -17,8 +17,10 @@ internal sealed class VesselStateJson : JsonConverter<VesselState>
             JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader),
             JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader), JsonRow.Number(ref reader),
             JsonRow.Number(ref reader));
+        if (JsonRow.NumberOrEnd(ref reader) is not { } open)
+            return state;
         JsonRow.End(ref reader);
-        return state;
+        return state with { Open = open != 0 };
     }
 
     public override void Write(Utf8JsonWriter writer, VesselState value, JsonSerializerOptions options)
@@ -33,6 +35,8 @@ internal sealed class VesselStateJson : JsonConverter<VesselState>
         JsonRow.Write(writer, value.UndissolvedKg);
         JsonRow.Write(writer, value.Washed);
         JsonRow.Write(writer, value.HoldC);
+        if (value.Open)
+            JsonRow.Write(writer, 1);
         writer.WriteEndArray();
     }
 }

@@ -100,7 +100,7 @@ internal static class AnyEvent
         return plan with
         {
             Choices = plan.Choices with { BatchL = maybe, AltitudeM = number, Sparge = SpargeMethod.Batch, Water = Supply(text, number) },
-            Start = plan.Start with { Vessels = [new VesselState(number, -number, 0, 1, HoldC: maybe ?? double.NaN)] },
+            Start = plan.Start with { Vessels = [new VesselState(number, -number, 0, 1, HoldC: maybe ?? double.NaN, Open: number > 0)] },
             Totals = plan.Totals with { OriginalGravitySg = number },
             Water = maybe is null ? null : Treatment(text, number),
         };

@@ -12,9 +12,9 @@ internal static class LogArchive
 {
     private const int Format = 1;
 
-    public static void Write(TextWriter output, Journal journal, string folder)
+    public static void Write(TextWriter output, ILogReader logbook, string folder)
     {
-        var heads = journal.List().OrderBy(h => h.Number).ToList();
+        var heads = logbook.List().OrderBy(h => h.Number).ToList();
         var files = OwnFiles.In(folder).Select(name => (name, Text: OwnFiles.Text(folder, name))).Where(f => f.Text is not null).ToList();
         Line(output, json =>
         {
@@ -23,7 +23,7 @@ internal static class LogArchive
             json.WriteNumber("files", files.Count);
         });
         foreach (var head in heads)
-            Batch(output, head.Number, journal.Lines(head.Number));
+            Batch(output, head.Number, logbook.Lines(head.Number));
         foreach (var (name, text) in files)
         {
             Line(output, json =>

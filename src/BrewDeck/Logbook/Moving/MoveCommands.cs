@@ -53,16 +53,16 @@ internal sealed class MoveCommands(
     public int ExportAll(string? file) => _lines.Guarded(() =>
     {
         RequireLogbook(folder);
-        using var journal = Open();
-        foreach (var notice in journal.Notices)
+        using var logbook = ILogReader.Open(() => new FolderDisk(folder), statusOf);
+        foreach (var notice in logbook.Notices)
             _lines.Say(notice);
         if (file is null)
-            LogArchive.Write(output, journal, folder);
+            LogArchive.Write(output, logbook, folder);
         else
             DiskTrouble.Explain(file, () =>
             {
                 using var writer = new StreamWriter(file, append: false, new UTF8Encoding(false));
-                LogArchive.Write(writer, journal, folder);
+                LogArchive.Write(writer, logbook, folder);
             });
         return Done;
     });
