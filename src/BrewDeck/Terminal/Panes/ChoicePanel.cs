@@ -54,12 +54,6 @@ internal sealed class ChoicePanel : View
 
     protected override bool OnClearingViewport() => true;
 
-    protected override bool OnDrawingContent(DrawContext? context)
-    {
-        _patches.Draw();
-        return true;
-    }
-
     /// <summary>Whole options, the chosen one among them, from where the last look began, moving as little as possible.</summary>
     private ImmutableArray<int> InSight(ImmutableArray<ImmutableArray<Line>> blocks, int chosen, int rows)
     {

@@ -67,12 +67,6 @@ internal sealed class DeckWindow : Runnable
 
     protected override bool OnClearingViewport() => true;
 
-    protected override bool OnDrawingContent(DrawContext? context)
-    {
-        _patches.Draw();
-        return true;
-    }
-
     private static int NoticeRows(Size size) => size.Height < 5 ? 0 : size.Height < 12 ? 1 : 2;
 
     private static int KeyRows(Size size) => size.Height >= 30 ? 2 : 1;

@@ -58,12 +58,6 @@ internal sealed class EntryPanel : View
 
     protected override bool OnClearingViewport() => true;
 
-    protected override bool OnDrawingContent(DrawContext? context)
-    {
-        _frame.Draw();
-        return true;
-    }
-
     private void Begin(string initial, bool replaces)
     {
         _copying = true;
