@@ -70,6 +70,9 @@ public sealed record PlantSetting
         HeatFactor = [.. brewhouse.Vessels.Select(_ => 1.0)],
     };
 
+    /// <summary>The same with another vessel in the kettle's place.</summary>
+    public PlantSetting BoilingIn(string vesselId) => this with { Brewhouse = Brewhouse.BoilingIn(vesselId) };
+
     public int IndexOf(string vesselId)
     {
         if (vesselId == FermenterId)

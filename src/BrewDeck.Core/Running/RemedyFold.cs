@@ -44,7 +44,7 @@ internal static class RemedyFold
     private static RunState BoilingIn(RunState state, string vessel)
     {
         var live = state.Live!;
-        return state with { Live = live with { Setting = live.Setting with { Brewhouse = live.Setting.Brewhouse.BoilingIn(vessel) } } };
+        return state with { Live = live with { Setting = live.Setting.BoilingIn(vessel) } };
     }
 
     private static RunState Replaced(RunState state, StepSpec spec)

@@ -91,7 +91,7 @@ internal static class Bounds
 {
     public static IEnumerable<Limit> Of(Weigh weigh, Remedy remedy, Forecast after)
     {
-        var setting = weigh.SettingWith(remedy);
+        var setting = remedy.BoilsIn is { } vessel ? weigh.Live.Setting.BoilingIn(vessel) : weigh.Live.Setting;
         for (var i = 0; i <= setting.FermenterIndex; i++)
         {
             var (index, house) = (i, setting.Brewhouse);

@@ -46,9 +46,6 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
-    /// <summary>The plant's surroundings and roles with a remedy.</summary>
-    public PlantSetting SettingWith(Remedy remedy) => remedy.BoilsIn is { } vessel ? Live.Setting with { Brewhouse = Live.Setting.Brewhouse.BoilingIn(vessel) } : Live.Setting;
-
     /// <summary>The model's vessel now.</summary>
     public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
 
