@@ -30,12 +30,13 @@ public static class RestReadings
         return state.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == rest.Spec.Vessel) ? null : half;
     }
 
-    private static RunStep? In(RunState state, string vessel)
-    {
-        var doughsIn = state.Steps.Any(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn } && s.Spec.Vessel == vessel);
-        return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest && s.Spec.Vessel == vessel
-            && (s.Status == RunStatus.Running || (doughsIn && s.Status == RunStatus.Idle)));
-    }
+    private static RunStep? In(RunState state, string vessel) => Rest(state, DoughingIn(state)) is { } rest && rest.Spec.Vessel == vessel ? rest : null;
+
+    /// <summary>The rest that goes on, or the one that a doughing in leads to.</summary>
+    internal static RunStep? Rest(RunState state, RunStep? doughIn) => state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest
+        && (s.Status == RunStatus.Running || (s.Status == RunStatus.Idle && s.Spec.Vessel == doughIn?.Spec.Vessel)));
+
+    internal static RunStep? DoughingIn(RunState state) => state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn });
 
     /// <summary>The last of its kind in the rest's vessel; null: none.</summary>
     internal static TakenReading? Last(RunState state, RunStep rest, ReadingKind kind)

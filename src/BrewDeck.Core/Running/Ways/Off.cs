@@ -207,12 +207,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     }
 
     /// <summary>The rest that goes on, or the one that the doughing in leads to: it goes on, or its liquor is in the tun.</summary>
-    private static RunStep? Rest(RunState state)
-    {
-        var doughIn = state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.DoughIn }) ?? DoughInAhead(state);
-        return state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Rest
-            && (s.Status == RunStatus.Running || (doughIn is not null && s.Status == RunStatus.Idle && s.Spec.Vessel == doughIn.Spec.Vessel)));
-    }
+    private static RunStep? Rest(RunState state) => RestReadings.Rest(state, RestReadings.DoughingIn(state) ?? DoughInAhead(state));
 
     /// <summary>A doughing in that waits while its liquor runs into the tun or stands there: the cheapest moment to mend it.</summary>
     public static RunStep? DoughInAhead(RunState state) =>
