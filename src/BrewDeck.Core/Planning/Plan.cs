@@ -29,6 +29,8 @@ public sealed record Plan
 
     /// <summary>Null without an analysis of the water.</summary>
     public WaterTreatment? Water { get; init; }
+
+    public PlanStep? Step(string id) => Steps.FirstOrDefault(s => s.Spec.Id == id);
 }
 
 /// <summary>A step with its place in the day. Times are seconds since the start of the day.</summary>

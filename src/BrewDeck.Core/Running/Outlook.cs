@@ -58,6 +58,9 @@ public sealed record Forecast
         init => _rest = new(() => value);
     }
 
+    /// <summary>As it is expected from now on; null: it is over, or there is none.</summary>
+    public PlanStep? Step(string id) => Rest.FirstOrDefault(s => s.Spec.Id == id);
+
     /// <summary>What it will give.</summary>
     public Outlook Outlook
     {

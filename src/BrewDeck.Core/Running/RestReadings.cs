@@ -51,7 +51,7 @@ public static class RestReadings
     /// </summary>
     internal static double OffK(RunState state, RunStep rest, double celsius, double targetC, long atMs)
     {
-        var end = state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == rest.Spec.Id)?.After.Vessels[state.Live!.Setting.IndexOf(rest.Spec.Vessel)].TempC ?? targetC;
+        var end = state.Plan!.Step(rest.Spec.Id)?.After.Vessels[state.Live!.Setting.IndexOf(rest.Spec.Vessel)].TempC ?? targetC;
         var gone = rest.Spec.Minutes is > 0 and { } minutes && rest.StartedMs is { } since ? Math.Clamp((atMs - since) / 60_000.0 / minutes, 0, 1) : 0;
         var cooled = targetC + gone * (end - targetC);
         return celsius - Math.Clamp(celsius, Math.Min(cooled, targetC), Math.Max(cooled, targetC));

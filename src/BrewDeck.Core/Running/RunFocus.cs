@@ -111,7 +111,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     private static RunFocus Next(RunState state, Forecast forecast, long nowMs)
     {
         var step = state.Steps.FirstOrDefault(s => StepOrder.CanStart(state, s)) ?? state.Steps.First(s => s.Open);
-        var start = forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.StartS ?? 0;
+        var start = forecast.Step(step.Spec.Id)?.StartS ?? 0;
         return new(FocusAct.Start, step.Spec.Id, state.MsAt(start, nowMs));
     }
 

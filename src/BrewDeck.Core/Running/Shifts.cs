@@ -33,7 +33,7 @@ public static class Shifts
     {
         foreach (var step in after.Rest)
         {
-            var was = before.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id);
+            var was = before.Step(step.Spec.Id);
             if (was is { TargetC: { } from } && step.TargetC is { } to)
                 add($"target_c:{step.Spec.Id}", new(from), new(to), 0.1);
         }

@@ -18,7 +18,7 @@ public sealed record WentIn(Charge Charge, double Amount, double? Planned, RunSt
     public static IEnumerable<WentIn> Of(RunState state) =>
         from step in state.Steps
         where step.Status is RunStatus.Complete or RunStatus.Skipped && step.Spec.Kind is not (StepKind.WeighIn or StepKind.HeatStrike)
-        let planned = state.Plan!.Steps.FirstOrDefault(p => p.Spec.Id == step.Spec.Id)
+        let planned = state.Plan!.Step(step.Spec.Id)
         from charge in step.Spec.Charges
         select new WentIn(charge, step.Status == RunStatus.Complete ? charge.Amount : 0, planned?.Spec.Charges.FirstOrDefault(c => Same(c, charge))?.Amount, step);
 

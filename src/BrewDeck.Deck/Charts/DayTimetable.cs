@@ -19,8 +19,8 @@ public sealed class DayTimetable(Plan plan, RunState state, Forecast? forecast, 
 
     private TimetableRow Row(RunStep run)
     {
-        var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
-        var ahead = run.Open ? forecast?.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) : null;
+        var planned = plan.Step(run.Spec.Id);
+        var ahead = run.Open ? forecast?.Step(run.Spec.Id) : null;
         return new(
             StepTitles.Of(run, plan, notation),
             planned is null ? null : new TimeSpanS(planned.StartS, planned.EndS),

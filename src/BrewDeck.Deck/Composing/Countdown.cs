@@ -18,7 +18,7 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
     {
         if (moment.Focus.Act == FocusAct.None)
             return new(Durations.Digits(moment.NowS), Unit(moment.NowS, moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("until it was given up") : moment.Notation.Text("the day took"), moment.Notation), Tone.Muted, 0);
-        var run = moment.Run(moment.Focus.StepId);
+        var run = moment.State.Step(moment.Focus.StepId);
         if (run is { Status: RunStatus.Held, HeldMs: { } since })
             return Held((moment.NowMs - since) / 1000.0, moment.Notation);
         if (moment.Focus.Act == FocusAct.Finish && run is { StartedMs: { } started } && run.Spec.Kind.EndsBy() == EndsBy.Hands)
@@ -33,8 +33,8 @@ public sealed record Countdown(string Digits, string Label, Tone Tone, double Se
         ? new(Up(s), Unit(s, notation.Text("planned for it"), notation), Tone.Due, s)
         : new(Durations.Digits(-s), Unit(-s, notation.Text("over the planned time"), notation), s < -GraceS ? Tone.Warning : Tone.Due, s);
 
-    private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Steps.FirstOrDefault(p => p.Spec.Id == id)?.DurationS
-        ?? (moment.Run(id)?.Spec is { } remedy ? 60 * remedy.Minutes ?? remedy.HandsS : 0);
+    private static double PlannedS(DeckMoment moment, string id) => moment.Plan.Step(id)?.DurationS
+        ?? (moment.State.Step(id)?.Spec is { } remedy ? 60 * remedy.Minutes ?? remedy.HandsS : 0);
 
     private static Countdown Held(double s, Notation notation) => new(Durations.Digits(s), Unit(s, notation.Text("held"), notation), Tone.Warning, -s);
 

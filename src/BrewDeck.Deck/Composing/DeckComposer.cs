@@ -61,7 +61,7 @@ public static class DeckComposer
     {
         if (moment.Current is not { } step)
             return Line.Of(moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("The batch was given up.") : moment.Notation.Text("The day is done."), Tone.Strong);
-        var held = moment.Run(step.Spec.Id) is { Status: RunStatus.Held };
+        var held = moment.State.Step(step.Spec.Id) is { Status: RunStatus.Held };
         return new Line([.. held ? new[] { new Span(moment.Notation.Text("HELD  "), Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
     }
 
@@ -117,7 +117,7 @@ public static class DeckComposer
     private static ImmutableArray<NextStep> Next(DeckMoment moment) => moment.Focus.Act == FocusAct.None ? [] :
     [
         .. moment.Rest
-            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
+            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.State.Step(s.Spec.Id) is not { Status: RunStatus.Running or RunStatus.Held })
             .OrderBy(s => s.StartS)
             .Take(NextShown)
             .Select(s => new NextStep(moment.Clock(s.StartS), moment.Title(s), PlanLines.Takes(s))),
@@ -126,13 +126,13 @@ public static class DeckComposer
     private static ImmutableArray<Line> Background(DeckMoment moment) => moment.Focus.Act == FocusAct.None ? [] :
     [
         .. moment.Rest
-            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.Run(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })
+            .Where(s => s.Spec.Id != moment.Focus.StepId && moment.State.Step(s.Spec.Id) is { Status: RunStatus.Running or RunStatus.Held })
             .Select(s => Line.Of($"{moment.Title(s)}: {Going(s, moment)}", Tone.Muted)),
     ];
 
     private static string Going(PlanStep step, DeckMoment moment)
     {
-        if (moment.Run(step.Spec.Id) is { Status: RunStatus.Held })
+        if (moment.State.Step(step.Spec.Id) is { Status: RunStatus.Held })
             return moment.Notation.Text("held");
         var left = step.EndS - moment.NowS;
         return left <= 0 ? moment.Notation.Text("due")

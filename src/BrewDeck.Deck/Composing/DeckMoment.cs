@@ -12,7 +12,7 @@ public sealed record DeckMoment(
     RunState State, Forecast Forecast, RunFocus Focus, IReadOnlyList<RunEvent> Events, long NowMs, Notation Notation)
 {
     /// <summary>A step with less than this to go has come to its end; s.</summary>
-    private const double EndedS = 1;
+    private const double NothingS = 1;
 
     public Plan Plan => State.Plan ?? throw new InvalidOperationException("the batch is not open");
 
@@ -32,28 +32,28 @@ public sealed record DeckMoment(
     public IEnumerable<PlanStep> Rest => Forecast.Rest.Select(Whole);
 
     /// <summary>As it is expected now; a step that is over, as it was planned.</summary>
-    public PlanStep? Step(string id) =>
-        Rest.FirstOrDefault(s => s.Spec.Id == id) ?? Plan.Steps.FirstOrDefault(s => s.Spec.Id == id);
+    public PlanStep? Step(string id) => Ahead(id) ?? Plan.Step(id);
 
-    public RunStep? Run(string id) => State.Steps.FirstOrDefault(s => s.Spec.Id == id);
+    /// <summary>As it is expected now; null: it is over.</summary>
+    public PlanStep? Ahead(string id) => Forecast.Step(id) is { } left ? Whole(left) : null;
 
-    public bool IsRunning(PlanStep step) => Run(step.Spec.Id) is { Status: RunStatus.Running };
+    public bool IsRunning(PlanStep step) => State.Step(step.Spec.Id) is { Status: RunStatus.Running };
 
     public string Title(PlanStep step) => StepTitles.Of(step, Plan, Notation);
 
-    public string Title(string id) => Rest.FirstOrDefault(s => s.Spec.Id == id) is { } step ? Title(step)
-        : Run(id) is { } run ? StepTitles.Of(run, Plan, Notation)
+    public string Title(string id) => Ahead(id) is { } step ? Title(step)
+        : State.Step(id) is { } run ? StepTitles.Of(run, Plan, Notation)
         : Names.Sentence(Names.Plainly(id));
 
     public string Clock(double dayS) => Notation.Clock(DayStartMs + (long)(dayS * 1000));
 
     private PlanStep Whole(PlanStep left)
     {
-        if (Run(left.Spec.Id) is not { } run)
+        if (State.Step(left.Spec.Id) is not { } run)
             return left;
         // strike liquor is told by what is moved in all, other flows by the level they end at
         var moved = left.Spec.Kind == StepKind.TransferStrike && run.StartedMs is not null
-            ? Plan.Steps.FirstOrDefault(s => s.Spec.Id == left.Spec.Id)?.VolumeL ?? left.VolumeL
+            ? Plan.Step(left.Spec.Id)?.VolumeL ?? left.VolumeL
             : left.VolumeL;
         return Told(left with { Spec = run.Spec, VolumeL = moved }, run);
     }
@@ -64,7 +64,7 @@ public sealed record DeckMoment(
     /// </summary>
     private PlanStep Told(PlanStep step, RunStep run)
     {
-        if (Plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id) is not { } planned || planned.Expected.Length != step.Expected.Length)
+        if (Plan.Step(run.Spec.Id) is not { } planned || planned.Expected.Length != step.Expected.Length)
             return step;
         if (run.Spec.Kind == StepKind.Fill)
             return WasReadFilling(run.Spec) ? step with { Expected = planned.Expected } : step;
@@ -97,11 +97,11 @@ public sealed record DeckMoment(
         flow.Vessel == vesselId || flow.To == vesselId || (flow.SpargeL > 0 && Plan.Brewhouse.HotLiquorTank.Id == vesselId);
 
     private bool IsAtItsEnd(string id) =>
-        Run(id) is { Status: RunStatus.Running } && Forecast.Rest.FirstOrDefault(s => s.Spec.Id == id) is { DurationS: < EndedS };
+        State.Step(id) is { Status: RunStatus.Running } && Forecast.Step(id) is { DurationS: < NothingS };
 
     /// <summary>What is expected of a step as things stand, the target left aside.</summary>
     public ImmutableArray<ExpectedReading> ExpectedNow(PlanStep step) =>
-        step.Spec.Kind == StepKind.Fill ? step.Expected : Forecast.Rest.FirstOrDefault(s => s.Spec.Id == step.Spec.Id)?.Expected ?? step.Expected;
+        step.Spec.Kind == StepKind.Fill ? step.Expected : Forecast.Step(step.Spec.Id)?.Expected ?? step.Expected;
 
     /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
     public IEnumerable<ExpectedReading> Unread(PlanStep step) => ReadSinceMs(step) is { } since
@@ -111,5 +111,5 @@ public sealed record DeckMoment(
     // the wort of a knock-out is the same from the end of the boil on
     private long? ReadSinceMs(PlanStep step) => step.Spec.Kind == StepKind.KnockOut && State.LastDone(s => s.Kind == StepKind.Boil)?.EndedMs is { } boiled
         ? boiled
-        : Run(step.Spec.Id)?.StartedMs;
+        : State.Step(step.Spec.Id)?.StartedMs;
 }

@@ -17,7 +17,7 @@ internal static class StepLines
 
     /// <summary>A long rest is stirred and read once in its middle, whatever the hands are busy with; empty when that is done.</summary>
     public static string HalfTime(PlanStep step, DeckMoment moment) =>
-        moment.Run(step.Spec.Id) is not { } run || RestReadings.HalfTimeMs(moment.State, run) is not { } half ? ""
+        moment.State.Step(step.Spec.Id) is not { } run || RestReadings.HalfTimeMs(moment.State, run) is not { } half ? ""
         : half > moment.NowMs ? moment.Notation.Text($"stir and read at {moment.Notation.Clock(half)}")
         : moment.Notation.Text("stir and read it");
 
@@ -25,12 +25,12 @@ internal static class StepLines
         moment.IsRunning(step) && HalfTime(step, moment) is { Length: > 0 } stir ? [Line.Of(Names.Sentence(stir) + ".", Tone.Due)] : [];
 
     // once it has begun the hoses of a flow are where they are
-    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => step.Spec.Kind.EndsBy() == EndsBy.Level && moment.Run(step.Spec.Id)?.StartedMs is not null
+    private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => step.Spec.Kind.EndsBy() == EndsBy.Level && moment.State.Step(step.Spec.Id)?.StartedMs is not null
         ? HandsWords.WithoutHoses(step, moment.Plan, moment.Notation)
         : HandsWords.AtTheDeck(step, moment.Plan, moment.Notation);
 
     // before a run-off is begun its hoses want the room, and its title says where it ends
-    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty || (step.Spec.Kind == StepKind.Lauter && moment.Run(step.Spec.Id)?.StartedMs is null)
+    private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty || (step.Spec.Kind == StepKind.Lauter && moment.State.Step(step.Spec.Id)?.StartedMs is null)
         ? []
         : [Line.Of(moment.Notation.Text("Expected: ") + string.Join(", ", step.Expected.Select((e, i) => Expected(e, step, moment) + ByNow(e, moment.ExpectedNow(step).ElementAtOrDefault(i), moment) + Wanted(e, step, moment))) + ".", Tone.Muted)];
 

@@ -115,7 +115,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
     private void Hold(DateTimeOffset now)
     {
         var step = OnHold()?.Spec.Id ?? day.Focus(now).StepId;
-        switch (Moment(now).Run(step)?.Status)
+        switch (Moment(now).State.Step(step)?.Status)
         {
             case RunStatus.Held:
                 _acts.Do(new RunCommand.Resume(step), now);

@@ -100,7 +100,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         }));
 
     /// <summary>A pump that stood still, or that hands went to, moved less than the clock says; nobody has read how much.</summary>
-    private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.Run(step.Spec.Id) is { StartedMs: { } since } run
+    private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
         && (run.HeldForMs > 0 || shell.Ports.Rehearsal is { Signs.Count: > 0 } || moment.Events.Any(e => e is HandsActed && e.AtMs >= since))
         && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.To);
 
@@ -122,11 +122,11 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         byArrows: true));
 
     /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
-    private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }
+    private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
         && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
 
     /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
-    private static bool IsReadShort(DeckMoment moment) => moment.Current is { Spec: { Kind: StepKind.Fill, VolumeL: > 0 } } step && moment.Run(step.Spec.Id) is { StartedMs: { } since }
+    private static bool IsReadShort(DeckMoment moment) => moment.Current is { Spec: { Kind: StepKind.Fill, VolumeL: > 0 } } step && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
         && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.Vessel);
 
     /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
@@ -159,7 +159,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     /// </summary>
     private static string? SoFar(DeckMoment moment, string stepId)
     {
-        if (moment.Run(stepId) is not { } run || moment.State.Live is not { } live)
+        if (moment.State.Step(stepId) is not { } run || moment.State.Live is not { } live)
             return null;
         if (live.Setting.IndexOf(run.Spec.To.Length > 0 ? run.Spec.To : run.Spec.Vessel) is not (>= 0 and var vessel))
             return null;

@@ -39,7 +39,7 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
         var current = moment.Current;
         if (current is not null && moment.IsRunning(current))
             yield return current;
-        foreach (var step in moment.Rest.Where(moment.IsRunning).OrderBy(s => s.Spec.Background).ThenByDescending(s => moment.Run(s.Spec.Id)?.StartedMs))
+        foreach (var step in moment.Rest.Where(moment.IsRunning).OrderBy(s => s.Spec.Background).ThenByDescending(s => moment.State.Step(s.Spec.Id)?.StartedMs))
             yield return step;
         if (moment.State.Steps.Where(s => s.EndedMs is not null).MaxBy(s => s.EndedMs) is { } ended && moment.Step(ended.Spec.Id) is { } last)
             yield return last;

@@ -125,7 +125,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     {
         if (reading.Kind != ReadingKind.Volume || Filling.In(day.State, reading.Vessel) is not { } fill)
             return null;
-        var left = day.Forecast(now).Rest.FirstOrDefault(s => s.Spec.Id == fill.Spec.Id)?.Spec.VolumeL ?? 0;
+        var left = day.Forecast(now).Step(fill.Spec.Id)?.Spec.VolumeL ?? 0;
         return left > 0 ? shell.Notation.Text($"{shell.Notation.Volume(left)} still to fill") : shell.Notation.Text("filled");
     }
 

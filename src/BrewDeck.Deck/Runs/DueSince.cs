@@ -40,7 +40,7 @@ internal sealed class DueSince
         if (focus.Act is not (FocusAct.Start or FocusAct.Finish) || focus.DueMs > nowMs || _state.DayStartMs is null)
             return focus;
         _forecast ??= Forecasts.At(_state, _atMs);
-        if (_forecast.Rest.FirstOrDefault(s => s.Spec.Id == focus.StepId) is not { } step)
+        if (_forecast.Step(focus.StepId) is not { } step)
             return focus;
         var due = _state.MsAt(focus.Act == FocusAct.Finish ? step.EndS : step.StartS, _atMs);
         return due < focus.DueMs ? focus with { DueMs = due } : focus;

@@ -69,7 +69,7 @@ public static class BatchFigures
     private static double? HeatUpKw(RunState state)
     {
         var step = state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.HeatStrike && s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null });
-        if (step is null || Spoiling.OfTimed(state, step) is not null || state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == step.Spec.Id) is not { } planned
+        if (step is null || Spoiling.OfTimed(state, step) is not null || state.Plan!.Step(step.Spec.Id) is not { } planned
             || Read(state, step.Spec.Vessel, step.StartedMs!.Value, step.EndedMs!.Value) is not { } end)
             return null;
         var from = (Read(state, step.Spec.Vessel, step.StartedMs.Value - JustBeforeMs, step.StartedMs.Value) ?? Read(state, "source", long.MinValue, step.StartedMs.Value))

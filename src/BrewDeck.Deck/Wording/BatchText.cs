@@ -36,7 +36,7 @@ public static class BatchText
 
     private static Line Step(RunStep run, RunState state, Plan plan, Notation notation)
     {
-        var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+        var planned = plan.Step(run.Spec.Id);
         var start = state.DayStartMs ?? run.StartedMs;
         var was = planned is null || start is null ? "" : $"{notation.Clock(start.Value + (long)(planned.StartS * 1000))} {PlanLines.Takes(planned)}";
         var title = StepTitles.Of(run, plan, notation);

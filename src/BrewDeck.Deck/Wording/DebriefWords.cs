@@ -98,7 +98,7 @@ public static class DebriefWords
 
     private static IEnumerable<string> Late(RunState day, Notation notation) => day.Steps
         .Where(s => s is { Status: RunStatus.Complete, StartedMs: not null, EndedMs: not null })
-        .Select(s => (Run: s, Planned: day.Plan!.Steps.FirstOrDefault(p => p.Spec.Id == s.Spec.Id)?.DurationS, TookS: (s.EndedMs!.Value - s.StartedMs!.Value) / 1000.0))
+        .Select(s => (Run: s, Planned: day.Plan!.Step(s.Spec.Id)?.DurationS, TookS: (s.EndedMs!.Value - s.StartedMs!.Value) / 1000.0))
         .Where(s => s.TookS - (s.Planned ?? 0) >= LateS)
         .OrderByDescending(s => s.TookS - (s.Planned ?? 0)).Take(MostLate)
         .Select(s => s.Planned is { } planned

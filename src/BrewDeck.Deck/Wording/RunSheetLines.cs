@@ -33,15 +33,12 @@ public static class RunSheetLines
 
     /// <summary>When it began or is expected to; null: neither.</summary>
     private static long? StartMs(RunStep run, DeckMoment moment) =>
-        run.StartedMs ?? (Ahead(run, moment) is { } step ? moment.DayStartMs + (long)(step.StartS * 1000) : null);
+        run.StartedMs ?? (moment.Ahead(run.Spec.Id) is { } step ? moment.DayStartMs + (long)(step.StartS * 1000) : null);
 
     private static string Length(RunStep run, DeckMoment moment) => run switch
     {
         { StartedMs: { } from, EndedMs: { } to } => to - from < 1000 ? "" : Durations.Short((to - from) / 1000.0),
-        { StartedMs: { } from } when Ahead(run, moment) is { } step => Durations.Short(step.EndS - ((from - moment.DayStartMs) / 1000.0)),
-        _ => Ahead(run, moment) is { } ahead ? PlanLines.Takes(ahead) : "",
+        { StartedMs: { } from } when moment.Ahead(run.Spec.Id) is { } step => Durations.Short(step.EndS - ((from - moment.DayStartMs) / 1000.0)),
+        _ => moment.Ahead(run.Spec.Id) is { } ahead ? PlanLines.Takes(ahead) : "",
     };
-
-    private static Core.Planning.PlanStep? Ahead(RunStep run, DeckMoment moment) =>
-        moment.Rest.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
 }

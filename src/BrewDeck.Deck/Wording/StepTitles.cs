@@ -18,7 +18,7 @@ public static class StepTitles
 
     private static PlanStep Brewed(RunStep run, Plan plan)
     {
-        var planned = plan.Steps.FirstOrDefault(s => s.Spec.Id == run.Spec.Id);
+        var planned = plan.Step(run.Spec.Id);
         return planned is not null && (planned.Spec.VolumeL == run.Spec.VolumeL || run.Spec.Kind == StepKind.Fill)
             ? planned with { Spec = run.Spec }
             : new(run.Spec, 0, 0, run.Spec.TargetC, run.Spec.VolumeL, null, null, [], planned?.After ?? plan.Start);

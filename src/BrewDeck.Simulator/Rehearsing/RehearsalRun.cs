@@ -73,7 +73,7 @@ public sealed class RehearsalRun
     /// <summary>The outlook when the readings of a stage are in: as the next stage begins.</summary>
     private void Mark(string stepId)
     {
-        var at = _book.State.Steps.FirstOrDefault(s => s.Spec.Id == stepId)?.Spec.Kind switch
+        var at = _book.State.Step(stepId)?.Spec.Kind switch
         {
             StepKind.Vorlauf => "after_mash",
             StepKind.HeatToBoil => "pre_boil",

@@ -26,8 +26,6 @@ internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, I
         return new(number, lines, events, RunFold.Of(events), notation);
     }
 
-    public PlanStep? Planned(string stepId) => Plan.Steps.FirstOrDefault(s => s.Spec.Id == stepId);
-
     public string Title(string stepId) => State.Step(stepId) is { } run ? StepTitles.Of(run, Plan, Notation) : stepId;
 
     public string Clock(long ms) => Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);

@@ -10,7 +10,7 @@ internal static class RecordSteps
 {
     public static RecordTable Of(RecordSource source) => new(
         "Steps", ["planned", "takes", "started", "took", "late by", "step", "expected", "read"],
-        [.. source.State.Steps.Select(run => Row(run, source.Planned(run.Spec.Id), source))])
+        [.. source.State.Steps.Select(run => Row(run, source.Plan.Step(run.Spec.Id), source))])
     {
         Wide = "step",
     };

@@ -34,7 +34,7 @@ internal static class RecordWentIn
         Clock(step, source),
         "water",
         source.Notation.Volume(step.Spec.VolumeL!.Value),
-        source.Planned(step.Spec.Id)?.Spec.VolumeL is { } planned ? source.Notation.Volume(planned) : "not planned",
+        source.Plan.Step(step.Spec.Id)?.Spec.VolumeL is { } planned ? source.Notation.Volume(planned) : "not planned",
         source.Title(step.Spec.Id),
     ];
 

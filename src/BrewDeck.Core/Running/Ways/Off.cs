@@ -118,7 +118,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? Fill(Weigh weigh)
     {
         if (weigh.State.LastDone(s => s.Kind == StepKind.Fill) is not { } fill || IsInUse(weigh.State, fill)
-            || weigh.Plan.Steps.FirstOrDefault(s => s.Spec.Id == fill.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, fill.StartedMs ?? 0))
+            || weigh.Plan.Step(fill.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, fill.StartedMs ?? 0))
             return null;
         var wanted = Contents.CoolL(planned.After.Vessels[weigh.Live.Setting.IndexOf(fill.Spec.Vessel)]);
         var by = Contents.CoolL(weigh.Now(fill.Spec.Vessel)) - wanted;
