@@ -29,17 +29,6 @@ public static class Chiller
         HeatFlow.CoolingTimeS(
             wortHeatCapacityJPerK, CoilWPerK(waterWPerK, transferWPerK), waterInC, fromC, toC);
 
-    /// <summary>Temperature in °C of a stirred kettle after a time in s with an immersion coil.</summary>
-    public static double CoilTempAfterC(
-        double wortHeatCapacityJPerK,
-        double waterWPerK,
-        double waterInC,
-        double transferWPerK,
-        double fromC,
-        double seconds) =>
-        HeatFlow.TempAfterC(
-            wortHeatCapacityJPerK, CoilWPerK(waterWPerK, transferWPerK), waterInC, fromC, 0.0, seconds);
-
     private static double CoilWPerK(double waterWPerK, double transferWPerK) =>
         waterWPerK * Exchanger.StirredEffectiveness(transferWPerK / waterWPerK);
 }

@@ -40,10 +40,6 @@ public static class HeatFlow
         return heatCapacityJPerK / lossWPerK * Math.Log((fromC - ambientC) / (toC - ambientC));
     }
 
-    /// <summary>Power in W that holds a temperature against the losses.</summary>
-    public static double HoldingWatts(double lossWPerK, double ambientC, double celsius) =>
-        lossWPerK * (celsius - ambientC);
-
     /// <summary>Seconds to put an amount of heat in J in at a power in W.</summary>
     public static double TimeForHeatS(double joules, double watts) => joules / watts;
 

@@ -11,9 +11,6 @@ public static class MashConventions
     /// </summary>
     public const double PalmerQuartsPerPound = 0.2;
 
-    /// <summary>Palmer's grain constant with water and grain in the same mass unit.</summary>
-    public const double PalmerRelativeHeat = 0.41;
-
     /// <summary>Heat of grain relative to water in the magazine worksheet of September 1997.</summary>
     public const double WorksheetRelativeHeat = 0.382;
 
