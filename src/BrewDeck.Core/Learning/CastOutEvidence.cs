@@ -1,4 +1,3 @@
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -74,7 +73,7 @@ internal static class CastOutEvidence
     private static Evidence? Chilling(BatchTrace batch, RunStep step, LivePlant live, TakenReading read, double seenL)
     {
         var chiller = batch.Plan.Brewhouse.Chiller;
-        if (chiller.Kind != ChillerKind.Counterflow || batch.Within(step, ReadingKind.Temperature, PlantSetting.FermenterId) is not { } cold)
+        if (chiller.IsCoil || batch.Within(step, ReadingKind.Temperature, PlantSetting.FermenterId) is not { } cold)
             return null;
         var seconds = (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS;
         var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];

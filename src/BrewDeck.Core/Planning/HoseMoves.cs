@@ -49,8 +49,8 @@ public static class HoseMoves
             StepKind.Lauter when spec.SpargeL > 0 => [(spec.Vessel, spec.To), (house.HotLiquorTank.Id, spec.Vessel)],
             StepKind.Lauter or StepKind.RunOff => [(spec.Vessel, spec.To)],
             StepKind.BatchSparge => [(house.HotLiquorTank.Id, spec.Vessel)],
-            StepKind.SanitiseChiller when Counterflow(house) => [(house.Kettle.Id, Chiller), (Chiller, house.Kettle.Id)],
-            StepKind.CastOut when Counterflow(house) => [(spec.Vessel, Chiller), (Chiller, spec.To)],
+            StepKind.SanitiseChiller when !house.Chiller.IsCoil => [(house.Kettle.Id, Chiller), (Chiller, house.Kettle.Id)],
+            StepKind.CastOut when !house.Chiller.IsCoil => [(spec.Vessel, Chiller), (Chiller, spec.To)],
             StepKind.CastOut => [(spec.Vessel, spec.To)],
             _ => [],
         };
@@ -59,14 +59,12 @@ public static class HoseMoves
 
     private static bool PumpsRound(Brewhouse house) => !house.Pumps.IsEmpty && house.Habits.MashHeating != MashHeating.HotWater;
 
-    private static bool Counterflow(Brewhouse house) => house.Chiller.Kind == ChillerKind.Counterflow;
-
     /// <summary>Pumps, the chiller's own way out, and as many hoses alone as some step has flows beyond the pumps.</summary>
     private static ImmutableArray<string> Lines(Brewhouse house, ImmutableArray<(string From, string To)>[] flows)
     {
         var pumps = house.Pumps.Select(p => p.Id).ToArray();
         var most = flows.Max(f => f.Count(x => x.From != Chiller));
-        return [.. pumps, .. Enumerable.Repeat("", Math.Max(0, most - pumps.Length)), .. Counterflow(house) ? [Chiller] : Array.Empty<string>()];
+        return [.. pumps, .. Enumerable.Repeat("", Math.Max(0, most - pumps.Length)), .. house.Chiller.IsCoil ? Array.Empty<string>() : [Chiller]];
     }
 
     private static Dictionary<string, Way> Next(

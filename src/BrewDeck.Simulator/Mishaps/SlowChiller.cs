@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Simulator.Hands;
 using BrewDeck.Simulator.Plant;
@@ -16,9 +15,9 @@ internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : LiveMisha
 
     private double _flushedS = double.NaN;
 
-    public override ImmutableArray<HandAct> Acts => Plant.Truth.Chiller.Kind == ChillerKind.Counterflow
-        ? [HandAct.FlushChiller, HandAct.RunWarmer]
-        : [HandAct.FlushChiller];
+    public override ImmutableArray<HandAct> Acts => Plant.Truth.Chiller.IsCoil
+        ? [HandAct.FlushChiller]
+        : [HandAct.FlushChiller, HandAct.RunWarmer];
 
     internal override void Finished(string stepId)
     {

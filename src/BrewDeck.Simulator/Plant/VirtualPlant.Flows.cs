@@ -180,7 +180,7 @@ public sealed partial class VirtualPlant
             return;
         }
         var hotC = CastTank.TempC;
-        var outC = Counterflow ? ChilledC(cast, flow, perKgK, hotC) : hotC;
+        var outC = Chiller.IsCoil ? hotC : ChilledC(cast, flow, perKgK, hotC);
         Ledger.CoolingJ += kg * perKgK * (hotC - outC);
         Arrive(kg, outC);
     }
@@ -208,9 +208,9 @@ public sealed partial class VirtualPlant
     private double FlowKgPerS(CastOut cast, double perKgK)
     {
         var full = Truth.Chiller.WortLPerMin / 60 * CastTank.LiquidKg / Math.Max(1e-9, CastTank.LiquidL);
-        return Counterflow
-            ? WortCooler.FlowKgPerS(Chiller, full, perKgK, CastTank.TempC, Truth.SourceWaterC, cast.WantedC)
-            : full;
+        return Chiller.IsCoil
+            ? full
+            : WortCooler.FlowKgPerS(Chiller, full, perKgK, CastTank.TempC, Truth.SourceWaterC, cast.WantedC);
     }
 
     /// <summary>Trub, dead space and what the hops soaked up, litres at 20 °C.</summary>
@@ -224,8 +224,6 @@ public sealed partial class VirtualPlant
     };
 
     private Tank CastTank => _tanks[_whirlpool];
-
-    private bool Counterflow => Truth.Chiller.Kind == Core.Brewhouses.ChillerKind.Counterflow;
 
     private sealed record GristOnTheWay(double WeighedKg, double WaterKg, double ExtractKg, double Seconds)
     {

@@ -142,7 +142,7 @@ public sealed partial class VirtualPlant
     private double ChilledW(int i)
     {
         var tank = _tanks[i];
-        if (i == _fermenter && FermenterChills && Counterflow)
+        if (i == _fermenter && FermenterChills && !Chiller.IsCoil)
         {
             var perKgK = tank.ContentsJPerK / Math.Max(1e-9, tank.LiquidKg);
             var kgPerS = Truth.Chiller.WortLPerMin / 60 * tank.LiquidKg / Math.Max(1e-9, tank.LiquidL);

@@ -131,7 +131,7 @@ public sealed record TankTruth(
 /// <param name="ExchangeFactor">On the exchange with the wort inside the grain.</param>
 public sealed record BedTruth(double Stages, double AbsorptionLPerKg, double MixingFactor, double ExchangeFactor);
 
-public sealed record ChillerTruth(ChillerKind Kind, double UaWPerK, double WaterLPerMin, double WortLPerMin);
+public sealed record ChillerTruth(bool IsCoil, double UaWPerK, double WaterLPerMin, double WortLPerMin);
 
 /// <summary>Biases of the instruments that go from vessel to vessel.</summary>
 public sealed record InstrumentTruth(

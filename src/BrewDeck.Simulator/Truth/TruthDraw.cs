@@ -88,7 +88,7 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
         Math.Exp(Off(Spreads.BedExchange)));
 
     private ChillerTruth Chiller() => new(
-        profile.Chiller.Kind,
+        profile.Chiller.IsCoil,
         profile.Chiller.UaWPerK * Factor(Spreads.ChillerTransfer),
         profile.Chiller.WaterLPerMin * Factor(Spreads.ChillerWater),
         profile.Chiller.WortLPerMin);
