@@ -24,7 +24,7 @@ internal static class FermentDesk
             _ => "unknown_command",
         };
         if (code is null && command is RunCommand.After.ReadFermenter { Confirmed: false, Reading: { Figure: FermenterFigure.Gravity } gravity } && Above(state.Ferment, gravity) is { } last)
-            return new Decision.Rises(gravity, last);
+            return new Decision.Rises(last);
         return code is null ? RunDesk.Act(Event(command, nowMs)) : new Decision.Refused(code);
     }
 

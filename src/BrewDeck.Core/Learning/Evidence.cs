@@ -8,7 +8,7 @@ namespace BrewDeck.Core.Learning;
 /// <param name="Sd">Standard deviation from the noise of the readings, same unit.</param>
 /// <param name="SharedSd">Standard deviation from what is the same in each batch: the instruments' own error, numbers that cannot be told apart from this one.</param>
 /// <param name="Readings">What drives it, in short words with numbers.</param>
-public sealed record Evidence(string Parameter, int Batch, long AtMs, double Value, double Sd, double SharedSd, ImmutableArray<DrivingReading> Readings)
+public sealed record Evidence(string Parameter, int Batch, double Value, double Sd, double SharedSd, ImmutableArray<DrivingReading> Readings)
 {
     /// <summary>Only a bound: the tun had more to give when the kettle was full.</summary>
     public bool IsUpperLimit { get; init; }

@@ -48,10 +48,9 @@ public static class Contents
     }
 
     /// <summary>Adds masses that bring a heat with them.</summary>
-    public static VesselState Add(
-        in VesselState v, double wallJPerK, double waterKg, double extractKg, double celsius, double extraJ = 0)
+    public static VesselState Add(in VesselState v, double wallJPerK, double waterKg, double extractKg, double celsius)
     {
-        var heat = HeatJ(v, wallJPerK) + waterKg * Water.EnthalpyJPerKg(celsius) + extractKg * ExtractJPerKgK * celsius + extraJ;
+        var heat = HeatJ(v, wallJPerK) + waterKg * Water.EnthalpyJPerKg(celsius) + extractKg * ExtractJPerKgK * celsius;
         var filled = v with { WaterKg = v.WaterKg + waterKg, ExtractKg = v.ExtractKg + extractKg };
         return AtHeat(filled, wallJPerK, heat);
     }

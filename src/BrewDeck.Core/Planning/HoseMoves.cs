@@ -33,10 +33,6 @@ public static class HoseMoves
             ? s with { Hoses = [.. moves[i]], HosePaths = [.. paths[i]], Cautions = s.Cautions | Cautions.Scald } : s)];
     }
 
-    /// <summary>Number of ends that a day's moves change.</summary>
-    public static int Ends(IEnumerable<StepSpec> sheet) =>
-        sheet.SelectMany(s => s.Hoses ?? []).Sum(m => (m.From is null ? 0 : 1) + (m.To is null ? 0 : 1));
-
     /// <summary>From where to where liquid runs through hoses in a step; fixed pipes left out.</summary>
     internal static ImmutableArray<(string From, string To)> Flows(Brewhouse house, StepSpec spec)
     {

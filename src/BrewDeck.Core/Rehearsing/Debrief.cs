@@ -25,7 +25,7 @@ public sealed record TriedAnswer(Answer Answer, DayResult Gives, double Loss, bo
 /// <param name="Chosen">What was done, when it was done, the rest of the day brewed without remedies for later readings; null: nothing can be done about it.</param>
 /// <param name="Tried">Each answer at once, the rest of the day brewed without remedies for later readings; safe ones first, of those the best first.</param>
 public sealed record MishapDebrief(
-    Mishap Mishap, string About, double? AtS, double? SeenS, double? ActedS, TriedAnswer? Chosen, ImmutableArray<TriedAnswer> Tried)
+    Mishap Mishap, double? AtS, double? SeenS, double? ActedS, TriedAnswer? Chosen, ImmutableArray<TriedAnswer> Tried)
 {
     /// <summary>Below half a point two days are the same to a brewer.</summary>
     private const double Noticeable = 0.5;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Fermenting;
 
 namespace BrewDeck.Core.Running;
 
@@ -28,7 +27,7 @@ public abstract record Decision
     }
 
     /// <summary>Beer never gains extract by itself: higher than the last gravity in the fermenter; ask again.</summary>
-    public sealed record Rises(FermenterReading Reading, double LastSg) : Decision;
+    public sealed record Rises(double LastSg) : Decision;
 
     /// <summary>The reading and one just taken of the same wort cannot both be right; ask again.</summary>
     /// <param name="ExtractKg">What they say together.</param>

@@ -74,7 +74,7 @@ public static class RunFold
             TroubleReported e => TroubleFold.Reported(state, e, seq),
             TroubleCleared e => TroubleFold.Cleared(state, e),
             BagWeighed e => BagFold.Weighed(state, e),
-            NoteWritten e => state with { Notes = state.Notes.Add(new(seq, e.AtMs, e.Text)) },
+            NoteWritten e => state with { Notes = state.Notes.Add(new(e.AtMs, e.Text)) },
             // what alarms asked for is not wanted any more
             RunAborted e => state with { Status = RunStatus.Aborted, AbortReason = e.Reason, Alarms = [] },
             _ => state,

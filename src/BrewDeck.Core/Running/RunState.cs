@@ -40,7 +40,7 @@ public sealed record RunStep(
 /// <param name="Expected">What the model said just before, same unit.</param>
 public sealed record TakenReading(int Seq, long AtMs, string StepId, Reading Reading, double Expected, ImmutableArray<Shift> Moved);
 
-public sealed record WrittenNote(int Seq, long AtMs, string Text);
+public sealed record WrittenNote(long AtMs, string Text);
 
 public sealed record TakenRemedy(int Seq, long AtMs, Remedy Remedy);
 

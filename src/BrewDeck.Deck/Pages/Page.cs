@@ -60,11 +60,6 @@ internal abstract class Page(Shell shell)
     /// <summary>When this screen changes by itself; null: it does not.</summary>
     public virtual DateTimeOffset? NextTick(DateTimeOffset now) => null;
 
-    /// <summary>Called when the page comes to the top.</summary>
-    public virtual void Shown(DateTimeOffset now)
-    {
-    }
-
     protected abstract Screen Compose(DateTimeOffset now);
 
     protected virtual void Handle(Command command, KeyStroke stroke, DateTimeOffset now)

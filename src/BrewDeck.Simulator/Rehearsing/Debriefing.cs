@@ -47,7 +47,7 @@ public sealed class Debriefing
             ? [.. live.Answers.Select(a => GoOn(live.Mishap.Kind, a, player.MsAt(seen))).OrderBy(t => !t.Safe).ThenBy(t => t.Loss)]
             : [];
         return new MishapDebrief(
-            live.Mishap, live.About, At(live.BeganS), At(live.SeenS), At(live.ActedS), tried.IsEmpty ? null : Chosen(live, player), tried);
+            live.Mishap, At(live.BeganS), At(live.SeenS), At(live.ActedS), tried.IsEmpty ? null : Chosen(live, player), tried);
     }
 
     private TriedAnswer Chosen(LiveMishap live, RehearsalPlayer player) => GoOn(

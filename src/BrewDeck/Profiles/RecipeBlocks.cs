@@ -51,8 +51,6 @@ internal sealed partial class RecipeBlocks
 
     public Block Head => _blocks[0];
 
-    public IReadOnlyList<string> Kinds => [.. _blocks.Skip(1).Select(b => b.Kind).Distinct()];
-
     public List<Block> Many(string kind) => [.. _blocks.Where(b => b.Kind == kind && b != Head)];
 
     /// <summary>Puts other blocks in the place of all of a kind: where the first one stood, else before the yeast.</summary>

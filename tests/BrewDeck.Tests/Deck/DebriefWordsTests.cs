@@ -103,7 +103,7 @@ public sealed class DebriefWordsTests
 
     private static Debrief Debrief(MishapKind kind, TriedAnswer chosen, params TriedAnswer[] tried) => new(
         new(1, []), Pitched: true, Plan, Day,
-        [new(new(kind, Severity.Plain), "", 100, 200, 260, chosen, [.. tried.OrderBy(t => !t.Safe).ThenBy(t => t.Loss)])]);
+        [new(new(kind, Severity.Plain), 100, 200, 260, chosen, [.. tried.OrderBy(t => !t.Safe).ThenBy(t => t.Loss)])]);
 
     private static string Said(Debrief debrief) =>
         string.Join("\n", DebriefWords.Lines(debrief, Brewed.State, Brewed.Forecast.Outlook, Notation.Metric).Select(l => l.ToString()));

@@ -95,5 +95,5 @@ public sealed class EstimatorTests
         return (truth, Estimator.Of(Prior, PriorSd, 0.1, seen));
     }
 
-    private static Evidence Says(double value, double sd, double shared) => new("any", 1, 0, value, sd, shared, []);
+    private static Evidence Says(double value, double sd, double shared) => new("any", 1, value, sd, shared, []);
 }

@@ -45,7 +45,7 @@ public sealed class LessonVerdictTests
     [Fact]
     public void Evidence_that_is_not_shown_is_counted_and_a_rate_is_named_once()
     {
-        var said = Enumerable.Range(1, 9).Select(b => new Evidence(Net.Id, b, b, 0.9, 0.01, 0.01, [new DrivingReading("cast_out_l_per_min", 4.77)]));
+        var said = Enumerable.Range(1, 9).Select(b => new Evidence(Net.Id, b, 0.9, 0.01, 0.01, [new DrivingReading("cast_out_l_per_min", 4.77)]));
         var details = Details(new Lesson(Net, 0.9, new Estimate(0.9, 0.1 * Net.PriorSd, 9), [.. said]));
 
         Assert.Contains("from cast out 4.77 L/min", details, StringComparison.Ordinal);

@@ -31,7 +31,8 @@ public sealed class HoseMoveTests
     public void No_other_day_moves_fewer_ends(string name)
     {
         var house = House(name);
-        ImmutableSheet(house, out var sheet, out var ends);
+        StepSpec[] sheet = [.. Demo.Plan(house: house).Steps.Select(s => s.Spec)];
+        var ends = sheet.SelectMany(s => s.Hoses ?? []).Sum(m => (m.From is null ? 0 : 1) + (m.To is null ? 0 : 1));
         Assert.Equal(Fewest(house, sheet), ends);
     }
 
@@ -40,12 +41,6 @@ public sealed class HoseMoveTests
     {
         var piped = Demo.House with { Vessels = [.. Demo.House.Vessels.Select(v => v.Id == "liquor" ? v with { PipedTo = "tun" } : v)] };
         Assert.DoesNotContain(Demo.Plan(house: piped).Steps.SelectMany(s => s.Spec.Hoses ?? []), m => m.From == "liquor");
-    }
-
-    private static void ImmutableSheet(Brewhouse house, out StepSpec[] sheet, out int ends)
-    {
-        sheet = [.. Demo.Plan(house: house).Steps.Select(s => s.Spec)];
-        ends = HoseMoves.Ends(sheet);
     }
 
     /// <summary>By trying everything, deep first: what the quick way must equal. State: each line with its two ends.</summary>

@@ -16,8 +16,6 @@ internal sealed class Stack(Rectangle room, Notation notation)
 {
     private readonly List<Item> _items = [];
 
-    public int Width => room.Width;
-
     public Stack Add(Block block, ImmutableArray<Line> lines, int rank, int least = int.MaxValue)
     {
         if (!lines.IsEmpty) _items.Add(new Item([(block, 0, room.Width, lines)], lines.Length, rank, least));
