@@ -61,4 +61,4 @@ public sealed record Dial(string Vessel, double TempC, double StandsL);
 /// <summary>What an instrument shows.</summary>
 /// <param name="Value">In the canonical unit of its kind, uncorrected.</param>
 /// <param name="SampleC">Temperature of a sample that was not cooled, °C; null: cooled, or none was drawn.</param>
-public sealed record Shown(double Value, double? SampleC = null);
+public sealed record Shown(double Value, double? SampleC);

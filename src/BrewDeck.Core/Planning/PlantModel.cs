@@ -32,7 +32,7 @@ public static class PlantModel
 
     /// <summary>Runs a step to its end as soon as its vessels, its circuit and the hands are free, and marks them busy.</summary>
     /// <param name="notBeforeS">Seconds since the start of the day.</param>
-    public static StepOutcome After(PlantSetting setting, StepSpec spec, PlantState state, double notBeforeS = 0)
+    public static StepOutcome After(PlantSetting setting, StepSpec spec, PlantState state, double notBeforeS)
     {
         var vessels = VesselsOf(setting, spec);
         var start = Math.Max(notBeforeS, EarliestStartS(setting, spec, state, vessels));

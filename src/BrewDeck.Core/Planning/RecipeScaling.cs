@@ -28,7 +28,7 @@ public static class RecipeScaling
     /// <param name="day">Weather and sparge of both days; its batch is the one on the old brewhouse.</param>
     /// <param name="batchL">Into the fermenter on the new brewhouse, litres at 20 °C; null: what is usual there, or as on the old one.</param>
     /// <returns>Null where one of them cannot mash this at all.</returns>
-    public static Scaling? Of(Brewhouse from, Brewhouse to, Recipe recipe, KeptFigures keep, DayChoices day, double? batchL = null)
+    public static Scaling? Of(Brewhouse from, Brewhouse to, Recipe recipe, KeptFigures keep, DayChoices day, double? batchL)
     {
         var there = day with { BatchL = batchL, Circuits = null };
         if (Side(from, recipe, day) is not { } old || Side(to, Wished(old, keep), there) is not { } plain)

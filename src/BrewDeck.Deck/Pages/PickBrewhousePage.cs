@@ -8,7 +8,7 @@ namespace BrewDeck.Deck.Pages;
 
 /// <summary>Which brewhouse today.</summary>
 /// <param name="recipe">Chosen already; null: asked next.</param>
-internal sealed class PickBrewhousePage(Shell shell, Recipe? recipe = null) : ProfilePage<Brewhouse>(shell, shell.Ports.Profiles.Brewhouses)
+internal sealed class PickBrewhousePage(Shell shell, Recipe? recipe) : ProfilePage<Brewhouse>(shell, shell.Ports.Profiles.Brewhouses)
 {
     protected override string Title => Shell.Notation.Text("Which brewhouse?");
 

@@ -8,7 +8,7 @@ namespace BrewDeck.Deck.Pages;
 
 /// <summary>One sum: its inputs are typed, the result stands beside them at once.</summary>
 /// <param name="texts">Inputs typed before; changed as they are typed.</param>
-internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts = null) : ListPage(shell)
+internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts) : ListPage(shell)
 {
     private readonly Dictionary<string, string> _texts = texts ?? new(StringComparer.Ordinal);
 

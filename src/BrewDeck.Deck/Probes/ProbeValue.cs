@@ -26,4 +26,4 @@ public enum ProbeState
 /// <summary>What a probe offers for one place.</summary>
 /// <param name="Unread">Lines of the probe that could not be read, since the start.</param>
 /// <param name="HeardFor">Of the wall: how long, within the last minute, it has been heard.</param>
-public sealed record ProbeOffer(Reading Reading, ProbeState State, int Unread = 0, TimeSpan HeardFor = default);
+public sealed record ProbeOffer(Reading Reading, ProbeState State, int Unread, TimeSpan HeardFor);

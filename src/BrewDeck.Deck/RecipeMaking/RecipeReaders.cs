@@ -7,11 +7,13 @@ namespace BrewDeck.Deck.RecipeMaking;
 /// <summary>Reads what is typed into a recipe. A change that would make it unreadable as a file is refused here.</summary>
 internal static class RecipeReaders
 {
-    public static RecipeReader Text(int longest, bool required, Func<Recipe, string, Recipe> with) =>
+    private const int LongestText = 200;
+
+    public static RecipeReader Text(bool required, Func<Recipe, string, Recipe> with) =>
         (Recipe recipe, string text, Notation notation, out string fault) =>
         {
             var line = text.Trim();
-            fault = line.Length > longest || line.Any(char.IsControl) ? notation.Text($"Write up to {longest} letters.") : required && line.Length == 0 ? notation.Text("Write a name.") : "";
+            fault = line.Length > LongestText || line.Any(char.IsControl) ? notation.Text($"Write up to {LongestText} letters.") : required && line.Length == 0 ? notation.Text("Write a name.") : "";
             return fault.Length == 0 ? with(recipe, line) : null;
         };
 

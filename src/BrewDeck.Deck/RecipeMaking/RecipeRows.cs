@@ -28,9 +28,9 @@ internal static class RecipeRows
     private static RecipeRow[] Head(Recipe r, Notation notation) =>
     [
         new(notation.Text("name"), r.Name, "", new RecipeField.Line(
-            notation.Text("name"), notation.Text("Name"), notation.Text("shown on the deck and in the batch list"), Text(200, true, (x, t) => x with { Name = t })) { Initial = r.Name }),
+            notation.Text("name"), notation.Text("Name"), notation.Text("shown on the deck and in the batch list"), Text(required: true, (x, t) => x with { Name = t })) { Initial = r.Name }),
         new(notation.Text("style"), r.Style, "", new RecipeField.Line(
-            notation.Text("style"), notation.Text("Style"), notation.Text("in your own words, or nothing"), Text(200, false, (x, t) => x with { Style = t })) { Initial = r.Style }),
+            notation.Text("style"), notation.Text("Style"), notation.Text("in your own words, or nothing"), Text(required: false, (x, t) => x with { Style = t })) { Initial = r.Style }),
         new(notation.Text("into the fermenter"), notation.Volume(r.BatchL), "", new RecipeField.Line(
             notation.Text("litres"), notation.Text("Into the fermenter?"), notation.Text("cold wort, such as 40 L; the amounts stay as they are"),
             Quantity(Dimension.Volume, "L", 1, 2000, (x, v) => x with { BatchL = v }, "40 L"))),

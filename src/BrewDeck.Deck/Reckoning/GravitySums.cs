@@ -29,7 +29,7 @@ internal static class GravitySums
         new(
             "refractometer",
             "Refractometer in wort",
-            [Brix("reading", "reading", "12.5"), Correction()],
+            [Brix("reading", "12.5"), Correction()],
             [new("gravity_sg", "gravity at 20 °C", "SG", "0.0000"), new("extract_plato", "extract", "°P", "0.00")],
             "°Bx over the wort correction factor",
             $"factor 1.02 to 1.06 in the literature; {Sucrose}",
@@ -38,7 +38,7 @@ internal static class GravitySums
         new(
             "refractometer-beer",
             "Refractometer in beer",
-            [Gravity("original", "original gravity", "1.050"), Brix("reading", "reads now", "6.5"), Correction()],
+            [Gravity("original", "original gravity", "1.050"), Brix("reads now", "6.5"), Correction()],
             [new("gravity_sg", "gravity now", "SG", "0.000"), new("linear_sg", "by the linear fit", "SG", "0.000")],
             "Terrill's cubic and linear correlations",
             "Terrill 2011",
@@ -58,7 +58,7 @@ internal static class GravitySums
             v => Scales(SugarSolution.PlatoFromSg(v["gravity"]))),
     ];
 
-    private static SumInput.Quantity Brix(string name, Phrase label, string example) => Number(name, label, "°Bx", 0, 32, example);
+    private static SumInput.Quantity Brix(Phrase label, string example) => Number("reading", label, "°Bx", 0, 32, example);
 
     private static SumInput.Quantity Correction() => Number("factor", "wort correction factor", "", 1, 1.1, "1.04", "1.04");
 

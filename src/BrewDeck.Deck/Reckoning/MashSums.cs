@@ -17,7 +17,7 @@ internal static class MashSums
             "strike",
             "Strike temperature",
             [
-                Mass("grain", "grist", "9 kg"),
+                Grist(),
                 Volume("water", "strike liquor, measured cold", "27 L"),
                 Temp("target", "mash wanted", 30, 80, "66 °C"),
                 Temp("grain-temp", "grist at", DayBounds.GrainC.Least, DayBounds.GrainC.Most, "18 °C", "18 °C"),
@@ -34,7 +34,7 @@ internal static class MashSums
             "infusion",
             "Infusion to the next rest",
             [
-                Mass("grain", "grist", "9 kg"),
+                Grist(),
                 Volume("water", "water in the mash, measured cold", "27 L"),
                 Temp("mash", "mash at", 20, 85, "62 °C"),
                 Temp("target", "mash wanted", 20, 85, "68 °C"),
@@ -50,7 +50,7 @@ internal static class MashSums
         { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")] },
     ];
 
-    private static SumInput.Quantity Mass(string name, Phrase label, string example) => new(name, label, Dimension.Mass, "kg", 0.05, 5000, example);
+    private static SumInput.Quantity Grist() => new("grain", "grist", Dimension.Mass, "kg", 0.05, 5000, "9 kg");
 
     private static SumInput.Quantity Tun() =>
         new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");

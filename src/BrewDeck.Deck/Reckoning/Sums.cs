@@ -20,8 +20,8 @@ public static class Sums
     internal static SumInput.Quantity Temp(string name, Phrase label, double least, double most, string example, string? preset = null) =>
         new(name, label, Dimension.Temperature, "°C", least, most, example, preset);
 
-    internal static SumInput.Quantity Volume(string name, Phrase label, string example, double least = 0.01) =>
-        new(name, label, Dimension.Volume, "L", least, 20_000, example);
+    internal static SumInput.Quantity Volume(string name, Phrase label, string example) =>
+        new(name, label, Dimension.Volume, "L", 0.01, 20_000, example);
 
     internal static SumInput.Quantity Number(string name, Phrase label, string unit, double least, double most, string example, string? preset = null) =>
         new(name, label, Dimension.Number, unit, least, most, example, preset);

@@ -7,7 +7,7 @@ namespace BrewDeck.Deck.Wording;
 public static class HoseWords
 {
     /// <param name="brief">Only what something of is moved, each whole, and both of a lauter, which run at once; else all that the step runs through.</param>
-    public static IEnumerable<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false)
+    public static IEnumerable<string> Of(PlanStep step, Plan plan, Notation notation, bool brief)
     {
         // a plan from before whole paths were kept has the moved ends only
         if (step.Spec is { HosePaths: { IsEmpty: false } paths, Hoses: { } moved })

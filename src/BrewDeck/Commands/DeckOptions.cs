@@ -10,7 +10,7 @@ namespace BrewDeck.Commands;
 /// <param name="Plain">Prints lines instead of drawing.</param>
 /// <param name="Probe">Path of a file, FIFO or serial device that readings come from, or an MQTT topic; null: none.</param>
 /// <param name="TakenByRule">Kinds of reading that are taken from the probe without a key.</param>
-internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand, bool Plain = false, string? Probe = null, ImmutableArray<ReadingKind> TakenByRule = default)
+internal sealed record DeckOptions(UnitSystem Units, Theme Theme, string? BellCommand, bool Plain, string? Probe, ImmutableArray<ReadingKind> TakenByRule)
 {
     /// <summary>The language that the deck speaks.</summary>
     public Tongue Tongue { get; init; } = Tongue.English;

@@ -34,7 +34,7 @@ internal sealed class HostLoop : IDisposable
     /// <param name="look">Colours.</param>
     /// <param name="bell">Told the title each time that the bell rings.</param>
     /// <param name="probe">What a probe says; null: there is none.</param>
-    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe = null)
+    public HostLoop(LiveTerminal terminal, ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe)
     {
         _probe = probe;
         _terminal = terminal;

@@ -10,7 +10,7 @@ namespace BrewDeck.Terminal;
 /// The toolkit's own driver and loop, where ours does not run (Windows, macOS). Compiled everywhere, untested there: slower
 /// keys, and colours as the toolkit sends them.
 /// </summary>
-internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe = null)
+internal sealed class LibraryLoop(ISession session, TimeProvider time, Look look, Action<string>? bell, ProbeMail? probe)
 {
     public Ending Run()
     {

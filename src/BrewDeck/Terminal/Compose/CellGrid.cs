@@ -16,10 +16,10 @@ internal sealed class CellGrid(int width, int height)
         if (Has(column, row)) _cells[row, column] = new Span(glyph.ToString(), tone);
     }
 
-    /// <summary>Only where nothing stands.</summary>
-    public void PutBehind(int column, int row, char glyph, Tone tone)
+    /// <summary>Muted, and only where nothing stands.</summary>
+    public void PutBehind(int column, int row, char glyph)
     {
-        if (IsFree(column, row)) Put(column, row, glyph, tone);
+        if (IsFree(column, row)) Put(column, row, glyph, Tone.Muted);
     }
 
     /// <summary>A text whose cells must all be free, with a free one at both sides; false: it is not put.</summary>

@@ -43,7 +43,7 @@ internal static class ControlLines
 
     private static void Across(CellGrid cells, int row, int width, char glyph)
     {
-        for (var column = 0; column < width; column++) cells.PutBehind(column, row, glyph, Tone.Muted);
+        for (var column = 0; column < width; column++) cells.PutBehind(column, row, glyph);
     }
 
     private static int Column(int index, int count, int width) => (int)((index + 0.5) / count * width);
@@ -59,7 +59,7 @@ internal static class ControlLines
             numbers.PutText(gutter + column, 0, shown[i].Batch.ToString(CultureInfo.InvariantCulture), Tone.Muted);
         }
 
-        for (var column = 0; column < width; column++) line.PutBehind(column, 0, '─', Tone.Muted);
+        for (var column = 0; column < width; column++) line.PutBehind(column, 0, '─');
         return [Lines.Join(Line.Of("└".PadLeft(gutter), Tone.Muted), line.ToLines()[0]), Lines.Join(numbers.ToLines()[0]).CutTo(width)];
     }
 }

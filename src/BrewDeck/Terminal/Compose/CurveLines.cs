@@ -56,7 +56,7 @@ internal static class CurveLines
             foreach (var curve in drawing.Chart.Curves) Name(curve);
             if (drawing.Axis.NowS is { } now)
             {
-                for (var row = 0; row < height; row++) _cells.PutBehind(HourLines.Column(now, drawing.Axis, width), row, '│', Tone.Muted);
+                for (var row = 0; row < height; row++) _cells.PutBehind(HourLines.Column(now, drawing.Axis, width), row, '│');
             }
 
             return _cells.ToLines();

@@ -34,7 +34,7 @@ internal static class HourLines
         }
 
         if (axis.NowS is { } now) line.Put(Column(now, axis, width), 0, '●', Tone.Strong);
-        for (var column = 0; column < width; column++) line.PutBehind(column, 0, '─', Tone.Muted);
+        for (var column = 0; column < width; column++) line.PutBehind(column, 0, '─');
         return [Lines.Join(Line.Of(new string(' ', Math.Max(0, gutter - 1)) + "└", Tone.Muted), line.ToLines()[0]), clocks.ToLines()[0]];
     }
 }

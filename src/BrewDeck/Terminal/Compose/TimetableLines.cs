@@ -36,7 +36,7 @@ internal static class TimetableLines
             if (planned || really) cells.Put(column, 0, planned && really ? '█' : planned ? '▀' : '▄', row.Tone);
         }
 
-        if (axis.NowS is { } now) cells.PutBehind(HourLines.Column(now, axis, width), 0, '│', Tone.Muted);
+        if (axis.NowS is { } now) cells.PutBehind(HourLines.Column(now, axis, width), 0, '│');
         return cells.ToLines()[0];
     }
 
