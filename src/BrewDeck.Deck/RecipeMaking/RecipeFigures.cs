@@ -26,7 +26,7 @@ internal static class RecipeFigures
             .. recipe.Hops.IsEmpty ? new[] { Line.Of(notation.Text("No hops yet."), Tone.Due) } : [],
             .. Wishes(recipe, t, notation),
             .. figures.Failed.Select(l => Line.Of(LimitWords.Of(l, notation), Tone.Warning)),
-            Line.Of(notation.Text("at the fullest, hot: ") + string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => notation.Text($"{Lowered(LimitWords.Name(l.Name, notation), notation)} {notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}"))), Tone.Muted),
+            Line.Of(notation.Text("at the fullest, hot: ") + string.Join(", ", figures.Limits.Where(l => l.Ok && Fills.Contains(l.Name)).Select(l => notation.Text($"{notation.Lowered(LimitWords.Name(l.Name, notation))} {notation.Number(l.Value, "0")} of {notation.Volume(l.Bound)}"))), Tone.Muted),
         ];
     }
 
@@ -37,8 +37,6 @@ internal static class RecipeFigures
         if (recipe.BitternessIbu is { } ibu && given.BitternessIbu > 0 && Math.Abs(ibu - given.BitternessIbu) > 0.5)
             yield return Line.Of(notation.Text($"Wanted {notation.Number(ibu, "0")} IBU: a plan takes {Times(ibu / given.BitternessIbu, notation)} of the hops."));
     }
-
-    private static string Lowered(string text, Notation notation) => notation.Tongue.LowersNouns ? Names.Lower(text) : text;
 
     private static string Times(double factor, Notation notation) => notation.Text($"about {notation.Number(100 * factor, "0")} %");
 }

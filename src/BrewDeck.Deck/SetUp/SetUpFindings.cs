@@ -44,12 +44,10 @@ internal static class SetUpFindings
             heat + sheet.HeatCapacityJPerK(id), sheet.Number(id + ".loss", Dimension.HeatTransfer), RoomC, TapC, SpargeC, sheet.NetW(id));
     }
 
-    private static string Lowered(string text, Notation notation) => notation.Tongue.LowersNouns ? Names.Lower(text) : text;
-
     private static IEnumerable<Line> Fits(SetUpSheet sheet, Notation notation)
     {
         var (fits, bound) = sheet.Fits;
-        var full = bound is null ? notation.Text("the fermenter is full") : notation.Text($"the limit is {Lowered(LimitWords.Name(bound.Name, notation), notation)}");
+        var full = bound is null ? notation.Text("the fermenter is full") : notation.Text($"the limit is {notation.Lowered(LimitWords.Name(bound.Name, notation))}");
         yield return fits > 0
             ? Line.Of(notation.Text($"Up to {notation.Volume(fits)} of a wort of 1.048 fit; {full}"), Tone.Strong)
             : Line.Of(notation.Text($"Nothing can be brewed like this: {full}"), Tone.Warning);

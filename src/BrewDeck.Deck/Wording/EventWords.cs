@@ -26,7 +26,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         StepResumed e => Notation.Text($"resumed: {TitleOf(e.StepId)}"),
         StepSkipped e => With(Notation.Text($"skipped: {TitleOf(e.StepId)}"), e.Reason),
         ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation) + (e.Reading.AsTyped.EndsWith(Probes.ProbeRule.Mark, StringComparison.Ordinal) ? Notation.Text(" (probe, by rule)") : ""),
-        RemedyChosen e => Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
+        RemedyChosen e => Notation.Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
         TroubleReported e => TroubleWords.Happens(e.Trouble, Brewhouse, TitleOf, Notation),
         TroubleCleared e => TroubleWords.Over(e.Trouble, Brewhouse, TitleOf, Notation),
         BagWeighed e => With(BagWords.Of(e.Bag, Notation), FigureWords.Moved(e.Moved, Notation)),
@@ -36,7 +36,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmCleared e => Notation.Text($"alarm over: {AlarmName(e.Alarm, e.About)}"),
         AlarmAcknowledged e => Notation.Text($"alarm heard: {AlarmName(e.Alarm, e.About)}"),
         AlarmShelved e => Notation.Text($"alarm shelved until {Notation.Clock(e.UntilMs)}: {AlarmName(e.Alarm, e.About)}"),
-        HandsActed e => Notation.Text($"by hand: {Lowered(MishapWords.Act(e.Act, Notation))}"),
+        HandsActed e => Notation.Text($"by hand: {Notation.Lowered(MishapWords.Act(e.Act, Notation))}"),
         RehearsalMarked e => RehearsalWords.Of(e.Mark, Notation),
         FermenterRead e => FermentWords.Of(e.Reading, Notation),
         AdditionMade e => FermentWords.Of(e.Addition, Notation),
@@ -89,7 +89,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
     // a step is not named: the line beside it is about the same one
     private string AlarmName(AlarmKind kind, string about) => kind switch
     {
-        AlarmKind.LimitAhead => $"{Names.Alarm(kind, Notation)}, {Lowered(LimitWords.Name(about, Notation))}",
+        AlarmKind.LimitAhead => $"{Names.Alarm(kind, Notation)}, {Notation.Lowered(LimitWords.Name(about, Notation))}",
         AlarmKind.VesselTooFull or AlarmKind.ElementsDry => $"{Names.Alarm(kind, Notation)}, {Names.Vessel(Brewhouse, about, Notation)}",
         AlarmKind.CircuitOverloaded => $"{Names.Alarm(kind, Notation)}, {about}",
         _ => Names.Alarm(kind, Notation),
@@ -99,6 +99,4 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         seq >= 0 && seq < all.Count && all[seq] is not Undone ? Notation.Text($"taken back: {Plain(all[seq], all)}") : Notation.Text("taken back");
 
     private static string With(string text, string more) => more.Length == 0 ? text : $"{text} ({more})";
-
-    private string Lowered(string text) => !Notation.Tongue.LowersNouns ? text : char.ToLowerInvariant(text[0]) + text[1..];
 }

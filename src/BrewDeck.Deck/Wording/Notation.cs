@@ -36,6 +36,9 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
     /// <param name="otherwise">Said where another language has no name for it; null: the same.</param>
     public string Name(string english, string? otherwise = null) => Tongue.IsEnglish ? english : Tongue.Name(english) ?? otherwise ?? english;
 
+    /// <summary>A name in the middle of a sentence, in a language that lowers it there.</summary>
+    public string Lowered(string name) => Tongue.LowersNouns ? Names.Lower(name) : name;
+
     /// <summary>An example or a kept quantity, with this brewer's decimal mark.</summary>
     public string Decimals(string quantity) => Tongue.DecimalMark == '.' ? quantity : string.Concat(quantity.Select(
         (c, i) => c == '.' && i > 0 && i + 1 < quantity.Length && char.IsAsciiDigit(quantity[i - 1]) && char.IsAsciiDigit(quantity[i + 1]) ? Tongue.DecimalMark : c));

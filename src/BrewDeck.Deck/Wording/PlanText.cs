@@ -7,8 +7,6 @@ namespace BrewDeck.Deck.Wording;
 /// <summary>A plan as text to read or print.</summary>
 public static class PlanText
 {
-    public static string Plain(Plan plan) => Plain(plan, Notation.Metric);
-
     public static string Plain(Plan plan, Notation notation)
     {
         var text = new StringBuilder();
@@ -16,8 +14,6 @@ public static class PlanText
             text.Append(line).Append('\n');
         return text.ToString();
     }
-
-    public static string Markdown(Plan plan) => Markdown(plan, Notation.Metric);
 
     public static string Markdown(Plan plan, Notation notation)
     {

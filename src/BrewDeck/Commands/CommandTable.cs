@@ -217,7 +217,7 @@ internal static class CommandTable
 
     private static Command LessonsOf(Func<ParseResult, Workplace> place)
     {
-        var house = new Option<string>("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
+        var house = new Option<string>("--brewhouse") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => ProfileFolder.EverydayBrewhouse };
         var rehearsed = new Option<bool>("--rehearsed") { Description = "Rehearsed batches too." };
         var json = new Option<bool>("--json") { Description = "As one line of JSON." };
         var command = new Command("lessons", "What the batches say about a brewhouse; they are accepted on the deck.") { house, rehearsed, json };

@@ -14,8 +14,8 @@ internal static class ScaleCommand
 
     public static Command Of(Func<ParseResult, Workplace> place, Option<UnitSystem> units)
     {
-        var recipe = new Option<string>("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-amber" };
-        var from = new Option<string>("--from") { Description = "The brewhouse that it is brewed on now.", HelpName = "FILE", DefaultValueFactory = _ => "quayside-65" };
+        var recipe = new Option<string>("--recipe") { Description = "A file, or the name of a bundled or own one.", HelpName = "FILE", DefaultValueFactory = _ => ProfileFolder.EverydayRecipe };
+        var from = new Option<string>("--from") { Description = "The brewhouse that it is brewed on now.", HelpName = "FILE", DefaultValueFactory = _ => ProfileFolder.EverydayBrewhouse };
         var to = new Option<string>("--to") { Description = "The brewhouse that it is to be brewed on.", HelpName = "FILE", Required = true };
         var keep = new Option<string>("--keep") { Description = "What is to stay, with commas between: gravity, bitterness, colour, ratio (liquor to grist).", HelpName = "FIGURES", DefaultValueFactory = _ => "gravity,bitterness,colour,ratio" };
         var batch = new Option<string?>("--batch") { Description = "Into the fermenter on the new brewhouse, such as \"40 L\"; without it what is usual there.", HelpName = "VOLUME" };

@@ -9,7 +9,7 @@ public class PlanTextTests
     [Fact]
     public void The_plain_plan_stands_in_the_order_of_time_and_says_totals_and_limits()
     {
-        var lines = PlanText.Plain(Quayside.Plan).Split('\n');
+        var lines = PlanText.Plain(Quayside.Plan, Notation.Metric).Split('\n');
 
         Assert.Equal("Quayside Amber, 40.0 L on Quayside", lines[0]);
         Assert.Contains("original gravity          1.048", lines);
@@ -25,7 +25,7 @@ public class PlanTextTests
     {
         var plan = Quayside.Plan with { Choices = new DayChoices { Start = DateTimeOffset.FromUnixTimeMilliseconds(Quayside.StartMs) } };
 
-        Assert.Contains("09:20", PlanText.Plain(plan), StringComparison.Ordinal);
+        Assert.Contains("09:20", PlanText.Plain(plan, Notation.Metric), StringComparison.Ordinal);
         Assert.Equal("09:20", PlanLines.At(Quayside.Vorlauf, plan, Notation.Metric));
     }
 
@@ -43,7 +43,7 @@ public class PlanTextTests
     {
         var odd = Quayside.Plan with { Recipe = Quayside.Recipe with { Name = "A|B" } };
 
-        var lines = PlanText.Markdown(odd).Split('\n');
+        var lines = PlanText.Markdown(odd, Notation.Metric).Split('\n');
 
         Assert.Equal("# A\\|B, 40.0 L on Quayside", lines[0]);
         var rows = lines.Where(l => l.StartsWith('|')).ToList();

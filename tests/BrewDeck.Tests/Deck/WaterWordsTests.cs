@@ -49,7 +49,7 @@ public class WaterWordsTests
         {
             Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic),
             WaterTarget = Given.Pale with { SodiumMgPerL = new(0, 10) },
-        }));
+        }), Notation.Metric);
         Assert.Matches(@"mash pH +5\.\d\d predicted, give or take 0\.15", text);
         Assert.Contains("Predicted mash pH", text, StringComparison.Ordinal);
         Assert.Contains("Sulphate in the treated water", text, StringComparison.Ordinal);
