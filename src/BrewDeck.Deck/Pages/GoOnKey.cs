@@ -15,41 +15,36 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
 {
     public void Strike(DateTimeOffset now)
     {
-        var focus = day.Focus(now);
+        var moment = page.Moment(now);
+        var (focus, step) = (moment.Focus, moment.Current);
         switch (focus.Act)
         {
-            case FocusAct.Start when page.Moment(now) is { Current.Spec.Kind: StepKind.Pitch } moment && TooWarm(moment) is (var read, var planned):
-                AskToPitch(focus, moment.Notation, read, planned);
+            case FocusAct.Start when step is { Spec.Kind: StepKind.Pitch } && TooWarm(moment) is (var read, var planned):
+                AskToPitch(moment, read, planned);
                 break;
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
-            case FocusAct.Finish or FocusAct.Wait when page.Moment(now) is { Current: { Spec.Kind: StepKind.TransferStrike } step } moment && MayNotHaveCome(step, moment):
-                AskWhatCame(focus, step, moment);
+            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && MayNotHaveCome(step, moment):
+                AskWhatCame(step, moment);
                 break;
-            case FocusAct.Finish when page.Moment(now) is var moment && moment.Current is { Spec.Kind: StepKind.CastOut } step && moment.Unread(step).Count() == step.Expected.Length:
-                AskToRead(focus, step, moment);
+            case FocusAct.Finish when step is { Spec.Kind: StepKind.CastOut } && moment.Unread(step).Count() == step.Expected.Length:
+            case FocusAct.Finish when step is { Spec.Kind: StepKind.Lauter or StepKind.RunOff } && moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume):
+                AskToRead(step, moment);
                 break;
-            case FocusAct.Finish when page.Moment(now) is { Current: { Spec.Kind: StepKind.Lauter or StepKind.RunOff } step } moment && IsUnread(step, moment):
-                AskToRead(focus, step, moment);
-                break;
-            case FocusAct.Finish when page.Moment(now) is { Current.Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } moment && focus.DueMs > moment.NowMs + HandsMs:
-                AskToEnd(focus, moment);
-                break;
-            case FocusAct.Finish when page.Moment(now) is var moment && (IsHardlyBegun(moment) || IsReadShort(moment)):
-                AskToEnd(focus, moment);
+            case FocusAct.Finish when step is { Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } && focus.DueMs > moment.NowMs + HandsMs:
+            case FocusAct.Finish when step is not null && (IsHardlyBegun(step, moment) || IsReadShort(step, moment)):
+            case FocusAct.Wait:
+                AskToEnd(moment);
                 break;
             case FocusAct.Finish:
                 acts.Do(new RunCommand.Finish(focus.StepId), now);
                 break;
             case FocusAct.Resume when Possible.Standing(day.State).FirstOrDefault(t => t.About == focus.StepId) is { } trouble:
-                AskWhetherOver(trouble, page.Moment(now));
+                AskWhetherOver(trouble, moment);
                 break;
             case FocusAct.Resume:
                 acts.Do(new RunCommand.Resume(focus.StepId), now);
-                break;
-            case FocusAct.Wait:
-                AskToEnd(focus, page.Moment(now));
                 break;
             default:
                 shell.Push(new BatchPage(shell, day.Number));
@@ -79,14 +74,14 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         moment.Notation.Text("Not yet: it stays on hold"),
         (Names.Sentence(TroubleWords.Over(trouble, page.Brewhouse, moment.Title, moment.Notation)), new RunCommand.Clear(trouble)));
 
-    private void AskToPitch(RunFocus focus, Notation notation, double read, double planned) => AskFirst(
-        notation.Text($"The wort reads {notation.Temp(read)}, the plan pitches at {notation.Target(planned)}. Pitch now?"),
-        Line.Of(notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies.")),
-        notation.Text("Not yet: cool it in the fermenter, then read it again"),
-        (notation.Text("Pitch all the same"), new RunCommand.Start(focus.StepId)));
+    private void AskToPitch(DeckMoment moment, double read, double planned) => AskFirst(
+        moment.Notation.Text($"The wort reads {moment.Notation.Temp(read)}, the plan pitches at {moment.Notation.Target(planned)}. Pitch now?"),
+        Line.Of(moment.Notation.Text("Yeast in wort that is too warm makes solvent-like flavours, or dies.")),
+        moment.Notation.Text("Not yet: cool it in the fermenter, then read it again"),
+        (moment.Notation.Text("Pitch all the same"), new RunCommand.Start(moment.Focus.StepId)));
 
     // what comes of the day is known by nothing else, and a bed that has closed shows in nothing else: the steps whose reading is asked for; the big key alone still goes on
-    private void AskToRead(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
+    private void AskToRead(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("Nothing has been read yet. Read it first?"),
         [Line.Of(moment.Notation.Text("Reckoned: ") + string.Join(", ", step.Expected.Select(e => Reckoned(e, moment.Notation))) + ".")],
@@ -96,7 +91,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             if (row == 1)
                 new ReadingKeys(shell, page, acts).Open(at);
             else
-                acts.Do(new RunCommand.Finish(focus.StepId), at);
+                acts.Do(new RunCommand.Finish(step.Spec.Id), at);
         }));
 
     /// <summary>A pump that stood still, or that hands went to, moved less than the clock says; nobody has read how much.</summary>
@@ -104,7 +99,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         && (run.HeldForMs > 0 || shell.Ports.Rehearsal is { Signs.Count: > 0 } || moment.Events.Any(e => e is HandsActed && e.AtMs >= since))
         && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.To);
 
-    private void AskWhatCame(RunFocus focus, PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
+    private void AskWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("The pump did not run all the while: has all the liquor come over?"),
         [Line.Of(moment.Notation.Text("What is missing would be reckoned with as if it were there."))],
@@ -115,18 +110,18 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         (row, at) =>
         {
             if (row == 1)
-                acts.Do(new RunCommand.Finish(focus.StepId), at);
+                acts.Do(new RunCommand.Finish(step.Spec.Id), at);
             else
                 new ReadingKeys(shell, page, acts).Open(ReadingKind.Volume, step.Spec.To, at);
         },
         byArrows: true));
 
     /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
-    private static bool IsHardlyBegun(DeckMoment moment) => moment.Current is { } step && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
+    private static bool IsHardlyBegun(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
         && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
 
     /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
-    private static bool IsReadShort(DeckMoment moment) => moment.Current is { Spec: { Kind: StepKind.Fill, VolumeL: > 0 } } step && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
+    private static bool IsReadShort(PlanStep step, DeckMoment moment) => step.Spec is { Kind: StepKind.Fill, VolumeL: > 0 } && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
         && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.Vessel);
 
     /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
@@ -135,10 +130,9 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     private string Reckoned(ExpectedReading e, Notation notation) =>
         $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Value(e.Kind, e.Value, notation)}";
 
-    private static bool IsUnread(PlanStep step, DeckMoment moment) => moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume);
-
-    private void AskToEnd(RunFocus focus, DeckMoment moment)
+    private void AskToEnd(DeckMoment moment)
     {
+        var focus = moment.Focus;
         var left = Durations.Words((focus.DueMs - moment.NowMs) / 1000.0, moment.Notation);
         var question = moment.Notation.Text($"End it {left} early?");
         var title = Line.Of(moment.Title(focus.StepId), Tone.Strong);

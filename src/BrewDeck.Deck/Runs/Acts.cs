@@ -37,21 +37,25 @@ internal sealed class Acts(Shell shell, BrewDay day)
 
     private void Tell(IReadOnlyList<RunEvent> happened, DateTimeOffset now, ImmutableArray<Shift> moved)
     {
-        if (happened[0] is ReadingTaken taken)
+        switch (happened[0])
         {
-            TellReading(taken, now);
-            return;
+            case ReadingTaken taken:
+                TellReading(taken, now);
+                break;
+            case BagWeighed weighed:
+                TellBag(weighed, now);
+                break;
+            case TroubleReported reported:
+                TellTrouble(reported.Trouble, now);
+                break;
+            default:
+                TellAny(happened, now, moved);
+                break;
         }
-        if (happened[0] is BagWeighed weighed)
-        {
-            TellBag(weighed, now);
-            return;
-        }
-        if (happened[0] is TroubleReported reported)
-        {
-            TellTrouble(reported.Trouble, now);
-            return;
-        }
+    }
+
+    private void TellAny(IReadOnlyList<RunEvent> happened, DateTimeOffset now, ImmutableArray<Shift> moved)
+    {
         var words = Words(now);
         var told = happened.Where(e => !EventWords.IsDoneAtOnce(e, happened)).Select(e => words.Of(e, day.Events));
         if (FigureWords.Briefly(moved.Where(s => s.Figure != "finish_ms"), shell.Notation) is { Length: > 0 } costs)
