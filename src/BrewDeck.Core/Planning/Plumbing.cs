@@ -11,7 +11,7 @@ namespace BrewDeck.Core.Planning;
 public static class Plumbing
 {
     /// <summary>Without pump and heights: by gravity or with a jug, common practice, no source; L/min.</summary>
-    public const double ByHandLPerMin = 10;
+    private const double ByHandLPerMin = 10;
 
     /// <summary>Slower than this nothing is said to flow: the limit on lift or fall has been broken; L/min.</summary>
     private const double TrickleLPerMin = 0.1;
@@ -48,7 +48,7 @@ public static class Plumbing
         vessel.DiameterM is { } across ? Math.Max(0, litres - vessel.DeadSpaceL) / 1000 / Cylinder.AreaM2(across) : 0;
 
     /// <summary>Head that a pump gives at a flow, m of what it pumps.</summary>
-    public static double PumpHeadM(Pump pump, double litresPerMin) =>
+    private static double PumpHeadM(Pump pump, double litresPerMin) =>
         pump.FreeFlowLPerMin is { } free ? pump.ShutOffHeadM * (1 - litresPerMin / free * (litresPerMin / free)) : pump.ShutOffHeadM;
 
     /// <summary>

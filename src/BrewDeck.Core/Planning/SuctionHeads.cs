@@ -16,7 +16,7 @@ public static class SuctionHeads
     private const double UsualOutletM = 0.4;
 
     /// <summary>What the pump has at the worst moment of a step, when the level is lowest, m; null: the step moves nothing hot by pump.</summary>
-    public static double? AvailableM(PlantSetting setting, PlanStep step)
+    private static double? AvailableM(PlantSetting setting, PlanStep step)
     {
         if (setting.Brewhouse.Pumps.IsEmpty || Drawn(setting, step.Spec) is not (>= 0 and var vessel) || vessel >= setting.Brewhouse.Vessels.Length)
             return null;

@@ -17,7 +17,7 @@ internal static class WaterDay
         return need.StrikeL > 0 ? WaterSolver.Treat(supply, Target(batch, choices), need) : null;
     }
 
-    public static WaterTarget Target(Batch batch, DayChoices choices) =>
+    private static WaterTarget Target(Batch batch, DayChoices choices) =>
         choices.WaterTarget ?? batch.Recipe.Water ?? WaterTarget.Nothing;
 
     public static IReadOnlyList<StepSpec> OnSheet(IReadOnlyList<StepSpec> sheet, WaterTreatment? water)

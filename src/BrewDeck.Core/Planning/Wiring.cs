@@ -15,7 +15,7 @@ public sealed record Lead(int Vessel, int Circuit, Element Element);
 public sealed class Wiring
 {
     /// <summary>No vessel: the circuit feeds all its elements at once.</summary>
-    public const int Nobody = -1;
+    private const int Nobody = -1;
 
     private readonly ImmutableArray<bool> _shared;
 

@@ -55,7 +55,7 @@ internal static class ReadingDesk
     }
 
     /// <summary>Bounds within which a reading is taken without asking, in the canonical unit of its kind.</summary>
-    public static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
+    private static (double Low, double High) Plausible(RunState state, Reading reading, long nowMs)
     {
         var live = state.Live!.CutAt(state.SecondsAt(nowMs));
         var expected = Expectations.Of(live.Setting, live.Plant, reading.Kind, reading.Vessel);

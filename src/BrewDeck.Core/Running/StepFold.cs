@@ -85,7 +85,7 @@ internal static class StepFold
         return Completed(state with { Live = Milestones.After(live, step.Spec, state.Steps) });
     }
 
-    public static Segment? SegmentOf(RunState state, string id) => state.Live?.Running.FirstOrDefault(s => s.Left.Id == id);
+    private static Segment? SegmentOf(RunState state, string id) => state.Live?.Running.FirstOrDefault(s => s.Left.Id == id);
 
     private static RunState With(RunState state, RunStep old, RunStep changed) =>
         state with { Steps = state.Steps.Replace(old, changed) };

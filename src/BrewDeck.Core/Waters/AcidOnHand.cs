@@ -23,7 +23,7 @@ public sealed record AcidOnHand(AcidKind Kind, double MassFraction)
     private static readonly (double Fraction, double GPerMl)[] PhosphoricDensity =
         [(0, 0.998), (0.10, 1.053), (0.20, 1.113), (0.30, 1.181), (0.50, 1.335), (0.75, 1.579), (0.85, 1.685)];
 
-    public double DensityGPerMl => Between(Kind == AcidKind.Lactic ? LacticDensity : PhosphoricDensity, MassFraction);
+    private double DensityGPerMl => Between(Kind == AcidKind.Lactic ? LacticDensity : PhosphoricDensity, MassFraction);
 
     public double MmolPerMl => Acids.MmolPerMl(MassFraction, DensityGPerMl, GramsPerMol);
 

@@ -17,7 +17,7 @@ public readonly record struct MaltBuffer(double DistilledPh, double MEqPerKgPh, 
     /// <summary>
     /// Kolbach's slope read at 3 L/kg: 3 / 0.084 = 36 mEq to a kilogram and pH; titrations of base malts are told as 30 to 50 (memory).
     /// </summary>
-    public const double UsualLPerKg = 3;
+    private const double UsualLPerKg = 3;
 
     private const double PilsnerEbc = 3.5;
 
@@ -25,7 +25,7 @@ public readonly record struct MaltBuffer(double DistilledPh, double MEqPerKgPh, 
 
     private const double RoastedFromEbc = 500;
 
-    public static readonly double BaseMEqPerKgPh = UsualLPerKg / WaterChemistry.WortPhChange(WaterChemistry.CaCO3MgPerMEq);
+    private static readonly double BaseMEqPerKgPh = UsualLPerKg / WaterChemistry.WortPhChange(WaterChemistry.CaCO3MgPerMEq);
 
     private const double DarkMEqPerKgPh = 45;
 

@@ -14,7 +14,7 @@ public static class AlarmLines
     /// <summary>What nobody has acknowledged changes its tone once in so many seconds of the wall: well below two flashes a second.</summary>
     private const double FlashS = 1;
 
-    public static IReadOnlyList<StandingAlarm> InSight(DeckMoment moment) =>
+    private static IReadOnlyList<StandingAlarm> InSight(DeckMoment moment) =>
     [
         .. moment.State.Alarms.Where(a => !a.IsShelved(moment.NowMs)).Select(a => a with { Alarm = Now(a.Alarm, moment) })
             .OrderByDescending(a => a.Alarm.Priority).ThenBy(a => a.Acknowledged).ThenBy(a => a.RaisedMs),

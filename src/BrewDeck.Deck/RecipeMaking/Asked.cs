@@ -8,7 +8,7 @@ namespace BrewDeck.Deck.RecipeMaking;
 internal sealed record Asked(Dimension Dimension, string Unit, double Least, double Most, string Example, Phrase Hint)
 {
     public static readonly Asked Kg = new(Dimension.Mass, "kg", 0.001, 1000, "5.2 kg", "such as 5.2 kg or 350 g");
-    public static readonly Asked Grams = new(Dimension.Mass, "g", 0.01, 50_000, "30 g", "such as 30 g");
+    private static readonly Asked Grams = new(Dimension.Mass, "g", 0.01, 50_000, "30 g", "such as 30 g");
     public static readonly Asked Extract = new(Dimension.Fraction, "%", 1, 100, "80 %", "percent, from the maltster's sheet");
     public static readonly Asked Moisture = new(Dimension.Fraction, "%", 0, 95, "4 %", "percent, from the maltster's sheet");
     public static readonly Asked Colour = new(Dimension.Colour, "EBC", 0, 2000, "6 EBC", "such as 6 EBC or 3 SRM");

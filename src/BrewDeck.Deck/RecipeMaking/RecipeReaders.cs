@@ -50,7 +50,7 @@ internal static class RecipeReaders
         return fault.Length == 0 ? changed : null;
     };
 
-    public static (HopUse Use, double Minutes)? When(string text, double boilMin, Notation notation, out string fault)
+    private static (HopUse Use, double Minutes)? When(string text, double boilMin, Notation notation, out string fault)
     {
         var line = text.Trim().ToLowerInvariant();
         fault = "";

@@ -15,7 +15,7 @@ public static class SumLines
         return sum.Caution.IsEmpty ? [.. always] : [.. always, (notation.Text("caution"), notation.Text(sum.Caution))];
     }
 
-    public static string Written(SumOutput output, double value, Notation notation)
+    private static string Written(SumOutput output, double value, Notation notation)
     {
         if (!double.IsFinite(value))
             return notation.Text("cannot be reached");

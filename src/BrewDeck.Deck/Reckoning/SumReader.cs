@@ -54,7 +54,7 @@ public static class SumReader
     }
 
     /// <summary>What is missing, and what would be right.</summary>
-    public static string Missing(SumInput input, Notation notation)
+    private static string Missing(SumInput input, Notation notation)
     {
         var example = notation.Decimals(input.Example);
         var right = input is SumInput.Quantity quantity ? notation.Text($"{Range(quantity, notation)}, such as {example}") : example;

@@ -39,5 +39,5 @@ public static class CircuitWords
         var times => notation.Text($", a plug moved {times} times by hand"),
     };
 
-    internal static string Count(int circuits, Notation notation) => circuits == 1 ? notation.Text("1 circuit") : notation.Text($"{circuits} circuits");
+    private static string Count(int circuits, Notation notation) => circuits == 1 ? notation.Text("1 circuit") : notation.Text($"{circuits} circuits");
 }

@@ -40,7 +40,7 @@ public static class FermentWords
     }
 
     /// <summary>Final gravity, attenuation and alcohol with their 80 % bands.</summary>
-    public static IEnumerable<Line> Figures(FermentState state, Notation notation)
+    private static IEnumerable<Line> Figures(FermentState state, Notation notation)
     {
         var from = state.MeasuredOriginalSg is null ? notation.Text("planned, not measured") : notation.Text("measured");
         yield return Pair(notation.Text("original gravity"), $"{notation.Gravity(state.OriginalSg)} ({from})", "");

@@ -16,7 +16,7 @@ internal static class Litres
     }
 
     /// <summary>Water counted at 20 °C, as it measures hot.</summary>
-    public static double? Hot(double? litresAt20, double celsius) =>
+    private static double? Hot(double? litresAt20, double celsius) =>
         litresAt20 * Water.DensityKgPerM3(20) / Water.DensityKgPerM3(Math.Clamp(celsius, 0, 100));
 
     /// <summary>Strike liquor that is moved, at the temperature it has in its tank.</summary>

@@ -7,7 +7,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// <summary>In which kinds of step each mishap can begin, the usual one first.</summary>
 public static class MishapPlaces
 {
-    public static IReadOnlyList<StepKind> Of(MishapKind kind) => kind switch
+    private static IReadOnlyList<StepKind> Of(MishapKind kind) => kind switch
     {
         MishapKind.ColdStrike => [StepKind.HeatStrike],
         MishapKind.ThickMash => [StepKind.TransferStrike],

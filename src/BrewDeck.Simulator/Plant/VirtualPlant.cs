@@ -71,7 +71,7 @@ public sealed partial class VirtualPlant
     public Tank Kettle => _tanks[_kettle];
 
     /// <summary>What the hot wort stands in: the kettle until it is pumped over.</summary>
-    public Tank HotWort => _tanks[_tanks[_whirlpool].LiquidKg > _tanks[_kettle].LiquidKg ? _whirlpool : _kettle];
+    private Tank HotWort => _tanks[_tanks[_whirlpool].LiquidKg > _tanks[_kettle].LiquidKg ? _whirlpool : _kettle];
 
     public Tank Fermenter => _tanks[_fermenter];
 

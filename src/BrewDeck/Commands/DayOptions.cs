@@ -67,7 +67,7 @@ internal sealed record DayOptions
         return Planner.Draw(house, recipe, OnHand.Apply(choices, recipe, profiles, Alpha, Instead));
     }
 
-    public (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
+    private (Brewhouse House, Recipe Recipe) Files(ProfileFolder profiles) =>
         (profiles.Brewhouse(profiles.FindBrewhouse(Brewhouse)), profiles.Recipe(profiles.FindRecipe(Recipe)));
 
     public DayChoices Choices()

@@ -40,7 +40,7 @@ internal static class DeckCommand
         return ExitCode.Done;
     }
 
-    public static Session NewSession(Workplace place, SessionPorts ports, DeckOptions options, DateTimeOffset now) =>
+    private static Session NewSession(Workplace place, SessionPorts ports, DeckOptions options, DateTimeOffset now) =>
         new(ports, Settings(place, options), now);
 
     /// <summary>Lines that are typed whole do not bounce as keys do.</summary>

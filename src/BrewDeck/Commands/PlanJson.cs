@@ -24,7 +24,7 @@ internal static class PlanJson
     });
 
     /// <summary>Into an object that is open.</summary>
-    public static void Write(Utf8JsonWriter json, Plan plan)
+    private static void Write(Utf8JsonWriter json, Plan plan)
     {
         json.WriteStartArray("steps");
         foreach (var step in plan.Steps)

@@ -6,7 +6,7 @@ namespace BrewDeck.Logbook;
 /// </summary>
 internal static class Ballast
 {
-    public const string Name = "ballast";
+    private const string Name = "ballast";
     private const int Bytes = 1 << 20;
 
     /// <summary>Puts it in place when there is room for it.</summary>

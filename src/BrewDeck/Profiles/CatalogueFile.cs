@@ -7,7 +7,7 @@ namespace BrewDeck.Profiles;
 /// <summary>Reads a catalogue file.</summary>
 public static class CatalogueFile
 {
-    internal static readonly Texts Also = new("also", ["pale malt", "two-row"], "Other names for the same.");
+    private static readonly Texts Also = new("also", ["pale malt", "two-row"], "Other names for the same.");
 
     internal static readonly SchemaKey[] Keys =
     [

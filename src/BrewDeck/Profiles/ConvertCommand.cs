@@ -8,7 +8,7 @@ namespace BrewDeck.Profiles;
 /// </summary>
 internal static class ConvertCommand
 {
-    public const int Done = 0, Refused = 1, Usage = 2, BadInput = 3;
+    private const int Done = 0, Refused = 1, Usage = 2, BadInput = 3;
 
     /// <param name="inputPath">File to read.</param>
     /// <param name="outputPath">File to write, .toml or .json; it must not exist. Null: TOML to <paramref

@@ -68,7 +68,7 @@ internal sealed class TomlText
     public override string ToString() => _text.ToString();
 
     /// <summary>A share as per cent when that reads back to the same number, else plain.</summary>
-    internal static string Written(SchemaKey.Quantity key, double value)
+    private static string Written(SchemaKey.Quantity key, double value)
     {
         if (Handier(key, value) is { } handier)
             return handier;

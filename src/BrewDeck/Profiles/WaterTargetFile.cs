@@ -7,7 +7,7 @@ namespace BrewDeck.Profiles;
 /// <summary>Reads a water target: a file of its own, or the table of a recipe.</summary>
 public static class WaterTargetFile
 {
-    internal static readonly SchemaKey[] Aims =
+    private static readonly SchemaKey[] Aims =
     [
         Ion("calcium", "70 to 120 mg/L"),
         Ion("magnesium", "0 to 20 mg/L"),

@@ -7,7 +7,7 @@ internal static class Conversion
     /// Share of what is left that dissolves in a minute. Greatest around 66 °C, where a mash is done in 30 to 60 minutes; slow at
     /// protein rests, and ending as the enzymes die above 76 °C (common practice, no source).
     /// </summary>
-    public static double RatePerMin(double celsius)
+    private static double RatePerMin(double celsius)
     {
         var away = (celsius - 66) / (celsius < 66 ? 11 : 9);
         return 0.1 * Math.Exp(-away * away);

@@ -106,7 +106,7 @@ internal static class Cooling
     }
 
     /// <summary>Wort that stays behind at cast-out: trub, dead space and what the hops soak up, litres at 20 °C.</summary>
-    public static double KeptL(Workbench bench, int vessel)
+    private static double KeptL(Workbench bench, int vessel)
     {
         var hops = bench.Hops.Sum(h => h.MassKg) * bench.Setting.Habits.HopAbsorptionLPerKg;
         return bench.Setting.Brewhouse.Vessels[vessel].DeadSpaceL + bench.Setting.Habits.TrubL + hops;

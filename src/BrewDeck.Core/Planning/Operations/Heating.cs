@@ -26,7 +26,7 @@ internal static class Heating
         return new(seconds, seconds >= needed ? null : spec, targetC);
     }
 
-    public static double SecondsTo(Workbench bench, int vessel, double targetC)
+    private static double SecondsTo(Workbench bench, int vessel, double targetC)
     {
         var v = bench.Vessels[vessel];
         var capacity = MeanCapacity(v, bench.Wall(vessel), targetC);

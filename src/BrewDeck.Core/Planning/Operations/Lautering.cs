@@ -13,7 +13,7 @@ internal static class Lautering
     private const double BelowBoilK = 2;
 
     /// <summary>Liquid that the tun keeps: what the grain holds and the dead space, litres at 20 °C.</summary>
-    public static double KeptL(Workbench bench, int tun) =>
+    private static double KeptL(Workbench bench, int tun) =>
         bench.Setting.Habits.AbsorptionLPerKg * bench.Vessels[tun].GrainKg + bench.Setting.Brewhouse.Vessels[tun].DeadSpaceL;
 
     /// <summary>

@@ -13,7 +13,7 @@ internal readonly record struct Progress(double ElapsedS, StepSpec? Left, double
         return new(seconds, AfterMinutes(spec, seconds));
     }
 
-    public static StepSpec? AfterMinutes(StepSpec spec, double seconds)
+    private static StepSpec? AfterMinutes(StepSpec spec, double seconds)
     {
         var left = (spec.Minutes ?? 0) - seconds / 60;
         return left <= 1e-9 ? null : spec with { Minutes = left };

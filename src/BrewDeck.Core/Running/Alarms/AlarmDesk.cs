@@ -6,7 +6,7 @@ namespace BrewDeck.Core.Running.Alarms;
 public static class AlarmDesk
 {
     /// <summary>Longest that an alarm may be shelved, minutes: it must come back while it can still be mended.</summary>
-    public const double MostShelvedMin = 60;
+    private const double MostShelvedMin = 60;
 
     /// <summary>What has come and what has gone since the record was last brought up.</summary>
     public static ImmutableArray<RunEvent> Watch(RunState state, Forecast forecast, RunFocus focus, long nowMs)

@@ -11,7 +11,7 @@ namespace BrewDeck.Core.Running.Ensemble;
 internal sealed class Belief
 {
     /// <summary>A reading farther off than so many standard deviations was not foreseen by any stated spread.</summary>
-    public const double SurpriseSds = 4;
+    private const double SurpriseSds = 4;
 
     /// <summary>From so many on, a time widens the spreads that it tells of.</summary>
     private const double WideningSds = 3;

@@ -25,7 +25,7 @@ internal static class DayLearning
     private const double TimeStartS = 20;
 
     /// <summary>What a reading would show for the mean member.</summary>
-    public static double Expected(LivePlant live, Reading reading)
+    private static double Expected(LivePlant live, Reading reading)
     {
         var shows = Of(live, reading);
         for (var j = 0; j < live.Belief.Sources.Length; j++)

@@ -9,7 +9,7 @@ internal sealed class CellGrid(int width, int height)
 {
     private readonly Span[,] _cells = new Span[Math.Max(0, height), Math.Max(0, width)];
 
-    public bool IsFree(int column, int row) => Has(column, row) && _cells[row, column].Text is null;
+    private bool IsFree(int column, int row) => Has(column, row) && _cells[row, column].Text is null;
 
     public void Put(int column, int row, char glyph, Tone tone)
     {

@@ -13,7 +13,7 @@ internal static class ListLines
     private const string Deeper = "    ";
 
     /// <summary>Widths of the columns: fixed ones first, the rest shared among those that take what is left.</summary>
-    public static ImmutableArray<int> Widths(ImmutableArray<Column> columns, int width)
+    private static ImmutableArray<int> Widths(ImmutableArray<Column> columns, int width)
     {
         var left = width - Chosen.Length - Apart * Math.Max(0, columns.Length - 1) - columns.Sum(c => c.Width);
         var takers = columns.Count(c => c.Width == 0);

@@ -31,18 +31,18 @@ internal sealed record ValueAxis(double Low, double High, double Step, string Fo
         return new(low, Math.Max(Math.Ceiling(high / step - Over) * step, low + step), step, format, notation);
     }
 
-    public IEnumerable<double> Marks()
+    private IEnumerable<double> Marks()
     {
         for (var i = 0; Low + i * Step <= High + Step / 2; i++) yield return Low + i * Step;
     }
 
-    public string Text(double value) => Notation.Number(value, Format);
+    private string Text(double value) => Notation.Number(value, Format);
 
     /// <summary>The row of a value, the highest one 0; kept within the drawing.</summary>
     public int Row(double value, int height) => Math.Clamp((int)((1 - Share(value)) * (height - 0.001)), 0, height - 1);
 
     /// <summary>The number beside a row; empty: none stands there.</summary>
-    public string Label(int row, int height) => Marks().Where(m => Row(m, height) == row).Select(Text).FirstOrDefault("");
+    private string Label(int row, int height) => Marks().Where(m => Row(m, height) == row).Select(Text).FirstOrDefault("");
 
     /// <summary>Cells that the numbers and the line beside them take.</summary>
     public int Gutter => Marks().Max(m => Text(m).Length) + 2;

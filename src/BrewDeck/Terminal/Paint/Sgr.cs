@@ -18,7 +18,7 @@ internal static class Sgr
     }
 
     /// <summary>The nearest of the 256 colours: 6x6x6 cube or the grey ramp, whichever is closer.</summary>
-    public static int Index(Color colour)
+    private static int Index(Color colour)
     {
         var (r, g, b) = (Step(colour.R), Step(colour.G), Step(colour.B));
         var grey = Math.Clamp(((colour.R + colour.G + colour.B) / 3 - 3) / 10, 0, 23);

@@ -18,7 +18,7 @@ internal static class DeckLayout
     private const int NarrowRest = 8;
 
     /// <summary>Below this only the step, its countdown and the key are shown. Sizes are of the whole screen.</summary>
-    public static readonly Size Smallest = new(60, 18);
+    private static readonly Size Smallest = new(60, 18);
 
     public static ImmutableArray<Placed> Of(DeckScreen screen, Size whole, Rectangle body)
     {
