@@ -43,7 +43,7 @@ public sealed class BatchTrace
 
     /// <summary>The first reading of a kind at a vessel within a step's own time.</summary>
     public TakenReading? Within(RunStep step, ReadingKind kind, string vessel) => Final.Readings.FirstOrDefault(r =>
-        r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= step.StartedMs && r.AtMs <= step.EndedMs);
+        r.Reading.Is(kind, vessel) && r.AtMs >= step.StartedMs && r.AtMs <= step.EndedMs);
 
     public double SecondsOf(RunStep step) => ((step.EndedMs ?? 0) - (step.StartedMs ?? 0)) / 1000.0;
 

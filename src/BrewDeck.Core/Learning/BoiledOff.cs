@@ -25,9 +25,9 @@ public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, d
             || state.LastDone(s => s.Kind == StepKind.Boil)?.EndedMs is not { } over)
             return null;
         var kettle = plan.Brewhouse.Kettle.Id;
-        var since = state.LastDone(s => s.Kind is StepKind.Lauter or StepKind.RunOff)?.StartedMs ?? boils;
+        var since = state.LastDone(s => s.Kind.RunsOff())?.StartedMs ?? boils;
         var points = state.Readings
-            .Where(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == kettle && r.AtMs >= since && r.AtMs <= over + 600_000)
+            .Where(r => r.Reading.Is(ReadingKind.Volume, kettle) && r.AtMs >= since && r.AtMs <= over + 600_000)
             .Select(r => (Hours: (Math.Clamp(r.AtMs, boils, over) - boils) / 3.6e6, CoolL: CoolL(state, r))).ToList();
         if (points.Count < 2 || points.Max(p => p.Hours) - points.Min(p => p.Hours) < ShortestH)
             return null;

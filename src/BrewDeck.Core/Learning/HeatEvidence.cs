@@ -55,7 +55,7 @@ internal static class HeatEvidence
 
     /// <summary>How well the start is known: read in the same vessel a little before, or only reckoned.</summary>
     private static double StartK(BatchTrace batch, RunStep step) => batch.Final.Readings.Any(r =>
-        r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == step.Spec.Vessel && r.AtMs <= step.StartedMs && r.AtMs > step.StartedMs - 600_000)
+        r.Reading.Is(ReadingKind.Temperature, step.Spec.Vessel) && r.AtMs <= step.StartedMs && r.AtMs > step.StartedMs - 600_000)
         ? Math.Sqrt(2) * TemperatureNoiseK
         : StartTemperatureK;
 
@@ -84,7 +84,7 @@ internal static class HeatEvidence
             MashHeating.Coil => true,
             _ => live.Setting.Brewhouse.Vessels[index].RatedW > 0,
         };
-        var before = batch.Final.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == id && r.AtMs <= step.StartedMs);
+        var before = batch.Final.Readings.LastOrDefault(r => r.Reading.Is(ReadingKind.Temperature, id) && r.AtMs <= step.StartedMs);
         if (heated || before is null)
             return null;
         double from = before.Reading.Value - live.Setting.AmbientC, to = after.Reading.Value - live.Setting.AmbientC, seconds = (after.AtMs - before.AtMs) / 1000.0;

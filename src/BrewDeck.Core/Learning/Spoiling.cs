@@ -36,7 +36,7 @@ public static class Spoiling
 
     private static bool Heats(RunStep step) => step.Spec.Kind is StepKind.Boil or StepKind.HotBreak || step.Spec.Kind.EndsBy() == EndsBy.Temperature;
 
-    private static Spoilt? Mended(RunState state, RunStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff
+    private static Spoilt? Mended(RunState state, RunStep step) => step.Spec.Kind.RunsOff()
         && state.Remedies.Any(r => r.Remedy.Kind is RemedyKind.RakeBed or RemedyKind.Underlet or RemedyKind.RestBed && Beside(step, r.AtMs, r.AtMs))
         ? Spoilt.RunOffStuck
         : null;

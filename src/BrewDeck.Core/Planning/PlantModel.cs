@@ -91,7 +91,7 @@ public static class PlantModel
             return -1;
         if (spec.Kind is StepKind.Ramp or StepKind.HeatMash && setting.Habits.MashHeating == MashHeating.Coil)
             return setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
-        return setting.IndexOf(spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel);
+        return setting.IndexOf(spec.HeatsIn());
     }
 
     /// <summary>Power that a step draws from each circuit in use, W.</summary>

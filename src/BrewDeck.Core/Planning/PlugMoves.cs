@@ -57,7 +57,7 @@ internal static class PlugMoves
             return [];
         var leads = setting.Wiring.Leads[vessel];
         var missing = leads.Where(l => !setting.Wiring.Feeds(l, plugs)).Select(l => l.Circuit).Distinct().ToImmutableArray();
-        var canWait = spec.Kind is StepKind.Lauter or StepKind.RunOff
+        var canWait = spec.Kind.RunsOff()
             && (leads.Any(l => setting.Wiring.Feeds(l, plugs)) || setting.Brewhouse.Vessels[vessel].Burner is not null);
         return canWait ? [] : missing;
     }
@@ -67,7 +67,7 @@ internal static class PlugMoves
     {
         var gate = Gate(steps, heats);
         var busy = steps.FindLastIndex(heats - 1, s => Loads(setting, s, circuit));
-        var move = Of(setting, circuit, Id(setting, steps, circuit), steps[heats].Unit, Heated(steps[heats]));
+        var move = Of(setting, circuit, Id(setting, steps, circuit), steps[heats].Unit, steps[heats].HeatsIn());
         if (gate >= 0)
             move = move with { AfterStepId = steps[gate].Id, LeadS = move.HandsS + SpareS };
         return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);
@@ -110,8 +110,6 @@ internal static class PlugMoves
     private static bool Loads(PlantSetting setting, StepSpec spec, int circuit) =>
         Plugs.CircuitOf(setting, spec) == circuit
         || (PlantModel.HeatedVessel(setting, spec) is >= 0 and var v && setting.Wiring.LoadW(v, circuit) > 0);
-
-    private static string Heated(StepSpec spec) => spec.Kind is StepKind.Lauter or StepKind.RunOff ? spec.To : spec.Vessel;
 
     private static string Id(PlantSetting setting, List<StepSpec> steps, int circuit) =>
         $"plug.{setting.Circuits[circuit].Id}-{steps.Count(s => s.Kind == StepKind.MovePlug && s.Label == setting.Circuits[circuit].Id) + 1}";

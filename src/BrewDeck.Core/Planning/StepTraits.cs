@@ -50,8 +50,14 @@ public static class StepTraits
     /// <summary>Put in by a remedy: what runs in its vessel is held until it is over.</summary>
     public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed;
 
+    /// <summary>Wort runs off into the kettle, with a sparge or without.</summary>
+    public static bool RunsOff(this StepKind kind) => kind is StepKind.Lauter or StepKind.RunOff;
+
     /// <summary>The sweet wort is in the kettle when it ends.</summary>
-    public static bool FillsKettle(this StepKind kind) => kind is StepKind.Lauter or StepKind.RunOff or StepKind.LiftBasket;
+    public static bool FillsKettle(this StepKind kind) => kind.RunsOff() || kind == StepKind.LiftBasket;
+
+    /// <summary>Id of the vessel whose heat goes with a step: a run-off heats the kettle that it fills.</summary>
+    public static string HeatsIn(this StepSpec spec) => spec.Kind.RunsOff() ? spec.To : spec.Vessel;
 
     /// <summary>Switches elements on.</summary>
     public static bool Heats(this StepKind kind) =>

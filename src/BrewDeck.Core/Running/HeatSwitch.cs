@@ -11,7 +11,7 @@ public sealed record HeatSwitch(string Vessel, bool On, double AtS)
     /// <summary>Those that are still to come of the run-off that runs; a level that is there already asks for none.</summary>
     /// <param name="rest">Running steps cut at now, each with its end.</param>
     internal static ImmutableArray<HeatSwitch> Ahead(RunState state, PlantSetting setting, PlantState plant, ImmutableArray<PlanStep> rest, double now) =>
-        rest.FirstOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff && state.Step(s.Spec.Id)?.Status == RunStatus.Running) is { DurationS: > 0 } step
+        rest.FirstOrDefault(s => s.Spec.Kind.RunsOff() && state.Step(s.Spec.Id)?.Status == RunStatus.Running) is { DurationS: > 0 } step
             ? [.. Of(setting, plant, step, now).OrderBy(s => s.AtS)]
             : [];
 

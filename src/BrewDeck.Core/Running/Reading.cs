@@ -27,6 +27,9 @@ public sealed record Reading(ReadingKind Kind, string Vessel, double Value, stri
     /// <summary>Volume readings: temperature of the liquid when it was read, °C; null: the vessel's.</summary>
     public double? AtC { get; init; }
 
+    /// <summary>Whether it is one of that kind there.</summary>
+    public bool Is(ReadingKind kind, string vessel) => Kind == kind && Vessel == vessel;
+
     /// <summary>True for a kettle level of which the brewer says that the tun still runs off, however the clock stands; null: nothing was said.</summary>
     public bool? StillRuns { get; init; }
 }

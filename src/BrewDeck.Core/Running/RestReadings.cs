@@ -27,7 +27,7 @@ public static class RestReadings
         if (rest is not { Spec: { Kind: StepKind.Rest, Minutes: >= LongMin and var minutes }, Status: RunStatus.Running, StartedMs: { } since })
             return null;
         var half = since + (long)(minutes * 30_000);
-        return state.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == rest.Spec.Vessel) ? null : half;
+        return state.Readings.Any(r => r.AtMs >= half - EarlyMs && r.Reading.Is(ReadingKind.Temperature, rest.Spec.Vessel)) ? null : half;
     }
 
     private static RunStep? In(RunState state, string vessel) => Rest(state, DoughingIn(state)) is { } rest && rest.Spec.Vessel == vessel ? rest : null;
@@ -42,7 +42,7 @@ public static class RestReadings
     internal static TakenReading? Last(RunState state, RunStep rest, ReadingKind kind)
     {
         var since = SinceMs(state, rest);
-        return state.Readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == rest.Spec.Vessel && r.AtMs >= since);
+        return state.Readings.LastOrDefault(r => r.Reading.Is(kind, rest.Spec.Vessel) && r.AtMs >= since);
     }
 
     /// <summary>

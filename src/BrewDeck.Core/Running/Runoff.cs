@@ -104,7 +104,7 @@ internal static class Runoff
         return now.Plant with { Vessels = vessels.ToImmutable() };
     }
 
-    private static bool Is(Segment segment) => segment.Left.Kind is StepKind.Lauter or StepKind.RunOff;
+    private static bool Is(Segment segment) => segment.Left.Kind.RunsOff();
 
     private static bool StillRuns(Segment run) => run is { EndedS: null, Left.VolumeL: not 0 };
 

@@ -73,7 +73,7 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
         Contents.LiquidL(v) < EmptyL || v.Plato < WaterPlato ? double.NaN : SugarSolution.SgFromPlato(v.Plato);
 
     private IEnumerable<CurvePoint> Read(string vessel, ReadingKind kind) => state.Readings
-        .Where(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel)
+        .Where(r => r.Reading.Is(kind, vessel))
         .Select(r => new CurvePoint((r.AtMs - dayStartMs) / 1000.0, r.Reading.Value));
 
     /// <summary>The charts of a day end together.</summary>

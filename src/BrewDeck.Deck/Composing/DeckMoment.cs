@@ -78,7 +78,7 @@ public sealed record DeckMoment(
     private bool WasReadFilling(StepSpec fill)
     {
         var drawnMs = State.Steps.Where(s => s.Spec.Kind != StepKind.Fill && s.Spec.Kind.EndsBy() == EndsBy.Level && Moves(s.Spec, fill.Vessel)).Max(s => s.EndedMs) ?? long.MinValue;
-        return State.Readings.Any(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == fill.Vessel && r.AtMs > drawnMs);
+        return State.Readings.Any(r => r.Reading.Is(ReadingKind.Volume, fill.Vessel) && r.AtMs > drawnMs);
     }
 
     /// <summary>A flow that by the reckoning has come to its end, while nobody has read its level.</summary>
@@ -105,7 +105,7 @@ public sealed record DeckMoment(
 
     /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
     public IEnumerable<ExpectedReading> Unread(PlanStep step) => ReadSinceMs(step) is { } since
-        ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == e.Kind && r.Reading.Vessel == e.Vessel))
+        ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(e.Kind, e.Vessel)))
         : step.Expected;
 
     // the wort of a knock-out is the same from the end of the boil on

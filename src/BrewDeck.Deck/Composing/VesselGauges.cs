@@ -76,10 +76,7 @@ public static class VesselGauges
     }
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
-        moment.Rest.Where(s => moment.IsRunning(s) && Heated(s) == vesselId);
-
-    // a lauter draws from the tun and heats the kettle that it fills
-    private static string Heated(PlanStep step) => step.Spec.Kind is StepKind.Lauter or StepKind.RunOff ? step.Spec.To : step.Spec.Vessel;
+        moment.Rest.Where(s => moment.IsRunning(s) && s.Spec.HeatsIn() == vesselId);
 
     private static string HeatOff(Notation notation) => notation.Text("heat off");
 

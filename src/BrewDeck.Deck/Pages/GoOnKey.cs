@@ -97,7 +97,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     /// <summary>A pump that stood still, or that hands went to, moved less than the clock says; nobody has read how much.</summary>
     private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
         && (run.HeldForMs > 0 || shell.Ports.Rehearsal is { Signs.Count: > 0 } || moment.Events.Any(e => e is HandsActed && e.AtMs >= since))
-        && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.To);
+        && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.To));
 
     private void AskWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
@@ -122,7 +122,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
 
     /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
     private static bool IsReadShort(PlanStep step, DeckMoment moment) => step.Spec is { Kind: StepKind.Fill, VolumeL: > 0 } && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
-        && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == step.Spec.Vessel);
+        && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.Vessel));
 
     /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
     private const double LongMin = 5, HardlyMs = 15_000;

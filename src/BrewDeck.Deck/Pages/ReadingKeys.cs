@@ -86,7 +86,7 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
 
     /// <summary>The mark of a run-off that should have come to its end, and whose kettle is read well below it, litres; null: nothing of that.</summary>
     private static double? ShortOfMarkL(Reading reading, DeckMoment moment) =>
-        reading.Kind == ReadingKind.Volume && moment.Rest.FirstOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff && s.Spec.To == reading.Vessel && moment.IsReckonedOver(s)) is { } run
+        reading.Kind == ReadingKind.Volume && moment.Rest.FirstOrDefault(s => s.Spec.Kind.RunsOff() && s.Spec.To == reading.Vessel && moment.IsReckonedOver(s)) is { } run
         && run.Expected.FirstOrDefault(e => e.Kind == ReadingKind.Volume)?.Value is { } mark && reading.Value < mark - Math.Max(1, 0.02 * mark)
             ? mark
             : null;

@@ -58,7 +58,7 @@ public static class BatchFigures
     /// <summary>Hot wort into the kettle over the time of the lauter.</summary>
     private static double? RunoffLPerMin(RunState state) =>
         state.Steps.FirstOrDefault(s => s.Spec.Kind == StepKind.Lauter && s.Status == RunStatus.Complete) is { StartedMs: { } from, EndedMs: { } to } lauter && to > from && Spoiling.OfTimed(state, lauter) is null
-            && state.Readings.LastOrDefault(r => r.StepId == lauter.Spec.Id && r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == lauter.Spec.To) is { } level
+            && state.Readings.LastOrDefault(r => r.StepId == lauter.Spec.Id && r.Reading.Is(ReadingKind.Volume, lauter.Spec.To)) is { } level
             ? level.Reading.Value / ((to - from) / 60_000.0)
             : null;
 
@@ -82,7 +82,7 @@ public static class BatchFigures
     }
 
     private static TakenReading? Read(RunState state, string vessel, long fromMs, long toMs) => state.Readings.LastOrDefault(r =>
-        r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs <= toMs);
+        r.Reading.Is(ReadingKind.Temperature, vessel) && r.AtMs >= fromMs && r.AtMs <= toMs);
 
     /// <summary>What the steps of one part of the day took longer than planned; what was put in was not planned at all.</summary>
     private static double? LostMin(RunState state, UnitProcedure part)
@@ -96,5 +96,5 @@ public static class BatchFigures
         state.DayStartMs is { } from && state.Steps.Max(s => s.EndedMs) is { } to ? ((to - from) / 1000.0 - state.Plan!.Totals.DayS) / 60 : null;
 
     private static TakenReading? Last(RunState state, ReadingKind kind, string vessel) =>
-        state.Readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel);
+        state.Readings.LastOrDefault(r => r.Reading.Is(kind, vessel));
 }

@@ -82,7 +82,7 @@ public static class DebriefWords
 
     /// <summary>The last one in the fermenter.</summary>
     private static TakenReading? Last(ReadingKind kind, IReadOnlyList<TakenReading> readings) =>
-        readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId);
+        readings.LastOrDefault(r => r.Reading.Is(kind, PlantSetting.FermenterId));
 
     /// <summary>What moved the day beside the mishaps: other amounts than planned, and the steps that took longest beyond their plan.</summary>
     private static IEnumerable<Line> Besides(RunState day, Notation notation)

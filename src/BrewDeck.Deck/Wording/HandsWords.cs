@@ -30,7 +30,7 @@ public static class HandsWords
     private static string Read(ReadingKind kind, double reckoned, IReadOnlyList<TakenReading> readings, Notation notation)
     {
         var said = ReadingWords.Value(kind, reckoned, notation);
-        return readings.LastOrDefault(r => r.Reading.Kind == kind && r.Reading.Vessel == PlantSetting.FermenterId) is { } last
+        return readings.LastOrDefault(r => r.Reading.Is(kind, PlantSetting.FermenterId)) is { } last
             && ReadingWords.Value(kind, last.Reading.Value, notation) is var read && read != said
             ? notation.Text($"{read} read ({said} reckoned)")
             : said;

@@ -42,7 +42,7 @@ public static class PlanText
     /// <summary>A heat-up of minutes looks like a mistake to who does not know that most of it is done by then.</summary>
     private static string Also(PlanStep step, Plan plan, Notation notation)
     {
-        if (step.Spec.Kind != StepKind.HeatToBoil || plan.Steps.LastOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff) is not { } ran)
+        if (step.Spec.Kind != StepKind.HeatToBoil || plan.Steps.LastOrDefault(s => s.Spec.Kind.RunsOff()) is not { } ran)
             return "";
         var (kettle, tun) = (Vessel(plan, ran.Spec.To), Vessel(plan, ran.Spec.Vessel));
         return kettle >= 0 && tun >= 0 && ran.After.Vessels[kettle].TempC > ran.After.Vessels[tun].TempC + WarmedK

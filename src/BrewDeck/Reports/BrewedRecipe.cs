@@ -42,7 +42,7 @@ internal static class BrewedRecipe
         if (Done(source, StepKind.Rest).FirstOrDefault(s => s.Spec.Label == rest.Name) is not { } step)
             return rest;
         var read = source.State.Readings
-            .Where(r => r.StepId == step.Spec.Id && r.Reading.Kind == ReadingKind.Temperature && r.Reading.Vessel == step.Spec.Vessel).Select(r => r.Reading.Value).ToImmutableArray();
+            .Where(r => r.StepId == step.Spec.Id && r.Reading.Is(ReadingKind.Temperature, step.Spec.Vessel)).Select(r => r.Reading.Value).ToImmutableArray();
         return rest with { Minutes = Minutes(step.StartedMs!.Value, step.EndedMs!.Value), TempC = read.Length > 0 ? Math.Round(read.Average(), 1) : rest.TempC };
     }
 

@@ -28,10 +28,10 @@ internal sealed class RecordReadings(RecordSource source)
 
     public string PitchC => Said(Last(ReadingKind.Temperature, PlantSetting.FermenterId, null, null));
 
-    private long? Runs => source.State.Steps.FirstOrDefault(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff)?.StartedMs;
+    private long? Runs => source.State.Steps.FirstOrDefault(s => s.Spec.Kind.RunsOff())?.StartedMs;
 
     private TakenReading? Last(ReadingKind kind, string vessel, long? fromMs, long? toMs) => source.State.Readings.LastOrDefault(r =>
-        r.Reading.Kind == kind && r.Reading.Vessel == vessel && (fromMs is null || r.AtMs >= fromMs) && (toMs is null || r.AtMs <= toMs));
+        r.Reading.Is(kind, vessel) && (fromMs is null || r.AtMs >= fromMs) && (toMs is null || r.AtMs <= toMs));
 
     private string Said(TakenReading? read) => read is null ? "" : ReadingWords.Value(read.Reading.Kind, read.Reading.Value, source.Notation);
 

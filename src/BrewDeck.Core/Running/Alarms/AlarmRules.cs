@@ -86,7 +86,7 @@ public static class AlarmRules
     private static bool WasCovered(RunState state, Vessel vessel) => vessel.IsHeated
         && state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Lauter or StepKind.RunOff }) is { } run
         && (run.Spec.To == vessel.Id || (run.Spec.SpargeL > 0 && House(state).HotLiquorTank == vessel))
-        && state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Volume && r.Reading.Vessel == vessel.Id && r.AtMs >= run.StartedMs) is { } read
+        && state.Readings.LastOrDefault(r => r.Reading.Is(ReadingKind.Volume, vessel.Id) && r.AtMs >= run.StartedMs) is { } read
         && read.Reading.Value < vessel.CoverL && read.Expected >= vessel.CoverL;
 
     /// <summary>

@@ -97,7 +97,7 @@ internal static class DayLearning
     /// </summary>
     public static LivePlant AtEndOfRunOff(RunState state, LivePlant live, Reading reading, double nowS)
     {
-        var segment = live.Running.FirstOrDefault(s => s.Left.Kind is StepKind.Lauter or StepKind.RunOff && s.Left.To == reading.Vessel);
+        var segment = live.Running.FirstOrDefault(s => s.Left.Kind.RunsOff() && s.Left.To == reading.Vessel);
         if (segment is null || segment.EndedS is not null || reading.Kind != ReadingKind.Volume)
             return live;
         var end = PlantModel.Run(live.Setting, segment.Left, live.Plant, nowS, double.PositiveInfinity);

@@ -151,7 +151,7 @@ internal static class Sources
     private static IEnumerable<Source> Glass(string vessel, Brewhouse house)
     {
         StepSpec Stopped(StepSpec spec, double litres) =>
-            spec.To == vessel && spec.Kind is StepKind.Lauter or StepKind.RunOff && spec.VolumeL is { } until ? spec with { VolumeL = until - litres } : spec;
+            spec.To == vessel && spec.Kind.RunsOff() && spec.VolumeL is { } until ? spec with { VolumeL = until - litres } : spec;
         yield return new($"sight_scale/{vessel}", UsualSpreads.SightScale.Sd)
         {
             OnStep = (s, off) => Stopped(s, off * (s.VolumeL ?? 0)),

@@ -21,7 +21,7 @@ public static class Possible
     {
         foreach (var step in state.Steps.Where(s => s.Status == RunStatus.Running))
         {
-            if (step.Spec.Kind is StepKind.Lauter or StepKind.RunOff)
+            if (step.Spec.Kind.RunsOff())
                 yield return new(TroubleKind.RunoffStuck, step.Spec.Id);
             if (step.Spec.Kind is StepKind.HotBreak or StepKind.Boil)
                 yield return new(TroubleKind.BoilInterrupted, step.Spec.Id);

@@ -163,7 +163,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static Off? SlowRunoff(Weigh weigh)
     {
-        var run = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff);
+        var run = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind.RunsOff());
         if (run is null || !Read(weigh.State, ReadingKind.Volume, run.Spec.To, run.StartedMs ?? 0))
             return null;
         var missing = 1 - weigh.Live.Setting.Habits.RunoffLPerMin / weigh.Plan.Brewhouse.Habits.RunoffLPerMin;
@@ -199,7 +199,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         if (weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].LiquidKg > 0)
             return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
         bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
-        bool FirstRunnings(TakenReading r) => r.Reading.Kind == ReadingKind.Gravity && r.Reading.Vessel == weigh.Plan.Brewhouse.LauterTun.Id && weigh.RunOff is not null;
+        bool FirstRunnings(TakenReading r) => r.Reading.Is(ReadingKind.Gravity, weigh.Plan.Brewhouse.LauterTun.Id) && weigh.RunOff is not null;
         return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))
             || state.Troubles.Any(t => Math.Max(t.AtMs, t.OverMs ?? 0) > since && t.Trouble.Kind is not TroubleKind.RunoffStuck)
             || Slips.In(state).Any(s => s.EndedMs > since)
@@ -220,7 +220,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         RestReadings.Last(state, rest, kind) is { } read && read.AtMs > state.LastChosenMs;
 
     private static bool Read(RunState state, ReadingKind kind, string vessel, long fromMs) =>
-        state.Readings.Any(r => r.Reading.Kind == kind && r.Reading.Vessel == vessel && r.AtMs >= fromMs && r.AtMs > state.LastChosenMs);
+        state.Readings.Any(r => r.Reading.Is(kind, vessel) && r.AtMs >= fromMs && r.AtMs > state.LastChosenMs);
 
     private static ReportedTrouble? Trouble(Weigh weigh, TroubleKind kind) =>
         Unanswered(weigh.State, t => t.Stands && t.Trouble.Kind == kind);

@@ -31,7 +31,7 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public Vessel Kettle => Live.Setting.Brewhouse.Kettle;
 
     /// <summary>The run-off that is going on or still to come.</summary>
-    public RunStep? RunOff => state.Steps.LastOrDefault(s => s.Open && s.Spec.Kind is StepKind.Lauter or StepKind.RunOff);
+    public RunStep? RunOff => state.Steps.LastOrDefault(s => s.Open && s.Spec.Kind.RunsOff());
 
     /// <summary>The last run-off has all but come to its end, though nobody has said so yet: what the kettle holds is what will boil.</summary>
     public bool HasRunOff => RunOff is { Status: RunStatus.Running } run && forecast.Step(run.Spec.Id) is { DurationS: <= AlmostS };
