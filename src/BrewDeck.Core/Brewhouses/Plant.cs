@@ -68,4 +68,8 @@ public sealed record Chiller(ChillerKind Kind, double UaWPerK, double WaterLPerM
 }
 
 /// <param name="HeadspaceL">Kept free for foam, litres.</param>
-public sealed record Fermenter(string Name, double CapacityL, double HeadspaceL);
+public sealed record Fermenter(string Name, double CapacityL, double HeadspaceL)
+{
+    /// <summary>Most that may stand in it, litres.</summary>
+    public double WorkingL => CapacityL - HeadspaceL;
+}

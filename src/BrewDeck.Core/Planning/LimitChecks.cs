@@ -8,8 +8,6 @@ namespace BrewDeck.Core.Planning;
 /// <summary>Every number of a plan held against what the brewhouse allows.</summary>
 internal static class LimitChecks
 {
-    private const double Gravity = 9.80665;
-
     /// <summary>Less fall than this is no transfer; nearer to its shut-off head a pump hardly moves anything (common practice, no source).</summary>
     private const double LeastFallM = 0.05, MostOfHead = 0.95;
 
@@ -94,7 +92,7 @@ internal static class LimitChecks
             yield return new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L");
         yield return new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L");
         yield return new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false);
-        yield return new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.CapacityL - house.Fermenter.HeadspaceL, "L");
+        yield return new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.WorkingL, "L");
     }
 
     private static IEnumerable<Limit> Sparge(PlantSetting setting, Batch batch)
@@ -167,8 +165,8 @@ internal static class LimitChecks
     {
         if (house.LauterTun.FalseBottom is not { } plate || house.Pumps.IsEmpty)
             yield break;
-        var pascals = Water.DensityKgPerM3(66) * Gravity * house.Pumps.Max(p => p.ShutOffHeadM);
-        var load = pascals * Math.PI / 4 * plate.DiameterM * plate.DiameterM / Gravity;
+        var pascals = Water.DensityKgPerM3(66) * Hydraulics.GravityMPerS2 * house.Pumps.Max(p => p.ShutOffHeadM);
+        var load = pascals * Math.PI / 4 * plate.DiameterM * plate.DiameterM / Hydraulics.GravityMPerS2;
         yield return new("false_bottom_load", load, plate.RatedLoadKg, "kg");
     }
 

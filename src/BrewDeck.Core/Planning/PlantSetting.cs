@@ -105,6 +105,9 @@ public sealed record PlantSetting
     public double FullHeatW(int vessel, double litres) =>
         NetHeatW(vessel, litres, [.. Circuits.Select(_ => vessel)]);
 
+    /// <summary>Most that may stand in a vessel, litres.</summary>
+    public double WorkingL(int vessel) => vessel < Brewhouse.Vessels.Length ? Brewhouse.Vessels[vessel].WorkingL : Brewhouse.Fermenter.WorkingL;
+
     /// <summary>Loss to the room with the lid on, W/K. A covered fermenter loses about as much as a small kettle (common practice, no source).</summary>
     public double LossWPerK(int vessel) => vessel < Brewhouse.Vessels.Length ? Brewhouse.Vessels[vessel].LossWPerK : 3;
 

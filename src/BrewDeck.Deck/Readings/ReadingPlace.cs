@@ -9,8 +9,6 @@ namespace BrewDeck.Deck.Readings;
 /// <param name="Expected">What the plan expects there; null: nothing.</param>
 public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expected = null)
 {
-    private const string Fermenter = "fermenter";
-
     /// <summary>What the step in hand expects first, then what runs beside it, then what has just ended, then everything else.</summary>
     public static ImmutableArray<ReadingPlace> All(DeckMoment moment)
     {
@@ -76,7 +74,7 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
     private static IEnumerable<string> Vessels(DeckMoment moment)
     {
         var at = moment.Current?.Spec;
-        return moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(Fermenter)
+        return moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(PlantSetting.FermenterId)
             .Where(v => !moment.IsCleaned(v))
             .OrderBy(v => v == at?.Vessel ? 0 : v == at?.To ? 1 : 2);
     }

@@ -25,7 +25,7 @@ internal static class Largest
     /// <summary>Litres into the fermenter and what is full with a little more; 0 litres: nothing can be brewed, null: the fermenter is full.</summary>
     public static (double Litres, Limit? Bound) Of(Brewhouse house)
     {
-        double fits = 0, fails = house.Fermenter.CapacityL - house.Fermenter.HeadspaceL;
+        double fits = 0, fails = house.Fermenter.WorkingL;
         var bound = Failed(house, fails);
         if (bound is null)
             return (fails, null);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Bags;
@@ -56,7 +57,7 @@ internal sealed record EventRow(
             TroubleCleared e => Of(row, e.Trouble),
             BagWeighed e => row with
             {
-                Quantity = e.Bag.Kind == Core.Planning.ChargeKind.Hop ? "amount_g" : "amount_kg",
+                Quantity = e.Bag.Kind == ChargeKind.Hop ? "amount_g" : "amount_kg",
                 Value = e.Bag.Amount,
                 Text = BagText(e.Bag),
             },
@@ -70,12 +71,12 @@ internal sealed record EventRow(
             RehearsalMarked e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Mark.ToString()) },
             FermenterRead e => row with
             {
-                Vessel = "fermenter",
+                Vessel = PlantSetting.FermenterId,
                 Quantity = QuantityOf(e.Reading.Figure),
                 Value = e.Reading.Value,
                 Text = e.Reading.AsTyped,
             },
-            AdditionMade e => row with { Vessel = "fermenter", Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
+            AdditionMade e => row with { Vessel = PlantSetting.FermenterId, Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
             DateSet e => row with { Quantity = "due_utc", Text = $"{IsoUtc(e.Item.DueMs)} {e.Item.Kind} {e.Item.Name}" },
             BeerPackaged e => row with { Quantity = "volume_l", Value = e.Packaging.VolumeL, Text = Of(e.Packaging) },
             BeerTasted e => row with { Quantity = "rating", Value = e.Rating, Text = e.Text },

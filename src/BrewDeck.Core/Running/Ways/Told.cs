@@ -94,12 +94,11 @@ internal static class Bounds
         var setting = remedy.BoilsIn is { } vessel ? weigh.Live.Setting.BoilingIn(vessel) : weigh.Live.Setting;
         for (var i = 0; i <= setting.FermenterIndex; i++)
         {
-            var (index, house) = (i, setting.Brewhouse);
-            var working = i == setting.FermenterIndex ? house.Fermenter.CapacityL - house.Fermenter.HeadspaceL : house.Vessels[i].WorkingL;
+            var index = i;
             double Fullest(Forecast day) => day.Rest.Select(s => Contents.StandsL(s.After.Vessels[index])).DefaultIfEmpty(0).Max();
             // what is over the mark already is no fault of a remedy that adds nothing to it
             if (Fullest(after) > Fullest(weigh.Forecast) + 1e-6)
-                yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : house.Vessels[i].Id)}", Fullest(after), working, "L");
+                yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : setting.Brewhouse.Vessels[i].Id)}", Fullest(after), setting.WorkingL(i), "L");
         }
         foreach (var step in after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
             yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");

@@ -135,14 +135,7 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public double RoomL(string vesselId) => RoomL(vesselId, Now(vesselId));
 
     /// <param name="holds">What it holds when they come.</param>
-    public double RoomL(string vesselId, in VesselState holds)
-    {
-        var house = Live.Setting.Brewhouse;
-        var working = vesselId == PlantSetting.FermenterId
-            ? house.Fermenter.CapacityL - house.Fermenter.HeadspaceL
-            : house.Vessels[Live.Setting.IndexOf(vesselId)].WorkingL;
-        return Math.Max(0, working - Contents.StandsL(holds));
-    }
+    public double RoomL(string vesselId, in VesselState holds) => Math.Max(0, Live.Setting.WorkingL(Live.Setting.IndexOf(vesselId)) - Contents.StandsL(holds));
 
     /// <summary>What is open in a vessel first: where a step goes that is for now.</summary>
     public string Before(string vessel) =>
