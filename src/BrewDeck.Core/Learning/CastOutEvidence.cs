@@ -37,7 +37,7 @@ internal static class CastOutEvidence
         if (batch.Final.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
             || batch.Within(step, ReadingKind.Volume, fermenter) is not { } read)
             yield break;
-        var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
+        var wort = live.Vessel(step.Spec.Vessel);
         var seen = LauterEvidence.CoolL(read, wort.Plato, step.Spec.TargetC ?? 20);
         if (Behind(batch, live, read, seen) is { } behind)
             yield return behind;
@@ -76,7 +76,7 @@ internal static class CastOutEvidence
         if (chiller.IsCoil || batch.Within(step, ReadingKind.Temperature, PlantSetting.FermenterId) is not { } cold)
             return null;
         var seconds = (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS;
-        var wort = live.Plant.Vessels[live.Setting.IndexOf(step.Spec.Vessel)];
+        var wort = live.Vessel(step.Spec.Vessel);
         var flow = 60 * (seenL + batch.Plan.Brewhouse.Habits.LineLossL) / Math.Max(60, seconds);
         if (flow > 0.96 * chiller.WortLPerMin || cold.Reading.Value <= live.Setting.SourceWaterC + 1)
             return null;

@@ -29,7 +29,7 @@ internal static class LauterEvidence
 
     private static IEnumerable<Evidence> Kept(BatchTrace batch, LivePlant live, List<RunStep> steps, TakenReading read)
     {
-        var grain = live.Plant.Vessels[live.Setting.IndexOf(batch.Plan.Brewhouse.MashTun.Id)].GrainKg;
+        var grain = live.Vessel(batch.Plan.Brewhouse.MashTun.Id).GrainKg;
         if (grain <= 0)
             yield break;
         var drained = Ran(live, steps.Select(s => s.Spec with { VolumeL = null }));
@@ -87,7 +87,7 @@ internal static class LauterEvidence
         {
             if (batch.AtStart(run) is not { } live || batch.Within(run, ReadingKind.Volume, kettle) is not { } read)
                 yield break;
-            var tun = live.Plant.Vessels[live.Setting.IndexOf(run.Spec.Vessel)];
+            var tun = live.Vessel(run.Spec.Vessel);
             var cool = CoolL(read, tun.Plato, tun.TempC);
             hot += (cool - before) * SugarSolution.DensityKgPerM3(tun.Plato, 20) / SugarSolution.DensityKgPerM3(tun.Plato, tun.TempC);
             seconds += (read.AtMs - run.StartedMs!.Value) / 1000.0 - ReadingDelayS;

@@ -45,6 +45,9 @@ public sealed record LivePlant
     public static LivePlant Of(Plan plan, long openedMs) =>
         new() { Setting = PlantSetting.Of(plan.Brewhouse, plan.Choices), Plant = plan.Start, Belief = Belief.Of(plan, openedMs) };
 
+    /// <summary>What the model has in a vessel.</summary>
+    public VesselState Vessel(string id) => Plant.Vessels[Setting.IndexOf(id)];
+
     /// <summary>The same with each step that goes on or is on hold changed.</summary>
     internal LivePlant Each(Func<Segment, Segment> changed) => this with { Running = [.. Running.Select(changed)], Held = [.. Held.Select(changed)] };
 

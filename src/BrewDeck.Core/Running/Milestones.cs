@@ -27,6 +27,5 @@ internal static class Milestones
         return live.PreBoil is not null && !boiling ? live with { PreBoil = kettle } : live;
     }
 
-    private static VesselState Kettle(LivePlant live) =>
-        live.Plant.Vessels[live.Setting.IndexOf(live.Setting.Brewhouse.Kettle.Id)];
+    private static VesselState Kettle(LivePlant live) => live.Vessel(live.Setting.Brewhouse.Kettle.Id);
 }

@@ -193,7 +193,7 @@ internal static class DayLearning
     }
 
     private static double Of(LivePlant live, Reading reading) =>
-        Shown(reading, live.Plant.Vessels[live.Setting.IndexOf(reading.Vessel)]);
+        Shown(reading, live.Vessel(reading.Vessel));
 
     private static double Shown(Reading reading, VesselState v) => reading.Kind switch
     {

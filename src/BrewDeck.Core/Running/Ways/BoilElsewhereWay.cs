@@ -34,10 +34,10 @@ internal sealed class BoilElsewhereWay : Way
 
     /// <summary>The wort that stands in the kettle; null: it is not all there yet, or the grain is still in it.</summary>
     private static VesselState? Wort(Weigh weigh) =>
-        weigh.Now(weigh.Kettle.Id) is { ExtractKg: > 0, GrainKg: <= 0 } v && !weigh.State.Steps.Any(s => s.Open && s.Spec.Kind.FillsKettle()) ? v : null;
+        weigh.Live.Vessel(weigh.Kettle.Id) is { ExtractKg: > 0, GrainKg: <= 0 } v && !weigh.State.Steps.Any(s => s.Open && s.Spec.Kind.FillsKettle()) ? v : null;
 
     /// <summary>No step is left that wants its liquor.</summary>
-    private static bool IsFree(Weigh weigh, Vessel tank) => weigh.Now(tank.Id) is { GrainKg: <= 0 }
+    private static bool IsFree(Weigh weigh, Vessel tank) => weigh.Live.Vessel(tank.Id) is { GrainKg: <= 0 }
         && !weigh.State.Steps.Any(s => s.Open && PlantModel.VesselsOf(weigh.Live.Setting, s.Spec).Contains(weigh.Live.Setting.IndexOf(tank.Id)));
 
     /// <summary>With all its plugs, than the kettle with all of its own.</summary>
@@ -72,7 +72,7 @@ internal sealed class BoilElsewhereWay : Way
 
     private static IEnumerable<StepSpec> Drained(Weigh weigh, Vessel tank)
     {
-        if (Contents.CoolL(weigh.Now(tank.Id)) < tank.DeadSpaceL + LeastL)
+        if (Contents.CoolL(weigh.Live.Vessel(tank.Id)) < tank.DeadSpaceL + LeastL)
             yield break;
         yield return new StepSpec
         {
@@ -93,7 +93,7 @@ internal sealed class BoilElsewhereWay : Way
         Unit = UnitProcedure.Boil,
         Vessel = kettle.Id,
         To = tank.Id,
-        VolumeL = Math.Max(0, Contents.CoolL(weigh.Now(kettle.Id)) - kettle.DeadSpaceL),
+        VolumeL = Math.Max(0, Contents.CoolL(weigh.Live.Vessel(kettle.Id)) - kettle.DeadSpaceL),
         HandsS = 300,
         Label = StepLabels.ToBoil,
         Cautions = Cautions.Scald | Cautions.Steam | Cautions.MainsNearWater,

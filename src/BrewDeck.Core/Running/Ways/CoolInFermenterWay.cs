@@ -23,7 +23,7 @@ internal abstract class CoolInFermenterWay(RemedyKind kind, string label) : Way
             HandsS = HandsS,
             Label = label,
         };
-        var outcome = PlantModel.Run(weigh.Live.Setting, step, weigh.Live.Plant, weigh.Now(step.Vessel).AtS, double.PositiveInfinity);
+        var outcome = PlantModel.Run(weigh.Live.Setting, step, weigh.Live.Plant, weigh.Live.Vessel(step.Vessel).AtS, double.PositiveInfinity);
         return outcome.DurationS is 0 or >= Heating.HopelessS
             ? []
             : [Now(weigh, kind, step.TargetC.Value, step, next.Spec.Id) with { Replace = [.. After(weigh, step)] }];

@@ -55,8 +55,8 @@ internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, "underlet"
         var house = weigh.Live.Setting.Brewhouse;
         if (house.HotLiquorTank.Id == run.Vessel || run.SpargeL is not > 0)
             return null;
-        var tankGives = Contents.CoolL(weigh.Now(house.HotLiquorTank.Id)) - house.HotLiquorTank.DeadSpaceL;
-        var litres = Math.Min(Math.Min(Share * Contents.CoolL(weigh.Now(run.Vessel)), run.SpargeL.Value), tankGives);
+        var tankGives = Contents.CoolL(weigh.Live.Vessel(house.HotLiquorTank.Id)) - house.HotLiquorTank.DeadSpaceL;
+        var litres = Math.Min(Math.Min(Share * Contents.CoolL(weigh.Live.Vessel(run.Vessel)), run.SpargeL.Value), tankGives);
         return litres >= LeastL && litres <= weigh.RoomL(run.Vessel) ? litres : null;
     }
 }

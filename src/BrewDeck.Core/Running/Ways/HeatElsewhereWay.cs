@@ -21,7 +21,7 @@ internal sealed class HeatElsewhereWay : Way
     }
 
     /// <summary>No more stands in the kettle than liquor left behind there, and no step works in it.</summary>
-    private static bool IsFree(Weigh weigh) => weigh.Now(weigh.Kettle.Id) is { ExtractKg: <= 0 } v && Contents.CoolL(v) <= weigh.Kettle.DeadSpaceL + 0.01
+    private static bool IsFree(Weigh weigh) => weigh.Live.Vessel(weigh.Kettle.Id) is { ExtractKg: <= 0 } v && Contents.CoolL(v) <= weigh.Kettle.DeadSpaceL + 0.01
         && !weigh.State.Steps.Any(s => s.Status is RunStatus.Running or RunStatus.Held && (s.Spec.Vessel == weigh.Kettle.Id || s.Spec.To == weigh.Kettle.Id));
 
     /// <summary>What stays behind in the kettle goes in beside it, cold.</summary>
@@ -48,7 +48,7 @@ internal sealed class HeatElsewhereWay : Way
     private static Remedy? Sparge(Weigh weigh, StepSpec heats)
     {
         var (house, kettle) = (weigh.Plan.Brewhouse, weigh.Kettle);
-        var v = weigh.Now(heats.Vessel);
+        var v = weigh.Live.Vessel(heats.Vessel);
         var litres = Contents.CoolL(v) - house.HotLiquorTank.DeadSpaceL;
         if (!(litres > 0) || !Holds(weigh, litres))
             return null;

@@ -25,7 +25,7 @@ internal sealed class MashPhWay : Way
     {
         var rest = weigh.State.Step(off.About)!.Spec;
         var wanted = rest.ExpectedPh!.Value;
-        var water = weigh.Now(rest.Vessel).WaterKg;
+        var water = weigh.Live.Vessel(rest.Vessel).WaterKg;
         var grist = weigh.Plan.Recipe.Grist;
         var mEq = Share * water * (MashAcidity.ResidualAlkalinityFor(grist, water, wanted + off.By) - MashAcidity.ResidualAlkalinityFor(grist, water, wanted))
             / WaterChemistry.CaCO3MgPerMEq;

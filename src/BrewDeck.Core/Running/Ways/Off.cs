@@ -99,7 +99,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
         if (slow is null || !Read(weigh.State, ReadingKind.Temperature, slow.Spec.Vessel, slow.StartedMs ?? 0))
             return null;
         var vessel = setting.IndexOf(slow.Spec.Vessel);
-        var gives = setting.NetHeatW(vessel, Contents.StandsL(weigh.Now(slow.Spec.Vessel)), weigh.Live.Plant.PlugAt);
+        var gives = setting.NetHeatW(vessel, Contents.StandsL(weigh.Live.Vessel(slow.Spec.Vessel)), weigh.Live.Plant.PlugAt);
         return new(OffKind.Power, slow.Spec.Vessel, gives * (1 - 1 / setting.HeatFactor[vessel]));
     }
 
@@ -121,7 +121,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
             || weigh.Plan.Step(fill.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, fill.StartedMs ?? 0))
             return null;
         var wanted = Contents.CoolL(planned.After.Vessels[weigh.Live.Setting.IndexOf(fill.Spec.Vessel)]);
-        var by = Contents.CoolL(weigh.Now(fill.Spec.Vessel)) - wanted;
+        var by = Contents.CoolL(weigh.Live.Vessel(fill.Spec.Vessel)) - wanted;
         return by > -Math.Max(NearL, NearShare * wanted) ? null : new(OffKind.Fill, fill.Spec.Id, by);
     }
 
@@ -157,7 +157,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
             .FirstOrDefault(s => s.Spec.Kind is StepKind.TransferStrike or StepKind.DoughIn);
         if (heated is null || drawn is not { Status: RunStatus.Idle } || !Read(weigh.State, ReadingKind.Temperature, heated.Spec.Vessel, heated.StartedMs ?? 0))
             return null;
-        var by = weigh.Live.Plant.Vessels[weigh.Live.Setting.IndexOf(heated.Spec.Vessel)].TempC - weigh.StrikeC(heated.Spec);
+        var by = weigh.Live.Vessel(heated.Spec.Vessel).TempC - weigh.StrikeC(heated.Spec);
         return Math.Abs(by) < NearK ? null : new(OffKind.Liquor, heated.Spec.Id, by);
     }
 
@@ -178,7 +178,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
             || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, since))
             return null;
         // against the plan: the chiller may have been set colder for the rest
-        var by = weigh.Now(PlantSetting.FermenterId).TempC - weigh.Plan.Recipe.Yeast.PitchC;
+        var by = weigh.Live.Vessel(PlantSetting.FermenterId).TempC - weigh.Plan.Recipe.Yeast.PitchC;
         return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Open ? cast.Spec.Id : pitch.Spec.Id, by);
     }
 
@@ -196,7 +196,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static bool WortMayBeOff(Weigh weigh)
     {
         var (state, since) = (weigh.State, weigh.State.LastChosenMs);
-        if (weigh.Live.Plant.Vessels[weigh.Live.Setting.FermenterIndex].LiquidKg > 0)
+        if (weigh.Live.Vessel(PlantSetting.FermenterId).LiquidKg > 0)
             return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
         bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
         bool FirstRunnings(TakenReading r) => r.Reading.Is(ReadingKind.Gravity, weigh.Plan.Brewhouse.LauterTun.Id) && weigh.RunOff is not null;

@@ -46,7 +46,7 @@ internal sealed class RestOnWay : Way
     private static double? Has(Weigh weigh, RunStep ramp)
     {
         var rested = weigh.State.Steps.TakeWhile(s => s != ramp).LastOrDefault(s => s.Spec.Kind == StepKind.Rest)?.Spec.TargetC;
-        return ramp.Status == RunStatus.Idle || rested is null ? rested : Math.Max(rested.Value, weigh.Now(ramp.Spec.Vessel).TempC);
+        return ramp.Status == RunStatus.Idle || rested is null ? rested : Math.Max(rested.Value, weigh.Live.Vessel(ramp.Spec.Vessel).TempC);
     }
 
     private static Remedy Of(Weigh weigh, ImmutableArray<RunStep> ramps, double celsius, double minutes)

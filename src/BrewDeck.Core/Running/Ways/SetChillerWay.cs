@@ -15,7 +15,7 @@ internal sealed class SetChillerWay : Way
         // what comes out of a kettle with a coil comes as it is
         if (weigh.State.Step(off.About)!.Spec is not { Kind: StepKind.CastOut } cast || weigh.Plan.Brewhouse.Chiller.IsCoil)
             return [];
-        var there = Contents.CoolL(weigh.Now(PlantSetting.FermenterId));
+        var there = Contents.CoolL(weigh.Live.Vessel(PlantSetting.FermenterId));
         var coming = Contents.CoolL(weigh.Forecast.Rest[^1].After.Vessels[weigh.Live.Setting.FermenterIndex]) - there;
         if (coming <= 1)
             return [];

@@ -9,7 +9,7 @@ internal abstract class WaterIntoWay : Way
     private const double MostLPerKg = 0.8;
 
     protected static Remedy? Balanced(Weigh weigh, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before) =>
-        Balanced(weigh, weigh.Now(vesselId), vesselId, targetC, waterC, mostL, kind, before);
+        Balanced(weigh, weigh.Live.Vessel(vesselId), vesselId, targetC, waterC, mostL, kind, before);
 
     /// <summary>For a mash at its rest, or as the rest will find it.</summary>
     protected static Remedy? Balanced(Weigh weigh, RunStep rest, double waterC, RemedyKind kind)

@@ -45,9 +45,6 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
 
     public Forecast With(Remedy remedy) => Forecasts.At(RemedyFold.Edited(state, remedy, nowMs), nowMs);
 
-    /// <summary>The model's vessel now.</summary>
-    public VesselState Now(string vessel) => Live.Plant.Vessels[Live.Setting.IndexOf(vessel)];
-
     /// <summary>The plant as a step finds it: now, if it has begun.</summary>
     public PlantState Before(RunStep step) => step.Status != RunStatus.Idle
         ? Live.Plant
@@ -132,7 +129,7 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     private Forecast Without(Remedy? from) => from is null ? forecast : With(from);
 
     /// <summary>Litres that still go into a vessel.</summary>
-    public double RoomL(string vesselId) => RoomL(vesselId, Now(vesselId));
+    public double RoomL(string vesselId) => RoomL(vesselId, Live.Vessel(vesselId));
 
     /// <param name="holds">What it holds when they come.</param>
     public double RoomL(string vesselId, in VesselState holds) => Math.Max(0, Live.Setting.WorkingL(Live.Setting.IndexOf(vesselId)) - Contents.StandsL(holds));
