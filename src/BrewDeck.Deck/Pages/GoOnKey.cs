@@ -121,8 +121,11 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
 
     /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
-    private static bool IsReadShort(PlanStep step, DeckMoment moment) => step.Spec is { Kind: StepKind.Fill, VolumeL: > 0 } && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
+    private static bool IsReadShort(PlanStep step, DeckMoment moment) => step is { Spec.Kind: StepKind.Fill, DurationS: > MomentS } && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
         && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.Vessel));
+
+    /// <summary>What a tap gives in less, s, nobody reads.</summary>
+    private const double MomentS = 2;
 
     /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
     private const double LongMin = 5, HardlyMs = 15_000;
