@@ -96,6 +96,8 @@ internal static class CommandTable
         brew.SetAction(p => OnDeck(p, Place(p)));
         root.Subcommands.Add(brew);
         root.Subcommands.Add(Plan(Place));
+        foreach (var stock in StockCommand.All(Place))
+            root.Subcommands.Add(stock);
         root.Subcommands.Add(Kits(Place));
         root.Subcommands.Add(ScaleCommand.Of(Place, Units));
         root.Subcommands.Add(Rehearse(Place));

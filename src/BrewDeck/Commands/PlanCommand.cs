@@ -22,6 +22,7 @@ internal static class PlanCommand
         else if (result is PlanResult.Drawn { Plan: var plan })
             place.Output.Write(format == PlanFormat.Markdown ? PlanText.Markdown(plan, day.Notation) : PlanText.Plain(plan, day.Notation));
         SayPast(result, place, day.Notation);
+        SayUnmet(result, place, day.Notation);
         return Said(result, place, day.Notation);
     });
 
@@ -30,6 +31,14 @@ internal static class PlanCommand
     {
         if (result is PlanResult.Drawn { Plan: var plan } && PlanLines.StartMs(plan) is { } start && start < place.Time.GetUtcNow().ToUnixTimeMilliseconds())
             place.Errors.WriteLine($"brewdeck: this day begins at {notation.Date(start)}, which is past; a time without Z or +02:00 after it is this computer's");
+    }
+
+    /// <summary>With a start of its own a day ends when it ends.</summary>
+    private static void SayUnmet(PlanResult result, Workplace place, Notation notation)
+    {
+        if (result is PlanResult.Drawn { Plan: { Choices: { Start: not null, Finish: { } wished } } plan } && PlanLines.StartMs(plan) is { } start
+            && start + (long)(1000 * plan.Totals.DayS) is var end && end > wished.ToUnixTimeMilliseconds())
+            place.Errors.WriteLine($"brewdeck: --start counts, so --finish {notation.Date(wished.ToUnixTimeMilliseconds())} is not kept: all is clean at {notation.Date(end)}");
     }
 
     /// <summary>As a page to print and fill in by hand.</summary>

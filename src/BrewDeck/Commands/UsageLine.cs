@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using BrewDeck.Commands.Shipping;
 using BrewDeck.Logbook;
@@ -20,7 +21,7 @@ internal static class UsageLine
         if (token.StartsWith('-'))
         {
             var option = token.Split('=', ':')[0];
-            return $"{Where(at)}there is no option {Shown(option)}{Meant(option, Options(at))}; {Help(at, "lists them")}";
+            return $"{Where(at)}there is no option {Shown(option)}{Meant(option, Options(at)) ?? Few(at)}; {Help(at, "lists them")}";
         }
         return Further(command).Any()
             ? $"{Where(at)}there is no {(command is RootCommand ? "command" : Kind(at))} {Shown(token)}{Meant(token, Further(command))}; {Help(at, "lists them")}"
@@ -73,7 +74,13 @@ internal static class UsageLine
         return plain.IsEnum ? [.. Enum.GetNames(plain).Select(n => n.ToLowerInvariant())] : [];
     }
 
-    private static string Meant(string written, IEnumerable<string> known) => NearestName.To(written, known) is { } name ? $", did you mean {name}?" : "";
+    private static string? Meant(string written, IEnumerable<string> known) => NearestName.To(written, known) is { } name ? $", did you mean {name}?" : null;
+
+    private const int MostListed = 6;
+
+    /// <summary>Of a command with few options all of its own: none is near what was written.</summary>
+    private static string Few(CommandResult at) =>
+        at.Command.Options.Where(o => !o.Hidden && o is not HelpOption).Select(o => o.Name).ToList() is { Count: > 0 and <= MostListed } few ? $"; it takes {string.Join(", ", few)}" : "";
 
     private static IEnumerable<string> Further(Command command) => command.Subcommands.Where(c => !c.Hidden).Select(c => c.Name);
 
@@ -83,7 +90,8 @@ internal static class UsageLine
         {
             foreach (var option in command.Command.Options.Where(o => !o.Hidden && (command == at || o.Recursive)))
             {
-                yield return option.Name;
+                // whoever wanted help writes nothing else that begins like it
+                if (option is not HelpOption) yield return option.Name;
                 foreach (var alias in option.Aliases.Where(a => a.StartsWith("--", StringComparison.Ordinal)))
                     yield return alias;
             }

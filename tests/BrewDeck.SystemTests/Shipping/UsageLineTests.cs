@@ -13,6 +13,7 @@ public sealed class UsageLineTests
     [InlineData("reckon strik", "reckon: there is no sum 'strik', did you mean strike?; \"brewdeck reckon --help\" lists them")]
     [InlineData("log sho 1", "log: there is no \"log\" command 'sho', did you mean show?; \"brewdeck log --help\" lists them")]
     [InlineData("reckon hydrometer --readin 1.046 --sample 40", "reckon hydrometer: there is no option '--readin', did you mean --reading?; \"brewdeck reckon hydrometer --help\" lists them")]
+    [InlineData("reckon boiling-point --height 1000m", "reckon boiling-point: there is no option '--height'; it takes --altitude, --gravity, --json; \"brewdeck reckon boiling-point --help\" lists them")]
     [InlineData("plan --language de", "plan: there is no option '--language'; \"brewdeck plan --help\" lists them")]
     [InlineData("log show x", "log show: 'x' is no batch; write a whole number such as 3")]
     [InlineData("log show", "log show: the batch is missing; write \"brewdeck log show BATCH\"")]
