@@ -26,7 +26,10 @@ internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, I
         return new(number, lines, events, RunFold.Of(events), notation);
     }
 
-    public string Title(string stepId) => State.Step(stepId) is { } run ? StepTitles.Of(run, Plan, Notation) : stepId;
+    public string Title(string stepId) => State.Step(stepId) is { } run ? StepTitles.Of(run, Plan, Notation) : Undone(stepId) is { } spec ? StepTitles.Of(new RunStep(spec, RunStatus.Idle), Plan, Notation) : stepId;
+
+    /// <summary>A step of a remedy that was taken back: it is on no sheet any more.</summary>
+    private StepSpec? Undone(string stepId) => Events.OfType<RemedyChosen>().SelectMany(e => e.Remedy.Added).FirstOrDefault(s => s.Id == stepId);
 
     public string Clock(long ms) => Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);
 }

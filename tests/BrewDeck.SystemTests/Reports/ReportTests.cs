@@ -37,6 +37,7 @@ public sealed partial class ReportTests(RehearsedLogbook logbook)
         Assert.Contains(Rows("Planned, and what came out"), r => r[0] == "into the fermenter" && r[2] == $"{read.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} L");
         var went = Rows("What went in");
         Assert.All(state.Steps.Where(s => s.Spec.Kind is BrewDeck.Core.Planning.StepKind.DoughIn or BrewDeck.Core.Planning.StepKind.AddToBoil).SelectMany(s => s.Spec.Charges), c => Assert.Contains(went, r => r[1] == c.Name));
+        Assert.All(went.Where(r => r[1] == "water" && r[4].StartsWith("Fill", StringComparison.Ordinal)), r => Assert.Matches(@"L, level (read [0-9.]+ L|not read)$", r[2]));
         Assert.Contains(went, r => r[1] == "water");
         Assert.Single(went, r => r[1] == state.Plan!.Recipe.Yeast.Name);
 
