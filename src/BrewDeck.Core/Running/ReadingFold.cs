@@ -29,13 +29,16 @@ internal static class ReadingFold
         var takes = flow is null && DayLearning.Takes(live, reading) && !DayLearning.IsBelowNothing(state, live, reading, now);
         var after = flow
             ?? (takes ? Felt(DayLearning.From(state, live, reading, now), reading) : null)
-            ?? Applied(live with { Setting = SlowHeat.Learned(state, live, reading, now) }, reading, Boiling(state));
+            ?? Applied(live with { Setting = SlowHeat.Learned(state, live, reading, now) }, reading, Boiling(state), Fills(state, reading.Vessel));
         return new(live, takes, Filling.Told(state with { Live = after }, live, reading));
     }
 
     /// <summary>A temperature teaches the bands, and is believed besides: of chilled wort, held by a hand on a valve, a thermometer knows more than the model.</summary>
     private static LivePlant? Felt(LivePlant? learned, Reading reading) =>
         learned is null || reading.Kind != ReadingKind.Temperature ? learned : Applied(learned, reading, boiling: false);
+
+    /// <summary>Water runs in, or has just been: what is more of it came from the source.</summary>
+    private static bool Fills(RunState state, string vessel) => Filling.In(state, vessel) is { Status: not RunStatus.Idle };
 
     private static bool Boiling(RunState state) => state.Steps.Any(s => s.Spec.Kind is StepKind.HotBreak && s.StartedMs is not null);
 
@@ -47,7 +50,7 @@ internal static class ReadingFold
     }
 
     /// <summary>A reading that no stated spread explains, or of what is not uncertain, is simply believed.</summary>
-    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling)
+    private static LivePlant Applied(LivePlant live, Reading reading, bool boiling, bool fills = false)
     {
         var index = live.Setting.IndexOf(reading.Vessel);
         if (index < 0)
@@ -57,6 +60,7 @@ internal static class ReadingFold
         var after = reading.Kind switch
         {
             ReadingKind.Temperature => before with { TempC = reading.Value },
+            ReadingKind.Volume when fills && reading.Value > Contents.StandsL(before) => Assimilate.Filled(before, reading, live.Setting.HeatCapacityJPerK(index), live.Setting.SourceWaterC),
             ReadingKind.Volume => Assimilate.Volume(before, reading, waterOnly: inKettle && boiling && live.Plant.KnockedOutL == 0),
             ReadingKind.Gravity => Assimilate.Gravity(before, reading.Value),
             _ => before,
@@ -107,6 +111,13 @@ internal static class Assimilate
             water = Math.Max(0.01, water + miss * Water.DensityKgPerM3(celsius) / 1000);
         }
         return v with { WaterKg = water };
+    }
+
+    /// <summary>More than was reckoned has run in, as cold as it comes.</summary>
+    public static VesselState Filled(in VesselState v, Reading reading, double wallJPerK, double sourceC)
+    {
+        var missingL = reading.Value - Contents.StandsL(reading.AtC is { } c ? v with { TempC = c } : v);
+        return Contents.Add(v, wallJPerK, Math.Max(0, missingL) * Water.DensityKgPerM3(sourceC) / 1000, 0, sourceC);
     }
 
     /// <summary>The same litres at another strength; in the mash what has dissolved more is no longer to dissolve.</summary>

@@ -389,4 +389,17 @@ public class ReadingTests
         day.Read(ReadingKind.Temperature, "tun", 66);
         Assert.Null(RestReadings.HalfTimeMs(day.State, rest));
     }
+
+    /// <summary>A tap that runs faster than reckoned runs no warmer: the litres that a reading adds come from the source, not from the warm empty vessel.</summary>
+    [Fact]
+    public void What_has_run_in_beyond_the_reckoning_is_as_cold_as_the_source()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("liquor.fill");
+        day.Wait(0.2);
+        var sourceC = day.State.Live!.Setting.SourceWaterC;
+        day.Read(ReadingKind.Volume, "liquor", 25);
+        Assert.Equal(25, Contents.StandsL(day.Vessel("liquor")), 0.05);
+        Assert.InRange(day.Vessel("liquor").TempC, sourceC, sourceC + 1.5);
+    }
 }
