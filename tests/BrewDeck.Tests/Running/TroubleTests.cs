@@ -44,6 +44,16 @@ public class TroubleTests
     }
 
     [Fact]
+    public void What_keeps_the_mash_warm_can_trip_before_it_is_mashed_in()
+    {
+        var day = new PerfectDay(Demo.Plan(choices: new DayChoices { MashHeating = Core.Brewhouses.MashHeating.Direct }));
+        day.RunUntil("liquor.heat-strike");
+        var tun = day.State.Plan!.Brewhouse.MashTun;
+        Assert.All(tun.Elements, e => Assert.Contains(new Trouble(TroubleKind.CircuitTripped, e.CircuitId), Possible.At(day.State)));
+        Assert.Contains(new Trouble(TroubleKind.ElementFailed, Trouble.Element(tun.Id, 1)), Possible.At(day.State));
+    }
+
+    [Fact]
     public void A_tripped_circuit_feeds_nothing_until_it_is_on_again()
     {
         _day.RunUntil("liquor.heat-strike");

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Troubles;
@@ -61,6 +62,10 @@ public static class Possible
     [
         .. Enumerable.Range(0, state.Live!.Plant.Vessels.Length).Where(v => state.Live.Plant.Vessels[v].HoldsTemperature).Union(
             state.Steps.Where(s => s.Open).OrderBy(s => s.Status == RunStatus.Idle)
-            .Select(s => PlantModel.HeatedVessel(state.Live!.Setting, s.Spec)).Where(v => v >= 0)),
+            .Select(s => HeatedVessel(state.Live!.Setting, s.Spec)).Where(v => v >= 0)),
     ];
+
+    /// <summary>A rest in a tun with heat of its own is kept by it, though no step heats.</summary>
+    private static int HeatedVessel(PlantSetting setting, StepSpec spec) =>
+        spec.Kind == StepKind.Rest && setting.Habits.MashHeating == MashHeating.Direct ? setting.IndexOf(spec.Vessel) : PlantModel.HeatedVessel(setting, spec);
 }
