@@ -24,7 +24,7 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
             return;
         }
         page.Ask(new ChoiceAsk(
-            page, shell.Notation.Text("Which bag?"), [], [.. bags.Select(b => new Row([$"{BagWords.Amount(b.Kind, b.Amount, shell.Notation)} {b.Name}"]))], (row, _) => AskWhat(bags[row])));
+            page, shell.Notation.Text("Which bag?"), [], [.. bags.Select(b => new Row([$"{BagWords.Amount(b, shell.Notation)} {b.Name}"]))], (row, _) => AskWhat(bags[row])));
     }
 
     private void AskWhat(PlannedBag bag)
@@ -79,7 +79,7 @@ internal sealed class BagKey(Shell shell, DeckPage page, BrewDay day, Acts acts)
     private ImmutableArray<Figure> Figures(PlannedBag bag)
     {
         var notation = shell.Notation;
-        var amount = BagWords.Amount(bag.Kind, bag.Amount, notation);
+        var amount = BagWords.Amount(bag, notation);
         var named = new Bag(bag.Kind, bag.Name);
         return bag.Kind == ChargeKind.Hop
             ?

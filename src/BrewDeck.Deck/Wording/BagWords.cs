@@ -36,6 +36,10 @@ public static class BagWords
     /// <summary>Shares of the planned amount: a bag so far from it is a slip of the unit or of a digit first; common practice, no source.</summary>
     private const double FarLess = 0.5, FarMore = 2;
 
+    /// <summary>"34 g + 34 g": as the doses are weighed, whose sum may round to another number; of malt the whole.</summary>
+    public static string Amount(PlannedBag bag, Notation notation) =>
+        bag.Kind == ChargeKind.Hop ? string.Join(" + ", bag.Doses.Select(d => Amount(bag.Kind, d, notation))) : Amount(bag.Kind, bag.Amount, notation);
+
     public static string Amount(ChargeKind kind, double amount, Notation notation) => kind == ChargeKind.Hop ? notation.Grams(amount) : notation.Mass(amount);
 
     private static string Share(string name, double? fraction, Notation notation) => fraction is { } f ? $"{notation.Percent(f)} {name}" : "";

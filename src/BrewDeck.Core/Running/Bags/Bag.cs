@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Bags;
@@ -13,4 +14,8 @@ public sealed record Bag(
 
 /// <summary>An ingredient as it stands on the run sheet: what is still to go in.</summary>
 /// <param name="Amount">kg of grist and extract, g of hops.</param>
-public sealed record PlannedBag(ChargeKind Kind, string Name, double Amount, double AlphaFraction, double MoistureFraction, double ExtractFraction);
+public sealed record PlannedBag(ChargeKind Kind, string Name, double Amount, double AlphaFraction, double MoistureFraction, double ExtractFraction)
+{
+    /// <summary>What of it goes in together, each as it is weighed.</summary>
+    public required ImmutableArray<double> Doses { get; init; }
+}

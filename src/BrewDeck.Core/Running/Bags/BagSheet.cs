@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Bags;
@@ -20,9 +21,10 @@ public static class BagSheet
 
     private static PlannedBag Sum(ChargeKind kind, string name, IReadOnlyList<Charge> charges)
     {
+        ImmutableArray<double> doses = [.. charges.Select(c => c.Amount)];
         double amount = charges.Sum(c => c.Amount), water = charges.Sum(c => c.WaterKg), extract = charges.Sum(c => c.ExtractKg);
         return kind == ChargeKind.Hop
-            ? new(kind, name, amount, charges.Sum(c => c.AlphaG) / amount, 0, 0)
-            : new(kind, name, amount, 0, water / amount, amount > water ? extract / (amount - water) : 0);
+            ? new(kind, name, amount, charges.Sum(c => c.AlphaG) / amount, 0, 0) { Doses = doses }
+            : new(kind, name, amount, 0, water / amount, amount > water ? extract / (amount - water) : 0) { Doses = doses };
     }
 }
