@@ -35,7 +35,10 @@ public static class DeckComposer
             strip,
             now,
             ActLog.Of(moment, LogShown),
-            keys);
+            keys)
+        {
+            ListsFirst = moment.Current?.Spec.Kind == StepKind.WeighIn,
+        };
     }
 
     /// <summary>"Mash · step 3 of 7".</summary>

@@ -36,6 +36,9 @@ public sealed record DeckScreen(
     /// <summary>Alarms that stand and are not shelved: how soon, what is wrong, what comes of it, what to do. The most urgent first.</summary>
     public ImmutableArray<Line> Alarms { get; init; } = [];
 
+    /// <summary>The sentences are a list that is worked through: before one of its lines is left out, the large digits are.</summary>
+    public bool ListsFirst { get; init; }
+
     /// <summary>In a rehearsal: what can be seen and heard at the plant.</summary>
     public ImmutableArray<Line> Plant { get; init; } = [];
 }

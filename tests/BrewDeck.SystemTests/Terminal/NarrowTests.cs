@@ -40,6 +40,21 @@ public sealed class NarrowTests
         Assert.Contains("5 more", alone, StringComparison.Ordinal);
     }
 
+    /// <summary>What is weighed one by one is worth more than the large clock of a step that nothing hurries.</summary>
+    [Theory]
+    [InlineData(60, 18)]
+    [InlineData(80, 24)]
+    public void Of_a_list_that_is_worked_through_nothing_is_left_out(int columns, int rows)
+    {
+        var list = Screen with { ListsFirst = true, Sentences = [.. Enumerable.Range(1, 9).Select(n => Line.Of($"Tub {n} of the hops and what else is weighed."))] };
+        using var bench = new Bench(new RecordingSession(list), new SteppedTime(), columns, rows);
+        var text = bench.Text();
+        Assert.All(Enumerable.Range(1, 9), n => Assert.Contains($"Tub {n} of", text, StringComparison.Ordinal));
+        Assert.Contains("23:41", text, StringComparison.Ordinal);
+        Assert.Contains("HOLD 66 °C", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("p shows all", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(58, "space go on   0-9 reading   ? keys")]
     [InlineData(70, "space go on   0-9 reading   u undo start of Check fittings   ? keys")]

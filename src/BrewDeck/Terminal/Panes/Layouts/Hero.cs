@@ -25,7 +25,9 @@ internal static class Hero
         var width = Math.Min(WidestText, room.Width - bigWidth - Apart);
         var headline = screen.Headline.Wrap(width);
         if (headline.Length > LongestHeadline) headline = headline[..LongestHeadline];
-        var sentences = Sentences(screen, width, Math.Max(5, scale.Rows) + extra - headline.Length);
+        var rows = Math.Max(5, scale.Rows) + extra - headline.Length;
+        if (screen.ListsFirst && Wrapping.Wrap(screen.Sentences, width).Length > rows) return Listed(screen, room);
+        var sentences = Sentences(screen, width, rows);
         var height = Math.Max(big.Length, headline.Length + sentences.Length);
         ImmutableArray<Placed> placed =
         [
@@ -36,6 +38,25 @@ internal static class Hero
             new(Block.Hands, new Rectangle(x, room.Y + height, width, 1), [screen.Hands.CutTo(width)]),
         ];
         return (placed, height + 1);
+    }
+
+    /// <summary>A list that is worked through, over the whole width; the countdown stands small beside the step.</summary>
+    private static (ImmutableArray<Placed> Placed, int Height) Listed(DeckScreen screen, Rectangle room)
+    {
+        int big = Lines.Width(screen.Big), label = Lines.Width(screen.BigLabel), width = Math.Max(1, room.Width - big - label - 1 - Apart);
+        var headline = screen.Headline.Wrap(width);
+        if (headline.Length > LongestHeadline) headline = headline[..LongestHeadline];
+        var sentences = Sentences(screen, room.Width, room.Height - headline.Length - 1);
+        var end = headline.Length + sentences.Length;
+        ImmutableArray<Placed> placed =
+        [
+            new(Block.Headline, new Rectangle(room.X, room.Y, width, headline.Length), headline),
+            new(Block.Big, new Rectangle(room.X + width + Apart, room.Y, big, 1), [Line.Of(screen.Big, screen.BigTone == Tone.Normal ? Tone.Strong : screen.BigTone)]),
+            Label(screen, new Rectangle(room.X + width + Apart + big + 1, room.Y, label, 1)),
+            new(Block.Sentences, new Rectangle(room.X, room.Y + headline.Length, room.Width, sentences.Length), sentences),
+            new(Block.Hands, new Rectangle(room.X, room.Y + end, room.Width, 1), [screen.Hands.CutTo(room.Width)]),
+        ];
+        return (placed, end + 1);
     }
 
     /// <summary>
