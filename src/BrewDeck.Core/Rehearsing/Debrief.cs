@@ -11,6 +11,9 @@ public sealed record DayResult(
 {
     /// <summary>The farthest that the mash was off its rests, K.</summary>
     public double MashWorstK { get; init; }
+
+    /// <summary>When that was, seconds since the start of the day; null: it never was off, or nobody looked back that far.</summary>
+    public double? MashWorstAtS { get; init; }
 }
 
 /// <summary>An answer to a mishap and the day that it gives when everything else is the same.</summary>
@@ -28,10 +31,13 @@ public sealed record MishapDebrief(
     Mishap Mishap, double? AtS, double? SeenS, double? ActedS, TriedAnswer? Chosen, ImmutableArray<TriedAnswer> Tried)
 {
     /// <summary>Below half a point two days are the same to a brewer.</summary>
-    private const double Noticeable = 0.5;
+    public const double Noticeable = 0.5;
 
     /// <summary>The best of the safe ones; null: nothing can be done about it.</summary>
     public TriedAnswer? Best => Tried.IsDefaultOrEmpty ? null : Tried.FirstOrDefault(t => t.Safe);
+
+    /// <summary>Whether another answer comes out the same as the one that was given.</summary>
+    public bool IsAsGood(TriedAnswer other) => Chosen is { Safe: true } chosen && other.Safe && Math.Abs(other.Loss - chosen.Loss) < Noticeable;
 
     /// <summary>What would have been noticeably better, or safe where the choice was not; null: nothing.</summary>
     public TriedAnswer? Better => Chosen is { } chosen && Best is { } best && (!chosen.Safe || chosen.Loss - best.Loss >= Noticeable) ? best : null;

@@ -20,8 +20,9 @@ public static class DebriefWords
             ?
             [
                 Line.Of(""),
-                Line.Of(notation.Text("Each other answer was brewed to the end as if given when it could first be seen, with no remedy for later readings."), Tone.Muted),
-                Line.Of(notation.Text($"Off is how far such a day is from the plan, the least is best; 1 is a gravity point, {notation.Number(100 * DayLoss.VolumeShare, "0")} % of the volume, {Ibu(DayLoss.Ibu, notation)}, {notation.Kelvin(DayLoss.MashK)} of the mash or {Durations.Short(DayLoss.LateS)}."), Tone.Muted),
+                Line.Of(notation.Text("Each line is the day brewed again from its record, your own answer too, with no remedy for later readings: none need equal the table."), Tone.Muted),
+                Line.Of(notation.Text("The other answers were given as soon as it could be seen."), Tone.Muted),
+                Line.Of(notation.Text($"Points off are how far such a day is from the plan, the least is best, half a point is nothing; 1 is a gravity point, {notation.Number(100 * DayLoss.VolumeShare, "0")} % of the volume, {Ibu(DayLoss.Ibu, notation)}, {notation.Kelvin(DayLoss.MashK)} of the mash or {Durations.Short(DayLoss.LateS)}."), Tone.Muted),
             ]
             : Array.Empty<Line>(),
         .. Besides(day, notation),
@@ -44,10 +45,18 @@ public static class DebriefWords
             yield return Line.Of(Columns(notation.Text("day"), Durations.Short(plan.FinishS), "", "", Durations.Short(result.FinishS)));
         }
         yield return Line.Of(notation.Text("  In truth: what the rehearsal's vessels held; on a real day nobody knows it."), Tone.Muted);
-        yield return Line.Of(notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
+        yield return Line.Of(result.MashWorstAtS is { } worst
+            ? notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst, after {Durations.Short(worst)} ({StepAt(worst, day, notation)}).")
+            : notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
         if (result.SpiltL > 0)
             yield return Line.Of(notation.Text($"  {notation.Volume(result.SpiltL)} of wort boiled over."), Tone.Warning);
     }
+
+    /// <summary>What was at work on the mash then.</summary>
+    private static string StepAt(double seconds, RunState day, Notation notation) =>
+        day.Steps.Where(s => s.Spec.Unit == UnitProcedure.Mash && s.StartedMs is { } from && day.SecondsAt(from) <= seconds + 1).MaxBy(s => s.StartedMs) is { } step
+            ? StepTitles.Of(step, day.Plan!, notation)
+            : notation.Text("mash");
 
     /// <summary>A figure of the day.</summary>
     private sealed record Row(string Name, Func<double, string> Value, double Plan, TakenReading? Read, Figure Said, double Truth);

@@ -13,11 +13,12 @@ internal static class MishapDebriefWords
         yield return Line.Of("  " + When(m, notation));
         if (m.Chosen is not { } chosen || m.Best is null)
             yield break;
-        yield return Line.Of(notation.Text($"  done: {Tried(chosen, notation)}"), chosen.Safe ? Tone.Normal : Tone.Alarm);
+        yield return Line.Of(notation.Text($"  done: {Tried(chosen, m, notation)}"), chosen.Safe ? Tone.Normal : Tone.Alarm);
         if (m.Better is { } better)
-            yield return Line.Of(notation.Text($"  best: {Tried(better, notation)}"));
+            yield return Line.Of(notation.Text($"  best: {Tried(better, m, notation)}"));
         foreach (var other in m.Tried.Where(t => t.Answer != chosen.Answer && t.Answer != m.Better?.Answer))
-            yield return other.Safe ? Line.Of(notation.Text($"  else: {Tried(other, notation)}"), Tone.Muted) : Line.Of(notation.Text($"  never: {Tried(other, notation)}"), Tone.Warning);
+            yield return m.IsAsGood(other) ? Line.Of(notation.Text($"  even: {Tried(other, m, notation)}"), Tone.Muted)
+                : other.Safe ? Line.Of(notation.Text($"  else: {Tried(other, m, notation)}"), Tone.Muted) : Line.Of(notation.Text($"  never: {Tried(other, m, notation)}"), Tone.Warning);
         if (m.Tried.Append(chosen).Any(t => !t.Safe))
             yield return Line.Of("  " + Never(m.Mishap.Kind, notation), Tone.Warning);
         // what something unsafe saved is not worth a word
@@ -33,8 +34,11 @@ internal static class MishapDebriefWords
         _ => notation.Text($"Began after {Durations.Short(m.AtS.Value)}, could be seen after {Durations.Short(m.SeenS.Value)}, answered {Durations.Short(m.ActedS.Value - m.SeenS.Value)} later."),
     };
 
-    private static string Tried(TriedAnswer tried, Notation notation) =>
-        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}; {notation.Text($"{notation.Number(tried.Loss, "0.0")} off")}.";
+    /// <summary>Of what the mash is in danger by, how far it was off: no other figure shows it.</summary>
+    private static bool IsOfTheMash(MishapKind kind) => kind is MishapKind.ColdStrike or MishapKind.ThickMash or MishapKind.WrongWeighIn;
+
+    private static string Tried(TriedAnswer tried, MishapDebrief m, Notation notation) =>
+        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}{(IsOfTheMash(m.Mishap.Kind) ? ", " + notation.Text($"mash {notation.Kelvin(tried.Gives.MashOffK)} off") : "")}; {notation.Text($"{notation.Number(tried.Loss, "0.0")} points off")}.";
 
     private static string Never(MishapKind kind, Notation notation) => kind == MishapKind.BoilOver
         ? notation.Text("Boiling wort over the rim scalds, and a flame or a wet floor makes it worse: whatever it gives, it is no answer.")
@@ -43,7 +47,9 @@ internal static class MishapDebriefWords
     private static string Cost(MishapDebrief m, TriedAnswer chosen, Notation notation)
     {
         if (m.Better is not { } better)
-            return notation.Text("That was the best choice: no other would have come noticeably nearer to the plan.");
+            return m.Tried.Any(t => t.Answer != chosen.Answer && m.IsAsGood(t))
+                ? notation.Text("As good as the best: what is less than half a point apart is the same.")
+                : notation.Text("That was the best choice: no other would have come noticeably nearer to the plan.");
         var (c, b) = (chosen.Gives, better.Gives);
         string[] parts =
         [

@@ -54,7 +54,7 @@ public static class MishapWords
     {
         HandAct.LeaveIt => notation.Text("Leave it as it is"),
         HandAct.PumpOver => notation.Text("Pump over the liquor that stayed behind, and stir"),
-        HandAct.RakeBed => notation.Text("Close the tun, loosen the bed with the rake, let it settle"),
+        HandAct.RakeBed => notation.Text("Pump off, tun shut; loosen the bed with the rake, let it settle"),
         HandAct.RunSlower => notation.Text("Half close the run-off and wait"),
         HandAct.ResetBreaker => notation.Text("Switch the breaker on with the plug wet: it may kill"),
         HandAct.DryAndReset => notation.Text("Breaker off, unplug, dry plug and socket; plug in, breaker on"),
@@ -80,6 +80,7 @@ public static class MishapWords
     public static ImmutableArray<string> Rules(MishapKind kind, Notation notation) => kind switch
     {
         MishapKind.TrippedCircuit => TroubleWords.OfCurrent(notation),
+        MishapKind.StuckBed => [notation.Text("Stop the pump first: its pull breaks the false bottom.")],
         MishapKind.SlowChiller => [notation.Text("The wort side is sanitised: no tap water into it.")],
         MishapKind.BoilOver => [notation.Text("Afterwards read the kettle (t): what went over is gone.")],
         _ => [],

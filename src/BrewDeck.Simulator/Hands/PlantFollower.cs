@@ -32,6 +32,9 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     /// <summary>The farthest that it was off, K.</summary>
     public double MashWorstK { get; private set; }
 
+    /// <summary>When that was, seconds of the plant; null: it never was.</summary>
+    public double? MashWorstAtS { get; private set; }
+
     public void Started(Order order)
     {
         mishaps.Starting(order);
@@ -173,7 +176,8 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
     private void Off(double kelvin, double seconds)
     {
         (_offKS, _restS) = (_offKS + seconds * kelvin, _restS + seconds);
-        MashWorstK = Math.Max(MashWorstK, kelvin);
+        if (kelvin > MashWorstK)
+            (MashWorstK, MashWorstAtS) = (kelvin, plant.NowS);
     }
 
     /// <summary>Dug out or washed: what the vessel last held is gone.</summary>

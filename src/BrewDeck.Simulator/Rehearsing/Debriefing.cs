@@ -78,6 +78,7 @@ public sealed class Debriefing
             Nature.Liquids.ColdL(plant.Ledger.SpiltWaterKg, plant.Ledger.SpiltExtractKg))
         {
             MashWorstK = player.MashWorstK,
+            MashWorstAtS = player.MashWorstAtS is { } at ? state.SecondsAt(player.MsAt(at)) : null,
         };
     }
 

@@ -73,6 +73,8 @@ public sealed class RehearsalPlayer
     /// <summary>The farthest that it was off, K.</summary>
     public double MashWorstK => _hands.MashWorstK;
 
+    public double? MashWorstAtS => _hands.MashWorstAtS;
+
     /// <summary>The vessel has been cleaned: its dials say nothing any more.</summary>
     public bool IsClean(string vessel) => _hands.IsClean(vessel);
 

@@ -74,7 +74,29 @@ public sealed class DebriefWordsTests
         var said = Said(Debrief(MishapKind.StuckBed, cut, Tried(HandAct.RakeBed, 4.8), cut));
 
         Assert.Contains("done: Cut the bed and let it run clear again (remedy)", said, StringComparison.Ordinal);
-        Assert.Contains("else: Close the tun, loosen the bed with the rake, let it settle", said, StringComparison.Ordinal);
+        Assert.Contains("even: Pump off, tun shut; loosen the bed with the rake, let it settle", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>The noise of an instrument decides nothing: within half a point an answer is neither the best nor beaten.</summary>
+    [Fact]
+    public void Answers_that_come_out_alike_are_called_even_and_a_mash_says_how_far_it_was_off()
+    {
+        var mine = Tried(HandAct.PumpOver, 7.2) with { Gives = Day with { MashOffK = 0.4 } };
+        var left = Tried(HandAct.LeaveIt, 7) with { Gives = Day with { MashOffK = 2.1 } };
+        var said = Said(Debrief(MishapKind.ColdStrike, mine, mine, left));
+
+        Assert.Contains("mash 0.4 °C off; 7.2 points off.", said, StringComparison.Ordinal);
+        Assert.Matches("even: Leave it as it is: .*mash 2.1 °C off; 7.0 points off", said);
+        Assert.Contains("As good as the best", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("That was the best choice", said, StringComparison.Ordinal);
+        Assert.Contains("Each line is the day brewed again", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_worst_of_the_mash_has_its_time()
+    {
+        var said = string.Join("\n", DebriefWords.Lines(new(new(1, []), Pitched: true, Plan, Day with { MashWorstAtS = 7200 }, []), Brewed.State, Brewed.Forecast.Outlook, Notation.Metric).Select(l => l.ToString()));
+        Assert.Matches(@"6\.0 °C at worst, after 2 h \(Rest at .*\)\.", said);
     }
 
     [Fact]
