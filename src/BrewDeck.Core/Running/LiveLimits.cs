@@ -6,6 +6,9 @@ namespace BrewDeck.Core.Running;
 /// <summary>The limits of the brewhouse held against the rest of the day as it is forecast now: after each reading and each remedy anew.</summary>
 public static class LiveLimits
 {
+    /// <summary>Name of the limit of wort that has run already.</summary>
+    public const string InFermenter = "pitch_in_fermenter";
+
     /// <summary>What readings leave uncertain is no reason to call out: so much of a bound, and no less than so many litres or degrees.</summary>
     private const double SlackShare = 0.005, SlackL = 0.5, SlackK = 0.5;
 
@@ -19,7 +22,9 @@ public static class LiveLimits
     private static IEnumerable<Limit> Pitch(RunState state, LivePlant live, Forecast forecast) =>
         from step in forecast.Rest
         where step.Spec.Kind == StepKind.Pitch && state.Step(step.Spec.Id) is { Status: RunStatus.Idle } && !PitchIsLeft(state)
-        select LimitChecks.Pitch(step.After.Vessels[live.Setting.FermenterIndex].TempC, state.Plan!.Recipe.Yeast.PitchC);
+        let pitch = LimitChecks.Pitch(step.After.Vessels[live.Setting.FermenterIndex].TempC, state.Plan!.Recipe.Yeast.PitchC)
+        // once the wort has run, no chiller can do anything about it
+        select state.LastDone(s => s.Kind == StepKind.CastOut) is null ? pitch : pitch with { Name = InFermenter };
 
     /// <summary>The brewer has said to leave it, and has not read it since.</summary>
     private static bool PitchIsLeft(RunState state) =>

@@ -83,8 +83,8 @@ internal sealed class AlarmsPage(Shell shell, BrewDay day) : ListPage(shell)
         orderby limit.Bound > 0 ? limit.Margin / limit.Bound : double.MaxValue
         // at 80 columns there is no room for what is held against what
         select (
-            new Row(["", LimitWords.Margin(limit, moment.Notation), LimitWords.AfterMargin(limit, moment.Notation)], limit.Ok ? Tone.Normal : Tone.Warning),
-            LimitWords.Of(limit, moment.Notation));
+            new Row(["", LimitWords.Margin(limit, moment.Notation), LimitWords.AfterMargin(limit, moment.Notation, moment.Plan.Brewhouse)], limit.Ok ? Tone.Normal : Tone.Warning),
+            LimitWords.Of(limit, moment.Notation, moment.Plan.Brewhouse));
 
     private static IEnumerable<(Row Row, string Whole)> History(DeckMoment moment)
     {

@@ -1,4 +1,6 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
 
@@ -6,8 +8,12 @@ namespace BrewDeck.Deck.Wording;
 public static class LimitWords
 {
     /// <param name="code">A limit's or a refusal's stable name.</param>
-    public static string Name(string code, Notation notation) => code switch
+    /// <param name="house">Null: with tank and tun; of a single vessel only the kettle is there.</param>
+    public static string Name(string code, Notation notation, Brewhouse? house = null) => code switch
     {
+        "strike_liquor_in_tank" when house is { Vessels.Length: 1 } => notation.Text("Strike liquor in the kettle"),
+        "mash_in_tun" when house is { Vessels.Length: 1 } => notation.Text("Mash in the kettle"),
+        "mash_covers_elements" when house is { Vessels.Length: 1 } => notation.Text("Mash over the kettle's elements"),
         "strike_liquor_in_tank" => notation.Text("Strike liquor in the tank"),
         "liquor_in_tank" => notation.Text("Liquor in the tank"),
         "sparge_liquor_in_tank" => notation.Text("Sparge liquor in the tank"),
@@ -28,6 +34,7 @@ public static class LimitWords
         "fall_by_gravity" => notation.Text("Fall from vessel to vessel"),
         "evaporation" => notation.Text("Evaporation against the kettle's heat"),
         "pitch_temperature" => notation.Text("Wort from the chiller"),
+        LiveLimits.InFermenter => notation.Text("Wort in the fermenter, for the yeast"),
         "no_mash" => notation.Text("Grist for a mash"),
         "circuits" => notation.Text("Circuits in use"),
         "batch_volume" => notation.Text("Volume into the fermenter"),
@@ -41,25 +48,25 @@ public static class LimitWords
     };
 
     /// <summary>"Mash in the tun 33.4 L, at most 61.0 L: 27.6 L to spare".</summary>
-    public static string Of(Limit limit, Notation notation) =>
-        $"{Name(limit.Name, notation)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}: {Margin(limit, notation)} {Side(limit, notation)}";
+    public static string Of(Limit limit, Notation notation, Brewhouse? house = null) =>
+        $"{Name(limit.Name, notation, house)} {notation.Value(limit.Value, limit.Unit)}, {(limit.AtMost ? notation.Text("at most") : notation.Text("at least"))} {notation.Value(limit.Bound, limit.Unit)}: {Margin(limit, notation)} {Side(limit, notation)}";
 
     /// <summary>"27.6 L": to spare or beyond.</summary>
     public static string Margin(Limit limit, Notation notation) =>
         Difference(Math.Abs(limit.Margin), limit.Unit, notation, Math.Max(limit.Value, limit.Bound));
 
     /// <summary>"to spare: Mash in the tun".</summary>
-    public static string AfterMargin(Limit limit, Notation notation) => $"{Side(limit, notation)}: {Name(limit.Name, notation)}";
+    public static string AfterMargin(Limit limit, Notation notation, Brewhouse? house = null) => $"{Side(limit, notation)}: {Name(limit.Name, notation, house)}";
 
     private static string Side(Limit limit, Notation notation) => limit.Ok ? notation.Text("to spare") : notation.Text("beyond");
 
     /// <summary>The same on paper, where there is room for what a number of the pump means.</summary>
     public static string OnPlan(Limit limit, Plan plan, Notation notation) => limit.Name switch
     {
-        _ when SharesItsCircuit(limit, plan) => notation.Text($"{Of(limit, notation)} (alone on it: with another one the breaker trips)"),
-        "false_bottom_load" => notation.Text($"{Of(limit, notation)} (should the bed stick with the pump full on; the same each day)"),
-        "suction_head" => notation.Text($"{Of(limit, notation)} (with less it draws vapour; throttle its outlet, never its inlet)"),
-        _ => Of(limit, notation),
+        _ when SharesItsCircuit(limit, plan) => notation.Text($"{Of(limit, notation, plan.Brewhouse)} (alone on it: with another one the breaker trips)"),
+        "false_bottom_load" => notation.Text($"{Of(limit, notation, plan.Brewhouse)} (should the bed stick with the pump full on; the same each day)"),
+        "suction_head" => notation.Text($"{Of(limit, notation, plan.Brewhouse)} (with less it draws vapour; throttle its outlet, never its inlet)"),
+        _ => Of(limit, notation, plan.Brewhouse),
     };
 
     private static bool SharesItsCircuit(Limit limit, Plan plan) => limit.Name.Split("_for_") is [var circuit, _]
@@ -85,6 +92,7 @@ public static class LimitWords
             "false_bottom_load" => notation.Text("Throttle the pump at its outlet."),
             "suction_head" => notation.Text("Throttle the pump at its outlet, never at its inlet, or let the liquor cool."),
             "pitch_temperature" => notation.Text("Run the wort slower or the water colder, or cool on in the fermenter before pitching."),
+            LiveLimits.InFermenter => notation.Text("Cool on in the fermenter before pitching: r."),
             _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => notation.Text("Switch one of its heaters off."),
             _ when limit.AtMost => notation.Text("It gets no colder: cool on in the fermenter before pitching."),
             _ => notation.Text("It gets no hotter: look whether its heat is on and covered."),

@@ -33,7 +33,7 @@ internal static class KitsCommand
         [
             house.Name, $"{circuits}", notation.Volume(plan.Totals.FermenterL), Durations.Short(plan.Totals.DayS),
             Durations.Short(plan.Totals.HandsS), Peaks(plan),
-            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, notation) : "", Margins(plan, notation),
+            ClosestLimit.Of(plan.Limits.RemoveAll(IsLoad)) is { } limit ? LimitWords.Of(limit, notation, house) : "", Margins(plan, notation),
         ],
         PlanResult.Refused refused =>
             [house.Name, $"{circuits}", "", "cannot be brewed", "", "", RefusalWords.Of(refused.Refusals[0], notation), ""],

@@ -63,7 +63,7 @@ internal static class RecordHead
             .Select(line => ImmutableArray.Create(line.Spans[0].Text.Trim(), line.Spans[1].Text))]);
 
     public static RecordTable Limits(RecordSource source) => new(
-        "Limits checked", ["limit"], [.. source.Plan.Limits.Select(limit => ImmutableArray.Create(LimitWords.Of(limit, source.Notation)))]);
+        "Limits checked", ["limit"], [.. source.Plan.Limits.Select(limit => ImmutableArray.Create(LimitWords.Of(limit, source.Notation, source.Plan.Brewhouse)))]);
 
     private static ImmutableArray<string> Row(string figure, double planned, string read, Figure came, Notation notation) =>
     [
