@@ -24,16 +24,21 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
             return;
         }
         // leaving it always stands last, so that the eye finds it; where nothing does better, it says so
-        ImmutableArray<Remedy> offers = [.. ranked.OrderBy(r => r.Kind == RemedyKind.LeaveIt)];
+        ImmutableArray<Remedy> offers = [.. ranked.OrderBy(r => r.Kind == RemedyKind.LeaveIt).DistinctBy(Does)];
         var leaveItIsBest = offers.Length > 1 && ranked[0].Kind == RemedyKind.LeaveIt;
         page.Ask(new ChoiceAsk(
             page,
-            leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : shell.Notation.Text("Which remedy?"),
+            leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : offers.Length > 2 ? shell.Notation.Text("Which remedy? Nearest to the plan first.") : shell.Notation.Text("Which remedy?"),
             [.. Cause(now), .. OffPlan(ranked), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [.. offers.Select(Offer)],
             (row, at) => Choose(offers[row], at),
             selected: leaveItIsBest ? offers.Length - 1 : 0));
     }
+
+    /// <summary>What went in late is the same hops by the same hand, weighed anew or not, where both are as many grams.</summary>
+    private (bool GoesIn, string Words) Does(Remedy remedy) => remedy is { Insert: [{ Charges: { Length: > 0 } charges }, ..], Kind: RemedyKind.AddNow or RemedyKind.Reweigh, Replace.IsEmpty: true }
+        ? (true, Charges.All(charges, shell.Notation))
+        : (false, RemedyWords.Title(remedy, page.Brewhouse, shell.Notation));
 
     private static bool Replugs(Remedy remedy) => remedy.Kind == RemedyKind.OtherCircuit;
 

@@ -15,7 +15,7 @@ public static class RemedyWords
         RemedyKind.LeaveIt => notation.Text("Leave it"),
         RemedyKind.HeatMash when remedy.Insert is [{ Label: StepLabels.Liquor }, ..] => notation.Text($"Heat the liquor in the tun for {Durations.Short(remedy.Amount * 60)}"),
         RemedyKind.HeatMash => notation.Text($"Heat the mash for {Durations.Short(remedy.Amount * 60)}"),
-        RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} boiling water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} water, boiled on the stove, to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.FillUp => notation.Text($"Run {notation.Volume(remedy.Amount)} more into {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} longer"),
@@ -26,9 +26,9 @@ public static class RemedyWords
         RemedyKind.HeatLiquor => notation.Text($"Heat the liquor on to {notation.Temp(remedy.Amount)}"),
         RemedyKind.AddAcid => notation.Text($"Add {notation.Number(remedy.Amount, "0.0")} mL acid to the mash"),
         RemedyKind.AddSoda => notation.Text($"Add {notation.Grams(remedy.Amount)} baking soda to the mash"),
-        RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Short(remedy.Amount * 60)}, then run off slowly"),
-        RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor"),
-        RemedyKind.RakeBed => notation.Text("Cut the bed and let it run clear again"),
+        RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Short(remedy.Amount * 60)}; then at {RunsAt(remedy, brewhouse, notation)}"),
+        RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor; then at {RunsAt(remedy, brewhouse, notation)}"),
+        RemedyKind.RakeBed => notation.Text($"Cut the bed, let it run clear again; then at {RunsAt(remedy, brewhouse, notation)}"),
         RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilElsewhere => notation.Text($"Pump the wort over and boil it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.Infuse when remedy.NoMashOut => notation.Text($"Raise the mash with {notation.Volume(remedy.Amount)} hot liquor, but no mash-out"),
@@ -49,6 +49,10 @@ public static class RemedyWords
         RemedyKind.WaitForRoom => notation.Text($"Wait with the yeast until the room has brought it to {notation.Temp(remedy.Amount)}"),
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
+
+    /// <summary>"90 % of its usual flow": what tells the ways to free a bed apart.</summary>
+    private static string RunsAt(Remedy remedy, Brewhouse brewhouse, Notation notation) =>
+        notation.Text($"{notation.Number(100 * (remedy.Replace.Select(s => s.FlowLPerMin).FirstOrDefault(f => f is > 0) ?? 0) / brewhouse.Habits.RunoffLPerMin, "0")} % of its usual flow");
 
     private static string Missed(Remedy remedy, Notation notation) => remedy.Insert is [{ Charges: { Length: > 0 and <= StepTitles.MostNamed } charges }, ..]
         ? Charges.All(charges, notation)
@@ -85,7 +89,10 @@ public static class RemedyWords
     /// <summary>"12 min more, 3.0 L", "8 min less", "takes no time"; of leaving it nothing.</summary>
     public static string Cost(Remedy remedy, Notation notation)
     {
-        var minutes = remedy.Kind == RemedyKind.LeaveIt ? "" : Math.Abs(remedy.Minutes) < 0.5
+        // boiled while the mash goes on: the day need not wait for it, the hands do
+        var minutes = remedy.Kind == RemedyKind.LeaveIt ? ""
+            : remedy is { Kind: RemedyKind.AddHotWater, Minutes: < 0.5, Insert: [{ HandsS: var handsS }, ..] } ? notation.Text($"{Durations.Short(handsS)} at the stove, the day no longer")
+            : Math.Abs(remedy.Minutes) < 0.5
             ? notation.Text("takes no time")
             : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? notation.Text("more") : notation.Text("less"))}";
         return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
@@ -101,12 +108,13 @@ public static class RemedyWords
             return notation.Text("part of the way: ") + moved;
         if (moved.Length > 0)
             return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("against the plan ") + moved : moved;
-        return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("the day ends as planned") : notation.Text("changes nothing else");
+        return remedy.Kind == RemedyKind.LeaveIt ? notation.Text("the wort comes out as planned") : notation.Text("changes nothing else");
     }
 
     /// <summary>What comes of a heat-up that never ends, or of a boil without heat: no number.</summary>
     private static string Never(StepKind kind, Notation notation) => kind switch
     {
+        StepKind.Lauter or StepKind.RunOff => notation.Text("nothing runs off, and the day does not end"),
         StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil =>
             notation.Text("it does not boil: heat off, lid on, and cool it, for warm wort sours within hours; a qualified person mends the heat, then boil it in full"),
         StepKind.HeatDecoction or StepKind.BoilDecoction => notation.Text("the decoction does not boil; a qualified person mends the heat"),

@@ -44,6 +44,24 @@ public class DoughInWaysTests
         }
     }
 
+    /// <summary>A stove needs some four minutes for each litre that comes from a cold tap.</summary>
+    [Fact]
+    public void Boiling_water_has_to_be_boiled_first()
+    {
+        var remedy = Off(-3).Offers.Single(r => r.Kind == RemedyKind.AddHotWater);
+        Assert.InRange((remedy.Insert[0].HandsS - 120) / remedy.Amount, 200, 300);
+        Assert.Equal(120, Off(3).Offers.Single(r => r.Kind == RemedyKind.AddColdWater).Insert[0].HandsS);
+    }
+
+    [Fact]
+    public void A_morning_that_began_late_is_no_fault_of_the_mash()
+    {
+        var day = _doughedIn.Value.Copy();
+        day.Wait(45);
+        day.ReadOff(ReadingKind.Temperature, "tun", -3);
+        Assert.DoesNotContain(day.Offers[^1].Gives, s => s.Figure == "finish_ms");
+    }
+
     [Fact]
     public void Leaving_it_says_what_the_mash_has()
     {

@@ -102,6 +102,30 @@ public class WaysTests
         Assert.Equal(Grams(bitter.Name), listed, 6);
     }
 
+    [Fact]
+    public void A_bed_that_lets_nothing_through_is_not_left_alone_at_no_cost()
+    {
+        var day = At("lauter.run");
+        day.Accepted(new RunCommand.Report(new(TroubleKind.RunoffStuck, "lauter.run")));
+        var leave = day.Offers[^1];
+        Assert.Equal((RemedyKind.LeaveIt, StepKind.Lauter), (leave.Kind, leave.Never));
+        Assert.Empty(leave.Gives);
+        Assert.All(day.Offers[..^1], r => Assert.Matches("then at [5-9]0 % of its usual flow", RemedyWords.Title(r, day.State.Plan!.Brewhouse, Notation.Metric)));
+    }
+
+    /// <summary>The liquor is pumped round the tun as the mash will be: without its hose the pump runs dry.</summary>
+    [Fact]
+    public void Liquor_that_is_heated_in_the_tun_is_given_the_hoses_of_the_doughing_in()
+    {
+        var day = Past("mash.transfer");
+        day.ReadOff(ReadingKind.Temperature, "tun", -4);
+        var heat = Assert.Single(day.Offers.Single(r => r.Kind == RemedyKind.HeatMash).Insert);
+        var doughIn = day.State.Step("mash.dough-in")!.Spec;
+        Assert.NotNull(doughIn.HosePaths);
+        Assert.Equal(doughIn.HosePaths, heat.HosePaths);
+        Assert.Equal(doughIn.Hoses, heat.Hoses);
+    }
+
     /// <summary>Hops that have not gone in keep their minutes: what is boiled longer is boiled before them.</summary>
     [Fact]
     public void A_boil_is_made_longer_before_the_first_hops()

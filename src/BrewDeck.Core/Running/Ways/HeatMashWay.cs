@@ -24,6 +24,9 @@ internal sealed class HeatMashWay : Way
             HandsS = StepSpec.AllThroughS,
             Label = doughIn is null ? "" : StepLabels.Liquor,
             Cautions = Cautions.Scald | Cautions.DryFire | Cautions.MainsNearWater,
+            // it is pumped round as the mash will be: the hoses that the doughing in wants are wanted now
+            Hoses = doughIn?.Spec.Hoses,
+            HosePaths = doughIn?.Spec.HosePaths,
         };
         var outcome = PlantModel.Run(weigh.Live.Setting, spec, plant, plant.Vessels[weigh.Live.Setting.IndexOf(spec.Vessel)].AtS, double.PositiveInfinity);
         return outcome.DurationS >= Heating.HopelessS ? [] : [Now(weigh, RemedyKind.HeatMash, outcome.DurationS / 60, spec, (doughIn ?? rest).Spec.Id)];

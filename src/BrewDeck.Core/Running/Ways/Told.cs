@@ -38,6 +38,9 @@ internal static class Told
         // a day that never comes to its end has no figures
         if (off.Kind == OffKind.Power && weigh.Never is { } never)
             return new(RemedyKind.LeaveIt, never.Spec.Vessel, 0, 0, [], "", [], []) { Never = never.Spec.Kind, Ahead = BoilElsewhereWay.MayOpen(weigh, never) };
+        // nor has a bed that lets nothing through
+        if (off is { Kind: OffKind.Runoff, By: <= -1 } && weigh.State.Step(off.About) is { } run)
+            return new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], []) { Never = run.Spec.Kind };
         var planned = weigh.State.MsAt(weigh.Plan.Totals.DayS, 0);
         ImmutableArray<Shift> gives =
         [
@@ -46,7 +49,8 @@ internal static class Told
             .. Noticed("bitterness_ibu", aims.Bitterness, 0.5, weigh.Forecast.Outlook.BitternessIbu),
             .. Pitch(weigh, off),
             .. Mash(weigh, off),
-            .. Noticed("finish_ms", new(weigh.Forecast.Outlook.FinishMs.P50, planned, 1), 300_000, weigh.Forecast.Outlook.FinishMs),
+            // what was late before is no fault of what is off now
+            .. off.Kind is not (OffKind.Runoff or OffKind.Power or OffKind.Pitch) ? [] : Noticed("finish_ms", new(weigh.Forecast.Outlook.FinishMs.P50, planned, 1), 300_000, weigh.Forecast.Outlook.FinishMs),
         ];
         return new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], gives);
     }

@@ -8,6 +8,9 @@ internal abstract class WaterIntoWay : Way
     /// <summary>No more than this is added to a mash for its temperature, litres per kg of grist.</summary>
     private const double MostLPerKg = 0.8;
 
+    /// <summary>What a kitchen's stove brings into a pot, W; hotter than this it must be boiled first, °C; hands that pour and stir, s. Common practice, no source.</summary>
+    private const double StoveW = 1500, PotC = 90, PourS = 120;
+
     protected static Remedy? Balanced(Weigh weigh, string vesselId, double targetC, double waterC, double mostL, RemedyKind kind, string before) =>
         Balanced(weigh, weigh.Live.Vessel(vesselId), vesselId, targetC, waterC, mostL, kind, before);
 
@@ -41,11 +44,15 @@ internal abstract class WaterIntoWay : Way
             Vessel = vesselId,
             VolumeL = litres,
             TargetC = waterC,
-            HandsS = 120,
+            HandsS = PourS + (waterC > PotC ? BoilingS(weigh, litres, waterC) : 0),
             Label = v.HoldsTemperature ? StepLabels.HeatOff : "",
             Cautions = waterC > 50 ? Cautions.Scald : Cautions.None,
         }, before);
     }
+
+    /// <summary>No vessel of the brewhouse holds boiling water at that moment: it comes from the tap, on a stove.</summary>
+    private static double BoilingS(Weigh weigh, double litres, double boilingC) =>
+        Contents.WaterKg(litres) * (Physics.Water.EnthalpyJPerKg(boilingC) - Physics.Water.EnthalpyJPerKg(weigh.Live.Setting.SourceWaterC)) / StoveW;
 }
 
 internal sealed class HotWaterWay : WaterIntoWay
