@@ -103,6 +103,7 @@ public sealed class Session : ISession
         if (_bell.TakeWarning() is { } soon)
             _shell.Say(soon switch
             {
+                { Switch: { } heat, InS: < 0 } => HeatWords.Late(heat, _shell.Notation),
                 { Switch: { } heat, InS: 0 } => HeatWords.Now(heat, _shell.Notation),
                 { Switch: { } heat } => HeatWords.Soon(heat, soon.InS, _shell.Notation),
                 _ => _shell.Notation.Text($"In {Durations.Words(soon.InS, _shell.Notation)}: {moment?.Title(soon.StepId)}."),

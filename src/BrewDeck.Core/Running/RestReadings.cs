@@ -15,6 +15,9 @@ public static class RestReadings
     public static (double OffK, double WantedC)? OffK(RunState state, string vessel, double celsius, long atMs) =>
         In(state, vessel) is { Spec.TargetC: { } wanted } rest ? (OffK(state, rest, celsius, wanted, atMs), wanted) : null;
 
+    /// <summary>A rest from here up only ends the conversion and thins the wort, °C; common practice, no source.</summary>
+    public const double MashOutC = 75;
+
     /// <summary>A rest as long as this is stirred and read at half time, min; common practice, no source.</summary>
     public const double LongMin = 20;
 

@@ -31,13 +31,26 @@ internal sealed partial class ReadingAsk(
     private ReadingPlace Place => places[_at];
 
     /// <summary>What the text is for: 1.046 is no level of a kettle, but its gravity, where one is asked for too.</summary>
-    private ReadingPlace Meant(string text) => Place.Kind == ReadingKind.Volume && GravityTyped().IsMatch(text.Trim())
-        && places.FirstOrDefault(p => p.Kind == ReadingKind.Gravity && p.Vessel == Place.Vessel) is { } gravity
-            ? gravity
+    private ReadingPlace Meant(string text) => KindTyped(text.Trim()) is { } kind && kind != Place.Kind
+        && places.FirstOrDefault(p => p.Kind == kind && p.Vessel == Place.Vessel) is { } meant
+            ? meant
             : Place;
+
+    /// <summary>A unit that only one kind has, or a number that a level does not have; null: as asked.</summary>
+    private ReadingKind? KindTyped(string text) =>
+        Place.Kind != ReadingKind.Temperature && TemperatureTyped().IsMatch(text) ? ReadingKind.Temperature
+        : Place.Kind == ReadingKind.Volume && GravityTyped().IsMatch(text) ? ReadingKind.Gravity
+        : Place.Kind != ReadingKind.Volume && VolumeTyped().IsMatch(text) ? ReadingKind.Volume
+        : null;
 
     [GeneratedRegex(@"^[01][.,]\d{3}(@\d+)?$")]
     private static partial Regex GravityTyped();
+
+    [GeneratedRegex(@"^\d+([.,]\d+)?\s*°?[cf]$", RegexOptions.IgnoreCase)]
+    private static partial Regex TemperatureTyped();
+
+    [GeneratedRegex(@"^\d+([.,]\d+)?\s*(l|gal)$", RegexOptions.IgnoreCase)]
+    private static partial Regex VolumeTyped();
 
     public ReadingAsk With(string text)
     {
@@ -136,6 +149,8 @@ internal sealed partial class ReadingAsk(
         var value = ReadingWords.Value(reading.Kind, reading.Value, notation);
         if (reading.Kind != Place.Kind)
             return $"{Names.Kind(reading.Kind, notation)} {value}";
+        if (typing.IsOfHotSample(reading))
+            return notation.Text($"{value}, but so hot it reads poorly: cool the sample");
         return reading.AtC is { } c ? notation.Text($"{value} at {notation.Temp(c)}") : value;
     }
 }

@@ -3,6 +3,7 @@ using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
 
@@ -12,6 +13,9 @@ namespace BrewDeck.Deck.Composing;
 public static class VesselGauges
 {
     private const double EmptyL = 0.05;
+
+    /// <summary>A thermostat's own play, K: nearer it stands where it is held, and the words do not change with each tenth.</summary>
+    private const double HeldK = 1;
 
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
@@ -64,16 +68,20 @@ public static class VesselGauges
     {
         if (vessel.Elements.IsEmpty)
             return "";
-        // no heat on elements that stand dry: the model waits for them to be covered, and so do the hands
+        // no heat on elements that stand dry: the model waits for them to be covered, and so do the hands; where a step has it on, nobody knows
         if (litres < vessel.CoverL)
-            return HeatOff(moment.Notation);
+            return AlarmRules.HeatsDry(moment.State, moment.Forecast, vessel) ? moment.Notation.Text("not covered") : HeatOff(moment.Notation);
         if (Running(vessel.Id, moment).Any(s => s.PowerW is > 0) || (moment.State.Live is { } live && PlantModel.HeatsOn(live.Setting, state)))
             return moment.Notation.Text("heat on");
-        if (!state.HoldsTemperature)
+        if (!state.HoldsTemperature || RunsOff(vessel.Id, moment))
             return HeatOff(moment.Notation);
         // what is held where it stands needs no second number: with it the bars have no room at 80 columns
-        return moment.Notation.Temp(state.HoldC) == moment.Notation.Temp(state.TempC) ? moment.Notation.Text("kept") : moment.Notation.Text($"holds {moment.Notation.Target(state.HoldC)}");
+        return Math.Abs(state.HoldC - state.TempC) < HeldK ? moment.Notation.Text("holds") : moment.Notation.Text($"holds {moment.Notation.Target(state.HoldC)}");
     }
+
+    /// <summary>From the vorlauf on the tun is heated no more: its bed drains.</summary>
+    private static bool RunsOff(string vesselId, DeckMoment moment) => moment.State.Steps.Any(s =>
+        s.Spec.Kind is StepKind.Vorlauf or StepKind.Lauter or StepKind.RunOff && s.Spec.Vessel == vesselId && s.StartedMs is not null);
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
         moment.Rest.Where(s => moment.IsRunning(s) && s.Spec.HeatsIn() == vesselId);

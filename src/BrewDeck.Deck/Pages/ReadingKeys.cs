@@ -52,7 +52,7 @@ internal sealed class ReadingKeys(Shell shell, DeckPage page, Acts acts)
     private static double? Expects(ReadingPlace place, DeckMoment moment)
     {
         var byItsEnd = place.Kind == ReadingKind.Temperature ? RestReadings.WantedC(moment.State, place.Vessel) is not null
-            : place.Kind == ReadingKind.Volume && Filling.In(moment.State, place.Vessel) is not null;
+            : place.Kind == ReadingKind.Volume && (Filling.In(moment.State, place.Vessel) is not null || moment.Rest.Any(s => s.Spec.To == place.Vessel && moment.IsReckonedOver(s)));
         return place.Expected is { } end && !byItsEnd ? RunDesk.Expects(moment.State, place.Kind, place.Vessel, moment.NowMs) ?? end : place.Expected;
     }
 

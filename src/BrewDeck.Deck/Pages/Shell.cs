@@ -155,12 +155,25 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             Enter(day);
         // the speed is not in the record: slowly, and whose hands do the work must be known before anything is done
         if (ports.Rehearsal is null)
+        {
+            SayTakenUp(day, now);
             return;
+        }
         ports.Rehearsal.Speed = 1;
         Say(settings.Unheeded.IsDefaultOrEmpty
             ? Notation.Text($"Taken up again: {RehearsalWords.Of(ports.Rehearsal, Notation)}. Key o changes whose hands work, + and - the speed.")
             : Notation.Text($"Batch {day.Number} is taken up again ({RehearsalWords.Of(ports.Rehearsal, Notation)}). This does not count: {string.Join(", ", settings.Unheeded)}. For a new one finish it, or give it up (x)."), Tone.Warning);
     });
+
+    /// <summary>Whoever starts the program again expects no running deck: the first Enter may be meant for a menu, and nobody has watched the heat.</summary>
+    private void SayTakenUp(BrewDay day, DateTimeOffset now)
+    {
+        var sinceS = Math.Max(0, (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs) / 1000.0);
+        Say(day.State.DayStartMs is null
+            ? Notation.Text($"Batch {day.Number} is taken up again; its last entry is {Durations.Words(sinceS, Notation)} old.")
+            : Notation.Text($"Batch {day.Number} is taken up again; its last entry is {Durations.Words(sinceS, Notation)} old. Is the heat as the gauges say, and covered?"), Tone.Warning);
+        Guard.LeaveAlone(Wall(now));
+    }
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>
     public BatchHead? OpenBatch() => ports.Store.List().FirstOrDefault(

@@ -54,7 +54,7 @@ public static class PlainWords
         string.Concat(command.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
     private static KeyStroke? Find(string word, KeyContext where, Notation notation) => Bindings(where)
-        .Where(b => Same(b.Shown, word) || Same(notation.Text(b.Hint), word) || Same(notation.Name(Words(b.Command)), word) || Same(Words(b.Command), word))
+        .Where(b => (b.Command == Command.GoOn && Same(Words(b.Command).Split(' ')[^1], word)) || Same(b.Shown, word) || Same(notation.Text(b.Hint), word) || Same(notation.Name(Words(b.Command)), word) || Same(Words(b.Command), word))
         .Select(b => (KeyStroke?)b.Strokes[0]).FirstOrDefault();
 
     private static bool Same(string name, string word) => name.Length > 0 && name.Equals(word, StringComparison.OrdinalIgnoreCase);

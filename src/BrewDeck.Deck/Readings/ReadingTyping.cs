@@ -57,6 +57,13 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation no
             : new Reading(place.Kind, place.Vessel, Hydrometer.TrueSg20(value, atC), typed);
     }
 
+    /// <summary>In a hotter sample a hydrometer reads poorly, however it is corrected; °C, common practice, no source.</summary>
+    private const double PoorC = 40;
+
+    /// <summary>A hydrometer's reading that its own text says was taken hot.</summary>
+    public bool IsOfHotSample(Reading reading) => reading.Kind == ReadingKind.Gravity
+        && reading.AsTyped.Split('@') is [_, var right] && reader.TryRead(ReadingKind.Temperature, right.Trim(), out var sampleC, out _) && sampleC > PoorC;
+
     private bool Refracted(ref double value, out string reason)
     {
         if (value is < 0 or > 40)

@@ -29,7 +29,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
             return new Decision.Refused("store_trouble");
         }
         if (outcome.Decision is Decision.Refused refused)
-            shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), Tone.Warning);
+            shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), refused.Code == "no_alarm" ? Tone.Normal : Tone.Warning);
         else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
             Tell([.. day.Events.Skip(count)], now, outlook is null ? [] : Shifts.Between(outlook, day.Forecast(now)));
         return outcome.Decision;
@@ -83,7 +83,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     private string ToTell(IReadOnlyList<RunEvent> happened) => happened[0] switch
     {
         HandsActed { Act: HandAct.TurnDown } => shell.Notation.Text(" Then read the kettle (t): what went over is gone."),
-        RehearsalMarked { Mark: RehearsalMark.OwnHands } => shell.Notation.Text(" Dials show the instruments, gauges what is reckoned."),
+        RehearsalMarked { Mark: RehearsalMark.OwnHands } => shell.Notation.Text(" Dials show the instruments, each look a little otherwise; gauges what is reckoned."),
         HandsActed when Possible.Standing(day.State).Any() => shell.Notation.Text(" f reports when it is over."),
         _ => "",
     };
@@ -96,18 +96,24 @@ internal sealed class Acts(Shell shell, BrewDay day)
     {
         var offers = day.Remedies(now);
         var counted = Counted(taken.Reading, now);
-        // two lines of 80 columns hold no more
-        var moved = FigureWords.Briefly(taken.Moved, shell.Notation, counted.Length > 0 ? 2 : FigureWords.Told);
         string[] parts =
         [
             ReadingWords.One(taken.Reading, day.Plan.Brewhouse, shell.Notation),
             Filled(taken.Reading, now) ?? Expected(taken.Reading, offers),
             counted,
             offers.IsEmpty ? "" : shell.Notation.Text("r shows ways back"),
-            moved,
         ];
-        shell.Say(Names.Sentence(string.Join("; ", parts.Where(p => p.Length > 0))) + ".", offers.IsEmpty ? Tone.Normal : Tone.Warning);
+        string With(int figures) =>
+            Names.Sentence(string.Join("; ", parts.Append(FigureWords.Briefly(taken.Moved, shell.Notation, figures)).Where(p => p.Length > 0))) + ".";
+        // of what it moves as much as there is room for; the outlook has the rest
+        var figures = FigureWords.Told;
+        while (figures > 0 && With(figures).Length > TwoRows)
+            figures--;
+        shell.Say(With(figures), offers.IsEmpty ? Tone.Normal : Tone.Warning);
     }
+
+    /// <summary>Two rows of 80 columns, what their margins and the wrapping at words take left aside.</summary>
+    private const int TwoRows = 144;
 
     private void TellBag(BagWeighed weighed, DateTimeOffset now)
     {
@@ -119,8 +125,8 @@ internal sealed class Acts(Shell shell, BrewDay day)
 
     private void TellTrouble(Trouble trouble, DateTimeOffset now)
     {
-        var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r shows ways on.");
-        var over = trouble.CanEnd ? shell.Notation.Text(" f reports when it is over.") : "";
+        var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r: ways on.");
+        var over = trouble.CanEnd ? shell.Notation.Text(" f once it is over.") : "";
         shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{over}{ways}", Tone.Warning);
     }
 
@@ -151,7 +157,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
             return "";
         var counted = VesselGauges.Reads(reading, day.Forecast(now).Now.Vessels[index]);
         return double.IsFinite(counted) && !ReadingWords.IsNear(reading.Kind, reading.Value, counted)
-            ? shell.Notation.Text($"counts as {ReadingWords.Value(reading.Kind, counted, shell.Notation)}")
+            ? shell.Notation.Text($"counts as {ReadingWords.Value(reading.Kind, counted, shell.Notation)} with the reckoning")
             : "";
     }
 

@@ -4,6 +4,7 @@ using BrewDeck.Core.Running;
 namespace BrewDeck.Deck.Runs;
 
 /// <summary>What will want the hands soon, or does now: a step, or heat that is to be switched.</summary>
+/// <param name="InS">Below 0: it was due so long ago, while the program slept or leapt.</param>
 internal sealed record Warning(string StepId, double InS, HeatSwitch? Switch = null);
 
 /// <summary>Rings once when the hands become wanted while nobody touches the keys, and once some minutes before a step that has run by itself.</summary>
@@ -41,7 +42,7 @@ internal sealed class HandsBell
     private void Switch(ImmutableArray<HeatSwitch> ahead, double nowS)
     {
         if (_switches.FirstOrDefault(s => s.AtS <= nowS + LookS && !ahead.Any(a => a.Vessel == s.Vessel)) is { } now)
-            Ring(now, 0);
+            Ring(now, now.AtS < nowS - LookS ? now.AtS - nowS : 0);
         else if (ahead.FirstOrDefault(s => s.AtS - nowS <= WarnS && !_warnedOfHeat.Contains(s.Vessel)) is { } soon)
             Ring(soon, soon.AtS - nowS);
         _switches = ahead;

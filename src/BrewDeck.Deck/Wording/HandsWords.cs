@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 
 namespace BrewDeck.Deck.Wording;
@@ -46,7 +47,7 @@ public static class HandsWords
     /// <summary>With the key that tells the deck.</summary>
     /// <param name="brief">False on a page of its own, which scrolls.</param>
     public static ImmutableArray<string> AtTheDeck(PlanStep step, Plan plan, Notation notation, bool brief = true) =>
-        WeighsBags(step) ? [.. Of(step, plan, notation, brief), notation.Text("Short bag, other alpha acid? Press b.")] : Of(step, plan, notation, brief);
+        WeighsBags(step) ? [.. Of(step, plan, notation, brief), notation.Text("Short bag, other alpha acid? b: weigh.")] : Of(step, plan, notation, brief);
 
     /// <summary>Paper has no keys.</summary>
     public static ImmutableArray<string> OnPaper(PlanStep step, Plan plan, Notation notation) =>
@@ -85,11 +86,11 @@ public static class HandsWords
             : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle.")],
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
-            [notation.Text("Elements covered? Pump on, then heat on. Stir before you read it."), notation.Text($"Heat off{At(step.TargetC, notation)}; the grist comes after.")],
+            [notation.Text("Elements covered? Bleed the pump and start it, then heat on. Stir before you read it."), notation.Text($"Heat off{At(step.TargetC, notation)}; the grist comes after.")],
         StepKind.HeatMash => [notation.Text("Pump on, then heat on. Stir now and then."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.FreeBed => step.Spec.Label switch
         {
-            "underlet" => [notation.Text("Pump off. Let liquor in slowly from under the false bottom until the bed floats."), notation.Text("Wait until it has settled; then open the valve by a hair.")],
+            "underlet" => [notation.Text("Pumps off, valves shut: the tank's hose onto the tun's outlet, in place of the wort hose."), notation.Text("Let liquor in slowly from below until the bed floats; valves shut, hoses back. Let it settle."), notation.Text("Then open the valve by a hair.")],
             "rake" => [notation.Text("Pump off. Cut the upper two thirds of the bed in lines; never touch the false bottom."), notation.Text("Return the first wort on top until it runs clear.")],
             _ => [notation.Text("Pump off, valve shut. Stir nothing."), notation.Text("Then open the valve by half only.")],
         },
@@ -111,11 +112,11 @@ public static class HandsWords
     private static ImmutableArray<string>? Boil(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
         StepKind.AddFirstWortHops => [.. Listed(step, notation), notation.Text("Into the kettle before the wort covers its bottom.")],
-        StepKind.HeatToBoil => [notation.Text("Heat full on, lid off before it boils. Skim if foam gathers.")],
+        StepKind.HeatToBoil => [.. PumpsOff(step, plan, notation), notation.Text("Heat full on, lid off before it boils. Skim if foam gathers.")],
         StepKind.HotBreak => [notation.Text("Stand by the kettle. When foam climbs, turn the heat down or spray cold water."), notation.Text("Go on when the foam falls back.")],
         StepKind.Boil when step.Spec.Label == StepLabels.Again =>
             [notation.Text("Lid off, heat full on until it boils again."), notation.Text("When the time is up, heat off at the switch.")],
-        StepKind.Boil => [notation.Text("Keep a rolling boil, lid off. Nothing to do until the time is up.")],
+        StepKind.Boil => [Rolling(step, plan, notation), notation.Text("Nothing to do until the time is up.")],
         StepKind.AddToBoil when step.Spec.Charges.Any(c => c.Kind == ChargeKind.Extract) => [.. Listed(step, notation), .. Sinking(notation)],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
         StepKind.AddExtract => Sinking(notation),
@@ -127,14 +128,14 @@ public static class HandsWords
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller when plan.Brewhouse.Chiller.IsCoil =>
             [notation.Text("Hang the clean coil into the boiling wort, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
-        StepKind.SanitiseChiller => [notation.Text("Run boiling wort round through pump and chiller until knock-out, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
+        StepKind.SanitiseChiller => [notation.Text("Boiling wort round through pump and chiller, cooling water off: it runs on until knock-out."), notation.Text("Meanwhile sanitise fermenter, hose and what aerates; then space.")],
         StepKind.Clean => Clean(step, plan, notation),
         _ => null,
     };
 
     private static ImmutableArray<string>? Cold(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.KnockOut => [notation.Text("Heat off at the switch. Read volume and gravity.")],
+        StepKind.KnockOut => [notation.Text("Heat off at the switch. Read volume and gravity."), .. SteamsOn(plan, notation)],
         StepKind.Whirlpool => [notation.Text("Start it along the wall; stop when the wort turns as one.")],
         StepKind.TransferWort when step.Spec.Label == StepLabels.ToBoil =>
         [
@@ -144,7 +145,7 @@ public static class HandsWords
         StepKind.TransferWort => [notation.Text("Heat off, inlet along the wall. Stop before the kettle runs dry.")],
         StepKind.AddToWhirlpool => [.. Listed(step, notation), notation.Text("Into the turning wort.")],
         StepKind.Stand => [notation.Text("Lid on. Leave it alone while the trub settles.")],
-        StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil."), notation.Text("From here on everything that touches the wort is sanitised.")],
+        StepKind.ChillInKettle => [notation.Text("Cooling water on. Move the wort gently past the coil; leave it still at the end, for the trub to settle."), notation.Text("From here on everything that touches the wort is sanitised.")],
         StepKind.CastOut when plan.Brewhouse.Chiller.IsCoil =>
             [notation.Text("Cooling water off. Draw it gently."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.CastOut => [step.TargetC is { } c ? notation.Text($"Cooling water on; throttle to {notation.Target(c)}.") : notation.Text("Cooling water on; throttle the wort."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
@@ -161,7 +162,42 @@ public static class HandsWords
 
     private static ImmutableArray<string> WeighIn(PlanStep step, Plan plan, Notation notation, bool brief) => step.Spec.Charges.IsEmpty
         ? [notation.Text("Grist, hops and additions, each into its own marked tub.")]
-        : [notation.Text("Each into its own tub, marked as below."), .. step.Spec.Charges.GroupBy(c => c.Kind).Select(g => Charges.Weighed(g, brief ? null : plan.Written, notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}.")];
+        : [notation.Text("Each into its own tub, marked as below."), .. step.Spec.Charges.Where(IsOfTheDay).GroupBy(c => c.Kind).Select(g => Charges.Weighed(g, brief ? null : plan.Written, notation) + "."), notation.Text($"Yeast: {YeastWords.Amount(plan, notation)}."), .. step.Spec.Charges.All(IsOfTheDay) ? [] : new[] { notation.Text("Dry hops stay shut until their day.") }];
+
+    /// <summary>Hops that go into the fermenter days later are not opened today.</summary>
+    private static bool IsOfTheDay(Charge charge) => charge.Use != HopUse.DryHop;
+
+    /// <summary>After a run-off a pump may still draw on an empty vessel.</summary>
+    private static IEnumerable<string> PumpsOff(PlanStep step, Plan plan, Notation notation) =>
+        plan.Brewhouse.Pumps.IsEmpty || !plan.Steps.Any(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff && s.Spec.To == step.Spec.Vessel) ? [] : [notation.Text("Pumps off, valves shut.")];
+
+    /// <summary>Above this much of its heat a kettle boils with all of it.</summary>
+    private const double Whole = 0.95;
+
+    /// <summary>Left full on, a strong kettle steams off far more than is reckoned.</summary>
+    private static string Rolling(PlanStep step, Plan plan, Notation notation) =>
+        After(step, plan, step.Spec.Vessel) is { } wort && RollingBoil.HeatShare(PlantSetting.Of(plan.Brewhouse, plan.Choices), step.Spec.Vessel, wort) is < Whole and var share
+            ? notation.Text($"Heat down to about {notation.Number(5 * Math.Round(20 * share), "0")} %: a rolling boil, lid off.")
+            : notation.Text("Keep a rolling boil, lid off.");
+
+    /// <summary>Less is not worth a word; L.</summary>
+    private const double SteamsL = 0.1;
+
+    /// <summary>Between knock-out and cast-out open hot wort gets a little less and a little stronger.</summary>
+    private static IEnumerable<string> SteamsOn(Plan plan, Notation notation)
+    {
+        double Water(StepKind kind) => plan.Steps.LastOrDefault(s => s.Spec.Kind == kind) is { } s
+            ? new[] { plan.Brewhouse.Kettle.Id, plan.Brewhouse.Whirlpool.Id }.Distinct().Sum(v => After(s, plan, v)!.Value.WaterKg) + s.After.Vessels[^1].WaterKg
+            : double.NaN;
+        var litres = Water(StepKind.KnockOut) - Water(StepKind.CastOut);
+        return litres >= SteamsL ? [notation.Text($"Until it is cool about {notation.Volume(litres)} more steam off: the wort ends that much stronger.")] : [];
+    }
+
+    /// <summary>No step heats the water for it.</summary>
+    private static IEnumerable<string> Detergent(PlanStep step, Plan plan, Notation notation) =>
+        plan.Brewhouse.HotLiquorTank is { IsHeated: true } tank && tank.Id != step.Spec.Vessel
+            ? [notation.Text($"Its water: heated beforehand in {Names.The(plan.Brewhouse, tank.Id, notation)}; the plan has no minutes for that.")]
+            : [notation.Text("Its water: hot from the tap or the stove; the plan has no minutes for that.")];
 
     // both of the recipe's own sugar and of a remedy's extract: in a kettle with elements it is the same danger
     private static ImmutableArray<string> Sinking(Notation notation) =>
@@ -200,9 +236,9 @@ public static class HandsWords
         .. brief ? [] : new[] { notation.Text($"Then read volume{Stands(step, plan, step.Spec.To, notation)} and gravity.") },
     ];
 
-    /// <summary>The last rest before the wort is drawn: what has not converted by then stays starch.</summary>
+    /// <summary>The last rest before the mash-out or the run-off: what has not converted by then stays starch.</summary>
     private static IEnumerable<string> EndsWithIodine(PlanStep step, Plan plan, Notation notation) =>
-        plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec.Kind == StepKind.Rest) ? [] : [notation.Text("Iodine still turns black at the end? Let it rest on.")];
+        plan.Steps.SkipWhile(s => s.Spec.Id != step.Spec.Id).Skip(1).Any(s => s.Spec is { Kind: StepKind.Rest, TargetC: not >= RestReadings.MashOutC }) || step.TargetC >= RestReadings.MashOutC ? [] : [notation.Text("Iodine still turns black at the end? Let it rest on.")];
 
     /// <summary>The levels at which hands are wanted in the run-off: a brewer who goes away must know them.</summary>
     private static string Heats(Brewhouse house, bool sparges, bool brief, Notation notation) => sparges && house.HotLiquorTank.IsHeated
@@ -234,7 +270,7 @@ public static class HandsWords
             "basket" => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],
             "chiller" => [notation.Text("Flush with hot detergent, then the other way, then with clean water. Drain it.")],
             "down" => [notation.Text("Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain.")],
-            _ => [.. Dead(step, plan, notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), notation.Text("Leave valves open to dry.")],
+            _ => [.. Dead(step, plan, notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), .. Detergent(step, plan, notation), notation.Text("Leave valves open to dry.")],
         };
     }
 

@@ -14,6 +14,11 @@ public static class HeatWords
         ? notation.Text("Now kettle heat on: look first that its elements are covered.")
         : notation.Text("Now tank heat off: its elements are about to show.");
 
+    /// <summary>Its moment has gone by unseen.</summary>
+    public static string Late(HeatSwitch heat, Notation notation) => heat.On
+        ? notation.Text("Kettle heat on, if it is not yet: its elements are covered by now.")
+        : notation.Text("Tank heat off, if it is not yet: its elements show by now.");
+
     /// <summary>In place of the deck's line that says when hands are needed.</summary>
     public static string Needed(HeatSwitch heat, double inS, string clock, Notation notation) => heat.On
         ? notation.Text($"Kettle heat on in {Durations.Short(inS)}, at {clock}.")

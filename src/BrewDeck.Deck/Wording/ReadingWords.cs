@@ -26,7 +26,7 @@ public static class ReadingWords
 
     public static string AsExpected(Notation notation) => notation.Text("as expected");
 
-    /// <summary>"0.6 °C under", "as expected"; empty when nothing was expected.</summary>
+    /// <summary>"0.6 °C less than reckoned", "as expected"; empty when nothing was expected. What is expected moves with the day: it is not the plan.</summary>
     public static string Against(ReadingKind kind, double value, double expected, Notation notation)
     {
         if (!double.IsFinite(expected))
@@ -34,8 +34,12 @@ public static class ReadingWords
         var off = value - expected;
         return IsNear(kind, value, expected)
             ? AsExpected(notation)
-            : $"{Difference(kind, Math.Abs(off), notation)} {(off < 0 ? notation.Text("under") : notation.Text("over"))}";
+            : off < 0 ? notation.Text($"{Difference(kind, -off, notation)} less than reckoned") : notation.Text($"{Difference(kind, off, notation)} more than reckoned");
     }
+
+    /// <summary>"0.2 L under plan"; empty when it is as planned.</summary>
+    public static string AgainstPlan(ReadingKind kind, double value, double planned, Notation notation) => IsNear(kind, value, planned) ? ""
+        : value < planned ? notation.Text($"{Difference(kind, planned - value, notation)} under plan") : notation.Text($"{Difference(kind, value - planned, notation)} over plan");
 
     /// <summary>What no brewer tells apart with usual instruments: a thermometer, K.</summary>
     public const double NearK = 0.25;
@@ -100,5 +104,20 @@ public static class ReadingWords
     }
 
     private static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
-        notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Value(reading.Kind, low, notation)} to {Value(reading.Kind, high, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");
+        notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Beside(reading, low, 1, notation)} to {Beside(reading, high, -1, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");
+
+    /// <summary>A bound that would round to what is outside it is said one step farther in.</summary>
+    private static string Beside(Reading reading, double bound, int inwards, Notation notation)
+    {
+        var said = Value(reading.Kind, bound, notation);
+        return said == Value(reading.Kind, reading.Value, notation) ? Value(reading.Kind, bound + inwards * Step(reading.Kind), notation) : said;
+    }
+
+    /// <summary>What a number of a kind is rounded to, in its canonical unit.</summary>
+    private static double Step(ReadingKind kind) => kind switch
+    {
+        ReadingKind.Gravity or ReadingKind.Weight => 0.001,
+        ReadingKind.Ph => 0.01,
+        _ => 0.1,
+    };
 }

@@ -32,7 +32,7 @@ public static class TroubleWords
     /// <summary>What to do at once, before anything is chosen; empty: nothing.</summary>
     public static string AtOnce(Trouble trouble, Notation notation) => trouble.Kind switch
     {
-        TroubleKind.RunoffStuck => notation.Text("Stop the pump: its pull breaks the false bottom. Keep the kettle below the boil meanwhile."),
+        TroubleKind.RunoffStuck => notation.Text("Stop the pump: its pull breaks the false bottom. Keep the kettle below the boil."),
         TroubleKind.CircuitTripped => notation.Text("Leave the breaker off until its cause is found; do not touch wet plugs."),
         TroubleKind.ElementFailed => notation.Text("Switch it off at the breaker; touch nothing in the vessel while it is live."),
         TroubleKind.BoilInterrupted => notation.Text("Before it boils again: stir first, it may rise suddenly."),

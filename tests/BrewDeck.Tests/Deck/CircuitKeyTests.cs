@@ -30,7 +30,7 @@ public sealed class CircuitKeyTests
     public void The_report_says_which_key_tells_that_it_is_over()
     {
         Tripped();
-        Assert.Contains("f reports when it is over", _brewer.Notice, StringComparison.Ordinal);
+        Assert.Contains("f once it is over", _brewer.Notice, StringComparison.Ordinal);
 
         _brewer.Keys("f");
         var rows = Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay);

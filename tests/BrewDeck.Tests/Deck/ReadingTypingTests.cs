@@ -70,5 +70,12 @@ public class ReadingTypingTests
         Assert.Equal(24.605, us.Read(new ReadingPlace(ReadingKind.Volume, "tun"), "6.5", out _)!.Value, 3);
     }
 
+    [Theory]
+    [InlineData("1.040@60", true)]
+    [InlineData("1.040@38", false)]
+    [InlineData("1.040", false)]
+    public void A_sample_hotter_than_a_hydrometer_can_bear_is_known(string text, bool hot) =>
+        Assert.Equal(hot, _typing.IsOfHotSample(Read(ReadingKind.Gravity, "kettle", text)!));
+
     private Reading? Read(ReadingKind kind, string vessel, string text) => _typing.Read(new ReadingPlace(kind, vessel), text, out _);
 }

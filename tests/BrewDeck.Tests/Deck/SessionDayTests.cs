@@ -78,6 +78,17 @@ public class SessionDayTests
         Assert.Equal(RemedyKind.HeatMash, Assert.Single(_brewer.Session.State!.Remedies).Remedy.Kind);
     }
 
+    /// <summary>After a leap what was to be done half an hour ago is not said as if it were now.</summary>
+    [Fact]
+    public void A_switch_of_heat_that_has_gone_by_is_not_said_as_now()
+    {
+        _brewer.Begin().Until("lauter.run").Wait(1);
+        var ahead = _brewer.Session.Forecast!.Switches;
+        Assert.NotEmpty(ahead);
+        _brewer.Wait(ahead.Max(s => s.AtS) - _brewer.Session.State!.SecondsAt(_brewer.Now.ToUnixTimeMilliseconds()) + 1200);
+        Assert.Contains("if it is not yet", _brewer.Notice, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Weak_wort_before_the_boil_is_told_as_before_and_after()
     {
@@ -87,7 +98,7 @@ public class SessionDayTests
 
         _brewer.Down().Enter().Line("1.039");
 
-        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d under; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
+        Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d less than reckoned, 0\.00\d under plan; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
     }
 
     [Fact]

@@ -17,8 +17,10 @@ public class SessionTroubleTests
 
         var again = new Player(brewer.Store, at: brewer.Now);
 
-        Assert.Equal(before, again.Text);
+        Assert.Equal(before, ScreenDump.Of(again.Screen with { Notice = null }));
         Assert.Equal(brewer.Session.Batch, again.Session.Batch);
+        Assert.Contains("Batch 1 is taken up again; its last entry is", again.Notice, StringComparison.Ordinal);
+        Assert.Contains("Is the heat as the gauges say", again.Notice, StringComparison.Ordinal);
     }
 
     [Fact]

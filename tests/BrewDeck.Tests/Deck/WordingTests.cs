@@ -75,9 +75,9 @@ public class WordingTests
         Assert.Equal("lauter flow 1.2 -> 1.3", FigureWords.Moved([new Shift("lauter_flow_lpm", 1.2, 1.3)], Notation.Metric));
 
     [Theory]
-    [InlineData(65.4, 66, "0.6 °C under")]
+    [InlineData(65.4, 66, "0.6 °C less than reckoned")]
     [InlineData(66.2, 66, "as expected")]
-    [InlineData(66.3, 66, "0.3 °C over")]
+    [InlineData(66.3, 66, "0.3 °C more than reckoned")]
     [InlineData(66, double.NaN, "")]
     public void A_reading_is_held_against_what_was_expected(double value, double expected, string text) =>
         Assert.Equal(text, ReadingWords.Against(ReadingKind.Temperature, value, expected, Notation.Metric));
@@ -146,4 +146,50 @@ public class WordingTests
     }
 
     private static string Title(PlanStep step) => StepTitles.Of(step, Quayside.Plan, Notation.Metric);
+
+    /// <summary>What is reckoned moves with the day: a level over it may be under the plan.</summary>
+    [Fact]
+    public void A_reading_is_held_against_the_reckoning_and_apart_from_it_against_the_plan()
+    {
+        Assert.Equal("0.4 L more than reckoned", ReadingWords.Against(ReadingKind.Volume, 39.7, 39.3, Notation.Metric));
+        Assert.Equal("0.3 L under plan", ReadingWords.AgainstPlan(ReadingKind.Volume, 39.7, 40, Notation.Metric));
+        Assert.Equal("", ReadingWords.AgainstPlan(ReadingKind.Volume, 40.05, 40, Notation.Metric));
+    }
+
+    [Fact]
+    public void A_bound_never_reads_as_what_is_outside_it() => Assert.Equal(
+        "25.0 °C is outside 13.0 °C to 24.9 °C for the fermenter.",
+        ReadingWords.Doubt(new(new(ReadingKind.Temperature, "fermenter", 25, "25c"), 12.96, 24.96), Quayside.Brewhouse, Notation.Metric));
+
+    /// <summary>The last rest that converts is the one before the mash-out.</summary>
+    [Fact]
+    public void Iodine_is_asked_for_before_the_enzymes_are_stopped()
+    {
+        var rest = Quayside.Rest;
+        var mashOut = rest with { Spec = rest.Spec with { Id = "mash.rest-2", TargetC = 76 }, TargetC = 76 };
+        var plan = Quayside.Plan with { Steps = [.. Quayside.Plan.Steps.SelectMany(s => s == rest ? new[] { rest, mashOut } : [s])] };
+
+        Assert.Contains(HandsWords.Of(rest, plan, Notation.Metric), s => s.StartsWith("Iodine", StringComparison.Ordinal));
+        Assert.DoesNotContain(HandsWords.Of(mashOut, plan, Notation.Metric), s => s.StartsWith("Iodine", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Dry_hops_are_not_opened_at_the_weigh_in()
+    {
+        Charge Hop(string name, BrewDeck.Core.Recipes.HopUse use) => new(ChargeKind.Hop, name, 30, "g") { Use = use };
+        var step = Quayside.Check with { Spec = Quayside.Spec("setup.weigh", StepKind.WeighIn, UnitProcedure.SetUp) with { Charges = [Hop("Fuggle", BrewDeck.Core.Recipes.HopUse.Boil), Hop("Cascade", BrewDeck.Core.Recipes.HopUse.DryHop)] } };
+        var said = string.Join(" ", HandsWords.Of(step, Quayside.Plan, Notation.Metric));
+
+        Assert.Contains("Fuggle", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Cascade", said, StringComparison.Ordinal);
+        Assert.Contains("Dry hops stay shut", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_kettle_alone_has_no_tank_and_no_tun()
+    {
+        var alone = Quayside.Brewhouse with { Vessels = [Quayside.Brewhouse.Vessels[2]] };
+        Assert.Equal("Mash in the tun", LimitWords.Name("mash_in_tun", Notation.Metric, Quayside.Brewhouse));
+        Assert.All(new[] { "strike_liquor_in_tank", "mash_in_tun", "mash_covers_elements" }, code => Assert.Contains("kettle", LimitWords.Name(code, Notation.Metric, alone), StringComparison.Ordinal));
+    }
 }

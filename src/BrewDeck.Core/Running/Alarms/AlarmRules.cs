@@ -47,7 +47,7 @@ public static class AlarmRules
             var litres = Contents.StandsL(now);
             if (litres > vessel.WorkingL + (Stands(state, AlarmKind.VesselTooFull, vessel.Id) ? -FullClearL : FullSlackL))
                 yield return new(AlarmKind.VesselTooFull, vessel.Id, litres, vessel.WorkingL);
-            if (litres < vessel.CoverL && (Heats(state, forecast, vessel) || WasCovered(state, vessel)))
+            if (HeatsDry(state, forecast, vessel))
                 yield return new(AlarmKind.ElementsDry, vessel.Id, litres, vessel.CoverL);
         }
     }
@@ -77,6 +77,10 @@ public static class AlarmRules
         };
         return vessel is not null && Contents.StandsL(forecast.Now.Vessels[house.Vessels.IndexOf(vessel)]) > limit.Bound;
     }
+
+    /// <summary>Its heat may well be on though its elements are not covered: whatever the reckoning waits for.</summary>
+    public static bool HeatsDry(RunState state, Forecast forecast, Vessel vessel) =>
+        House(state).Vessels.ToList().FindIndex(v => v.Id == vessel.Id) is >= 0 and var at && Contents.StandsL(forecast.Now.Vessels[at]) < vessel.CoverL && (Heats(state, forecast, vessel) || WasCovered(state, vessel));
 
     /// <summary>A step that is there to heat the vessel runs. A lauter waits for its kettle by itself, and a mash may be heated from elsewhere.</summary>
     private static bool Heats(RunState state, Forecast forecast, Vessel vessel) => Running(state, forecast).Any(s =>

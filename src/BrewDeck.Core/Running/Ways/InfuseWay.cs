@@ -23,7 +23,7 @@ internal sealed class InfuseWay : WaterIntoWay
         var house = weigh.Live.Setting.Brewhouse;
         var (tun, tank) = (house.MashTun, house.HotLiquorTank);
         var ramps = RestOnWay.Ramps(weigh);
-        var toRests = ramps.RemoveAll(r => r.Spec.TargetC >= RestOnWay.MashOutC);
+        var toRests = ramps.RemoveAll(r => r.Spec.TargetC >= RestReadings.MashOutC);
         return ramps.IsEmpty || house.Habits.MashHeating != MashHeating.Direct || tank == tun || !tank.IsHeated || !weigh.LacksHeat(tun.Id) || IsBusy(weigh, tank, ramps[0]) ? []
             : toRests.IsEmpty ? OneOf(Of(weigh, tank, ramps, []))
             : OneOf(Of(weigh, tank, toRests, [.. ramps.RemoveRange(toRests), .. RestOnWay.MashOuts(weigh)]));

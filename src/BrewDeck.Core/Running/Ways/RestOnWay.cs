@@ -12,9 +12,6 @@ internal sealed class RestOnWay : Way
 {
     private const double LongestMin = 60;
 
-    /// <summary>A rest from here up only ends the conversion and thins the wort, °C; common practice, no source.</summary>
-    public const double MashOutC = 75;
-
     public override bool Helps(Off off) => off.Kind == OffKind.Power;
 
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
@@ -40,7 +37,7 @@ internal sealed class RestOnWay : Way
         [.. weigh.State.Steps.Where(s => s.Open && s.Spec.Kind == StepKind.Ramp && s.Spec.Vessel == weigh.Live.Setting.Brewhouse.MashTun.Id)];
 
     /// <summary>Rests of it that only end the conversion and have not begun.</summary>
-    public static IEnumerable<RunStep> MashOuts(Weigh weigh) => weigh.State.Steps.Where(s => s is { Status: RunStatus.Idle, Spec.Kind: StepKind.Rest, Spec.TargetC: >= MashOutC });
+    public static IEnumerable<RunStep> MashOuts(Weigh weigh) => weigh.State.Steps.Where(s => s is { Status: RunStatus.Idle, Spec.Kind: StepKind.Rest, Spec.TargetC: >= RestReadings.MashOutC });
 
     /// <summary>What it rested at before the first of them, or has come to since, °C; null: it rested at nothing.</summary>
     private static double? Has(Weigh weigh, RunStep ramp)
