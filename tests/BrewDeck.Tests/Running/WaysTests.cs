@@ -63,6 +63,8 @@ public class WaysTests
         day.ReadOff(ReadingKind.Volume, "liquor", by);
         Assert.Equal([RemedyKind.FillUp, RemedyKind.LeaveIt], Kinds(day));
         Assert.Equal(-by, day.Offers[0].Amount, 0.2);
+        Assert.Equal(day.State.Step(fill)!.Spec.Cautions, day.Offers[0].Insert.Single().Cautions);
+        Assert.True(day.Offers[0].Insert.Single().Cautions.HasFlag(Cautions.MainsNearWater));
         Taken(day, RemedyKind.FillUp);
         Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.2);
         day.RunToEnd();

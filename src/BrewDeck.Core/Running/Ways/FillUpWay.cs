@@ -19,6 +19,7 @@ internal sealed class FillUpWay : Way
             VolumeL = -off.By,
             TargetC = weigh.Live.Setting.SourceWaterC,
             HandsS = Math.Max(60, 60 * -off.By / weigh.Live.Setting.Habits.FillLPerMin),
+            Cautions = fill.Cautions,
         }));
     }
 }
