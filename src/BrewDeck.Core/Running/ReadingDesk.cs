@@ -108,7 +108,7 @@ internal static class ReadingDesk
         : null;
 
     private static double CapacityL(Brewhouse house, string vessel) =>
-        vessel == PlantSetting.FermenterId ? house.Fermenter.CapacityL : house.Vessels.First(v => v.Id == vessel).CapacityL;
+        vessel == PlantSetting.FermenterId ? house.Fermenter.CapacityL : house[vessel].CapacityL;
 
     private static bool Known(RunState state, Reading reading) =>
         state.Live!.Setting.IndexOf(reading.Vessel) >= 0

@@ -81,7 +81,7 @@ public static class VesselGauges
 
     /// <summary>From the vorlauf on the tun is heated no more: its bed drains.</summary>
     private static bool RunsOff(string vesselId, DeckMoment moment) => moment.State.Steps.Any(s =>
-        s.Spec.Kind is StepKind.Vorlauf or StepKind.Lauter or StepKind.RunOff && s.Spec.Vessel == vesselId && s.StartedMs is not null);
+        (s.Spec.Kind == StepKind.Vorlauf || s.Spec.Kind.RunsOff()) && s.Spec.Vessel == vesselId && s.StartedMs is not null);
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
         moment.Rest.Where(s => moment.IsRunning(s) && s.Spec.HeatsIn() == vesselId);

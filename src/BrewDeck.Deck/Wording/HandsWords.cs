@@ -169,7 +169,7 @@ public static class HandsWords
 
     /// <summary>After a run-off a pump may still draw on an empty vessel.</summary>
     private static IEnumerable<string> PumpsOff(PlanStep step, Plan plan, Notation notation) =>
-        plan.Brewhouse.Pumps.IsEmpty || !plan.Steps.Any(s => s.Spec.Kind is StepKind.Lauter or StepKind.RunOff && s.Spec.To == step.Spec.Vessel) ? [] : [notation.Text("Pumps off, valves shut.")];
+        plan.Brewhouse.Pumps.IsEmpty || !plan.Steps.Any(s => s.Spec.Kind.RunsOff() && s.Spec.To == step.Spec.Vessel) ? [] : [notation.Text("Pumps off, valves shut.")];
 
     /// <summary>Above this much of its heat a kettle boils with all of it.</summary>
     private const double Whole = 0.95;

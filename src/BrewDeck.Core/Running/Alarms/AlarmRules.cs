@@ -88,7 +88,7 @@ public static class AlarmRules
 
     /// <summary>A level read in a run-off shows elements that were reckoned to be covered: hands have switched their heat on, or not yet off.</summary>
     private static bool WasCovered(RunState state, Vessel vessel) => vessel.IsHeated
-        && state.Steps.FirstOrDefault(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.Lauter or StepKind.RunOff }) is { } run
+        && state.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind.RunsOff()) is { } run
         && (run.Spec.To == vessel.Id || (run.Spec.SpargeL > 0 && House(state).HotLiquorTank == vessel))
         && state.Readings.LastOrDefault(r => r.Reading.Is(ReadingKind.Volume, vessel.Id) && r.AtMs >= run.StartedMs) is { } read
         && read.Reading.Value < vessel.CoverL && read.Expected >= vessel.CoverL;

@@ -43,7 +43,7 @@ internal sealed class Pace
         };
     }
 
-    /// <summary>Variance of what passes until a step is ended after some readings, s²: by chance, and for people differ.</summary>
+    /// <summary>Variance of what passes until a step is ended after some readings, s²: by chance, and because people differ.</summary>
     public static double AfterVariance(int readings) =>
         Variance(UsualPace.MeanNoticeS, UsualPace.NoticeLogSd) + readings * Variance(UsualPace.MeanMeasureS, UsualPace.MeasureLogSd)
         + Math.Pow(UsualSpreads.Pace.Sd * (UsualPace.MeanNoticeS + readings * UsualPace.MeanMeasureS), 2);
