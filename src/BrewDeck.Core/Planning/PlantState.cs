@@ -61,6 +61,9 @@ public sealed record PlantState
     /// <summary>Colour brought in so far by malt, kg·EBC.</summary>
     public double ColourKgEbc { get; init; }
 
+    /// <summary>Mass of the malt and extract that brought <see cref="ColourKgEbc"/>, kg; 0 in records older than this figure.</summary>
+    public double ColouredKg { get; init; }
+
     /// <summary>Wort in the kettle when cast-out began, litres at 20 °C; 0 before.</summary>
     public double KnockedOutL { get; init; }
 

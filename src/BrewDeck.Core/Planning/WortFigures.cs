@@ -30,8 +30,10 @@ public static class WortFigures
         var litres = WortL(setting, state);
         if (litres <= 0 || state.ColourKgEbc <= 0)
             return 0;
-        var lovibond = Colour.SrmFromEbc(state.ColourKgEbc);
-        return Colour.EbcFromSrm(Colour.MoreySrm(Colour.Mcu(1, lovibond, litres)));
+        // the maltsters' conversion is linear: the mean colour gives what each malt of its own would
+        var kg = state.ColouredKg > 0 ? state.ColouredKg : 1;
+        var lovibond = Colour.LovibondFromSrm(Colour.SrmFromEbc(state.ColourKgEbc / kg));
+        return Colour.EbcFromSrm(Colour.MoreySrm(Colour.Mcu(kg, lovibond, litres)));
     }
 
     /// <summary>Wort at knock-out, litres at 20 °C: the volume that bitterness and colour are spread over.</summary>

@@ -102,6 +102,7 @@ internal static class Days
         Vessels = [Vessel(numbers, atS, 77), Vessel(numbers, atS, 66), Vessel(numbers, atS, double.NaN), new VesselState(0, 0, 0, 18)],
         Hops = [new HopDose("Cascade", 1.775, 0.03, numbers.NextDouble() * 60, 1 + 0.1 * numbers.NextDouble()), new HopDose("Fuggle", 1.1, 0.02, numbers.NextDouble())],
         ColourKgEbc = 61.7 * numbers.NextDouble(),
+        ColouredKg = 9.2 * numbers.NextDouble(),
         HandsFreeS = atS + 120,
         CircuitFreeS = [atS, atS + (600 * numbers.NextDouble())],
     };

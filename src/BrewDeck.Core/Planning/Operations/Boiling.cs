@@ -111,6 +111,6 @@ internal static class Boiling
             return;
         bench.Vessels[kettle] = Contents.Add(
             bench.Vessels[kettle], bench.Wall(kettle), charge.WaterKg, charge.ExtractKg, bench.Setting.AmbientC);
-        bench.ColourKgEbc += charge.Amount * charge.ColourEbc;
+        bench.Colour(charge);
     }
 }

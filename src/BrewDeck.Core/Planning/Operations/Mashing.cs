@@ -12,7 +12,7 @@ internal static class Mashing
         foreach (var charge in spec.Charges)
             bench.Vessels[i] = WithGrist(bench, bench.Vessels[i], i, charge);
         foreach (var charge in spec.Charges)
-            bench.ColourKgEbc += charge.Amount * charge.ColourEbc;
+            bench.Colour(charge);
         var progress = Progress.ByClock(spec with { Charges = [] }, limitS);
         bench.Pass(i, progress.ElapsedS, double.NaN);
         return progress with { TargetC = spec.TargetC };

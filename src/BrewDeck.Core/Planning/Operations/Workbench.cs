@@ -18,6 +18,7 @@ internal sealed class Workbench
         Vessels = [.. state.Vessels];
         Hops = [.. state.Hops];
         ColourKgEbc = state.ColourKgEbc;
+        ColouredKg = state.ColouredKg;
         KnockedOutL = state.KnockedOutL;
         LineFilledL = state.LineFilledL;
         PlugAt = state.PlugAt;
@@ -32,7 +33,9 @@ internal sealed class Workbench
 
     public int Kettle { get; }
 
-    public double ColourKgEbc { get; set; }
+    public double ColourKgEbc { get; private set; }
+
+    public double ColouredKg { get; private set; }
 
     public double KnockedOutL { get; set; }
 
@@ -45,10 +48,18 @@ internal sealed class Workbench
         Vessels = [.. Vessels],
         Hops = [.. Hops],
         ColourKgEbc = ColourKgEbc,
+        ColouredKg = ColouredKg,
         KnockedOutL = KnockedOutL,
         LineFilledL = LineFilledL,
         PlugAt = PlugAt,
     };
+
+    /// <summary>The colour of a malt or an extract; sugar has none and dilutes none.</summary>
+    public void Colour(Charge charge)
+    {
+        ColourKgEbc += charge.Amount * charge.ColourEbc;
+        ColouredKg += charge.ColourEbc > 0 ? charge.Amount : 0;
+    }
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
 

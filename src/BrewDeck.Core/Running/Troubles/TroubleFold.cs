@@ -71,6 +71,11 @@ internal static class TroubleFold
         var kettle = setting.IndexOf(setting.Brewhouse.Kettle.Id);
         var v = plant.Vessels[kettle];
         v = v with { WaterKg = Math.Max(0, v.WaterKg - charge.WaterKg), ExtractKg = Math.Max(0, v.ExtractKg - charge.ExtractKg) };
-        return plant with { Vessels = plant.Vessels.SetItem(kettle, v), ColourKgEbc = Math.Max(0, plant.ColourKgEbc - charge.Amount * charge.ColourEbc) };
+        return plant with
+        {
+            Vessels = plant.Vessels.SetItem(kettle, v),
+            ColourKgEbc = Math.Max(0, plant.ColourKgEbc - charge.Amount * charge.ColourEbc),
+            ColouredKg = Math.Max(0, plant.ColouredKg - (charge.ColourEbc > 0 ? charge.Amount : 0)),
+        };
     }
 }
