@@ -82,8 +82,11 @@ internal class SumPage(Shell shell, Sum sum, Dictionary<string, string>? texts) 
         var read = SumReader.Read(sum, _texts, Shell.Notation);
         if (read.Values is not { } values)
             return [Line.Of(Shell.Notation.Text($"Still wanted: {Shell.Notation.Text(sum.Inputs.First(i => i.Name == read.Input).Label)}."), Tone.Due)];
-        return [.. SumLines.Results(sum, sum.Reckon(values), Shell.Notation).Select((r, i) =>
-            new Line([new Span(r.Label + ": ", Tone.Muted), new Span(r.Value, i == 0 ? Tone.Strong : Tone.Normal)]))];
+        var results = sum.Reckon(values);
+        var gives = SumLines.Results(sum, results, Shell.Notation).Select((r, i) =>
+            new Line([new Span(r.Label + ": ", Tone.Muted), new Span(r.Value, i == 0 ? Tone.Strong : Tone.Normal)]));
+        var beside = SumLines.Beside(sum, results, Shell.Notation);
+        return beside.IsEmpty ? [.. gives] : [.. gives, Pair((Shell.Notation.Text("by other rules"), string.Join("; ", beside.Select(b => $"{b.Label}: {b.Value}"))))];
     }
 
     private static Line Pair((string Label, string Value) about) => new([new Span(about.Label + ": ", Tone.Muted), new Span(about.Value)]);

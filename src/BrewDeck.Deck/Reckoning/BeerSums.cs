@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -21,13 +22,29 @@ internal static class BeerSums
             [
                 new("abv_percent", "alcohol by volume", "%", "0.00"), new("abw_percent", "alcohol by weight", "%", "0.00"),
                 new("apparent_attenuation_percent", "apparent attenuation", "%"), new("real_extract_plato", "real extract", "°P", "0.00"),
-                new("abv_rule_percent", "by the rule 131.25 (OG - FG)", "%", "0.00"),
+                new("real_degree_percent", "real degree of fermentation", "%"),
             ],
             "Balling: 2.0665 g of extract give 1 g of alcohol",
             "Balling 1865; ASBC",
             "5 to 25 °P",
             v => Alcohol(v["original"], v["final"]))
-        { Orders = [NotAbove("final", "original")] },
+        {
+            Orders = [NotAbove("final", "original")],
+            Beside =
+            [
+                ByVolume("abv_rule_percent", "131.25 (OG - FG)"), ByVolume("abv_rule_136_percent", "136 (OG - FG)"), ByVolume("abv_rule_746_percent", "points over 7.46"),
+                ByVolume("abv_rule_105_percent", "105 (OG - FG) by weight, times 1.27"), ByVolume("abv_hall_percent", "Hall 1995"), ByVolume("abw_cutaia_percent", "Cutaia 2009, by weight"),
+            ],
+        },
+        new(
+            "final-gravity",
+            "Final gravity and alcohol expected",
+            [Gravity("original", "original gravity", "1.050"), Share("attenuation", "apparent attenuation of the yeast", 30, 100, "76 %")],
+            [new("final_sg", "final gravity", "SG", "0.000"), new("abv_percent", "alcohol by volume", "%", "0.0")],
+            "original gravity less its attenuated points; alcohol by Balling",
+            "ASBC; Balling 1865",
+            "a yeast's figure is of its maker's wort: a mash of 62 to 64 °C ferments further, one of 69 °C less",
+            v => Expected(v["original"], v["attenuation"] / 100)),
         new(
             "pitch",
             "Yeast to pitch",
@@ -72,8 +89,18 @@ internal static class BeerSums
         return
         [
             Fermentation.Abv(original, apparent), Fermentation.Abw(original, real), 100 * Fermentation.ApparentAttenuation(original, apparent),
-            real, Fermentation.AbvRule131(og, fg),
+            real, 100 * Fermentation.RealDegreeOfFermentation(original, real),
+            Fermentation.AbvRule131(og, fg), Fermentation.AbvRule136(og, fg), Fermentation.AbvRule746(og, fg),
+            Fermentation.AbvRule105(og, fg), Fermentation.AbvHall(og, fg), Fermentation.CutaiaAbw(original, apparent),
         ];
+    }
+
+    private static SumOutput ByVolume(string name, Phrase rule) => new(name, rule, "%", "0.00");
+
+    private static double[] Expected(double og, double attenuation)
+    {
+        var fg = Fermentation.FinalSg(og, attenuation);
+        return [fg, Fermentation.Abv(SugarSolution.PlatoFromSg(og), SugarSolution.PlatoFromSg(fg))];
     }
 
     private static double[] Pitch(double billion) => [billion, billion / Pitching.DriedBillionPerG];

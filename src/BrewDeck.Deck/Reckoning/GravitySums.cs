@@ -24,8 +24,9 @@ internal static class GravitySums
             "density of the sample and the glass's expansion",
             $"{Sucrose}; soda-lime glass 25e-6 /K",
             "0 to 80 °C; above 40 °C the reading itself is poor",
-            v => [Hydrometer.TrueSg20(v["reading"], v["sample"], v["calibration"]), Hydrometer.Plato(v["reading"], v["sample"], v["calibration"])],
-            "Hot wort scalds and cracks glass: let the sample cool."),
+            v => AtTemperature(v["reading"], v["sample"], v["calibration"]),
+            "Hot wort scalds and cracks glass: let the sample cool.")
+        { Beside = [new("lyons_sg", "Lyons 1992, of a glass made for 60 °F", "SG", "0.0000")] },
         new(
             "refractometer",
             "Refractometer in wort",
@@ -39,11 +40,12 @@ internal static class GravitySums
             "refractometer-beer",
             "Refractometer in beer",
             [Gravity("original", "original gravity", "1.050"), Brix("reads now", "6.5"), Correction()],
-            [new("gravity_sg", "gravity now", "SG", "0.000"), new("linear_sg", "by the linear fit", "SG", "0.000")],
-            "Terrill's cubic and linear correlations",
+            [new("gravity_sg", "gravity now", "SG", "0.000")],
+            "Terrill's cubic correlation",
             "Terrill 2011",
             "well attenuated beer, about 0.002 SG either way",
-            v => Fermented(SugarSolution.PlatoFromSg(v["original"]), v["reading"] / v["factor"])),
+            v => Fermented(SugarSolution.PlatoFromSg(v["original"]), v["reading"] / v["factor"]))
+        { Beside = [new("linear_sg", "Terrill's linear fit", "SG", "0.000")] },
         new(
             "gravity-scales",
             "Gravity, degrees Plato, degrees Brix",
@@ -55,7 +57,14 @@ internal static class GravitySums
             "density of sucrose solutions at 20 °C",
             $"{Sucrose}; refractometer factor 1.04",
             "0 to 45 °P",
-            v => Scales(SugarSolution.PlatoFromSg(v["gravity"]))),
+            v => [.. Scales(SugarSolution.PlatoFromSg(v["gravity"])), .. ByOtherFits(v["gravity"])])
+        {
+            Beside =
+            [
+                new("asbc_plato", "ASBC cubic", "°P", "0.00"), new("nbs_brix", "NBS circular C440", "°Bx", "0.00"), new("lincoln_plato", "Lincoln", "°P", "0.00"),
+                new("manning_plato", "Manning 1993", "°P", "0.00"), new("rule_259_plato", "259 - 259/SG", "°P", "0.00"),
+            ],
+        },
     ];
 
     private static SumInput.Quantity Brix(Phrase label, string example) => Number("reading", label, "°Bx", 0, 32, example);
@@ -63,6 +72,12 @@ internal static class GravitySums
     private static SumInput.Quantity Correction() => Number("factor", "wort correction factor", "", 1, 1.1, "1.04", "1.04");
 
     private static double[] Both(double plato) => [SugarSolution.SgFromPlato(plato), plato];
+
+    private static double[] AtTemperature(double reading, double sampleC, double calibrationC) =>
+        [Hydrometer.TrueSg20(reading, sampleC, calibrationC), Hydrometer.Plato(reading, sampleC, calibrationC), reading + Hydrometer.LyonsCorrectionSg(sampleC)];
+
+    private static double[] ByOtherFits(double sg) =>
+        [GravityScales.AsbcPlato(sg), GravityScales.NbsBrix(sg), GravityScales.LincolnPlato(sg), GravityScales.ManningPlato(sg), GravityScales.Rule259Plato(sg)];
 
     private static double[] Fermented(double original, double now) =>
         [Refractometer.FinalGravityCubicSg(original, now), Refractometer.FinalGravityLinearSg(original, now)];

@@ -5,10 +5,11 @@ using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
 
-/// <summary>Volumes and strengths of wort, and bitterness.</summary>
+/// <summary>Volumes and strengths of wort.</summary>
 internal static class KettleSums
 {
     private static readonly Phrase Balance = "mass balance of water and extract; densities by Bubnik et al. 1995";
+    private static readonly Phrase PointsKept = "points times litres kept";
 
     public static ImmutableArray<Sum> All { get; } =
     [
@@ -20,9 +21,9 @@ internal static class KettleSums
             "extract is kept",
             Balance,
             "volumes at 20 °C; gravity wanted below the one there is",
-            v => Dilution(v["volume"], Plato(v["gravity"]), Plato(v["target"])),
+            v => [.. Dilution(v["volume"], Plato(v["gravity"]), Plato(v["target"])), ByPoints(v) - v["volume"]],
             "Water onto a rolling boil can make it surge: heat off first.")
-        { Orders = [NotAbove("target", "gravity")] },
+        { Orders = [NotAbove("target", "gravity")], Beside = [new("points_add_l", PointsKept, "L", "0.00")] },
         new(
             "blend",
             "Blending two worts or beers",
@@ -46,25 +47,12 @@ internal static class KettleSums
             "extract is kept while water leaves",
             Balance,
             "gravity wanted beyond the one there is",
-            v => BoilDown(v["volume"], Plato(v["gravity"]), Plato(v["target"]), v["evaporation"]),
+            v => [.. BoilDown(v["volume"], Plato(v["gravity"]), Plato(v["target"]), v["evaporation"]), ByPoints(v)],
             "Watch for boil-over; never let an element stand dry.")
-        { Orders = [NotAbove("gravity", "target")] },
-        new(
-            "bitterness",
-            "Bitterness of one addition",
-            [
-                new SumInput.Quantity("hops", "hops", Dimension.Mass, "g", 0.1, 1e5, "30 g"),
-                new SumInput.Quantity("alpha", "alpha acid", Dimension.Fraction, "%", 0.1, 25, "5.5 %"),
-                new SumInput.Quantity("boiled", "boiled for", Dimension.Time, "min", 0, 240, "60 min"),
-                Gravity("gravity", "gravity of the boil", "1.048"),
-                Volume("volume", "cold wort at knock-out", "42 L"),
-            ],
-            [new("bitterness_ibu", "bitterness", "IBU"), new("utilisation", "utilisation", "", "0.000"), new("rager_ibu", "by Rager", "IBU")],
-            "Tinseth's utilisation; beside it Rager's",
-            "Tinseth 1997; Rager 1990 as fitted by Hall 1997",
-            "cones at sea level, 1.030 to 1.130, 0 to 120 min; real beers differ by a fifth",
-            v => Bitter(v)),
+        { Orders = [NotAbove("gravity", "target")], Beside = [new("points_volume_l", PointsKept, "L")] },
     ];
+
+    private static double ByPoints(SumValues v) => Extract.VolumeForPoints(v["volume"], Extract.Points(v["gravity"]), Extract.Points(v["target"]));
 
     private static double Plato(double sg) => SugarSolution.PlatoFromSg(sg);
 
@@ -87,12 +75,5 @@ internal static class KettleSums
         var kg = SugarSolution.MassKg(litres, plato, 20);
         var gone = Boil.EvaporatedKgForPlato(kg, plato, target);
         return [60 * gone / kgPerH, gone, SugarSolution.VolumeL(kg - gone, target, 20)];
-    }
-
-    private static double[] Bitter(SumValues v)
-    {
-        double alpha = v["alpha"] / 100, utilisation = Bitterness.TinsethUtilisation(v["gravity"], v["boiled"]);
-        var rager = Bitterness.Ibu(v["hops"], alpha, Bitterness.RagerUtilisation(v["boiled"]), v["volume"]) / (1 + Bitterness.RagerGravityAdjustment(v["gravity"]));
-        return [Bitterness.Ibu(v["hops"], alpha, utilisation, v["volume"]), utilisation, rager];
     }
 }

@@ -24,12 +24,13 @@ internal static class MashSums
                 Tun(),
                 Temp("tun-temp", "tun at", -10, 90, "18 °C", "18 °C"),
             ],
-            [new("strike_c", "liquor", "°C"), new("thickness_l_per_kg", "thickness", "L/kg", "0.00")],
+            [new("strike_c", "liquor", "°C"), new("thickness_l_per_kg", "thickness", "L/kg", "0.00"), new("mash_l", "mash fills the tun to", "L")],
             "enthalpies of water, malt and tun, slaking heat taken off",
             Source,
             "malt with 4 % moisture; losses while it is stirred not counted",
-            v => [Strike(v), v["water"] / v["grain"]],
-            "Hot liquor scalds: pour low and slowly."),
+            v => [Strike(v), v["water"] / v["grain"], Grain.MashVolumeL(v["water"], v["grain"]), MashConventions.StrikeTemp(ShortConstant, v["water"] / v["grain"], v["grain-temp"], v["target"])],
+            "Hot liquor scalds: pour low and slowly.")
+        { Beside = [Short("short_strike_c", "°C")] },
         new(
             "infusion",
             "Infusion to the next rest",
@@ -45,12 +46,15 @@ internal static class MashSums
             "heat given by the added water is heat taken up by mash and tun",
             Source,
             "added water beyond the temperature wanted",
-            v => [Infusion(v)],
+            v => [Infusion(v), MashConventions.Infusion(ShortConstant, v["grain"], v["water"], v["mash"], v["target"], v["added"])],
             "Near-boiling water scalds: add it low, stirring.")
-        { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")] },
+        { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")], Beside = [Short("short_add_l", "L", "0.00")] },
     ];
 
-    private static SumInput.Quantity Grist() => new("grain", "grist", Dimension.Mass, "kg", 0.05, 5000, "9 kg");
+    // printed for quarts and pounds
+    private const double ShortConstant = MashConventions.PalmerQuartsPerPound * UsUnits.LitresPerKgFromQuartsPerPound;
+
+    private static SumOutput Short(string name, string unit, string format = "0.0") => new(name, "Palmer's short form, without tun and slaking heat", unit, format);
 
     private static SumInput.Quantity Tun() =>
         new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");

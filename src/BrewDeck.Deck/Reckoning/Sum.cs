@@ -6,7 +6,7 @@ namespace BrewDeck.Deck.Reckoning;
 /// <summary>One sum of the reckoner: what goes in, what comes out, by which formula, from where, and how far it holds.</summary>
 /// <param name="Name">As typed on the command line, lower case with hyphens.</param>
 /// <param name="Range">Where the formula is valid.</param>
-/// <param name="Reckon">Gives one number for each of <paramref name="Outputs"/>, in their units.</param>
+/// <param name="Reckon">Gives one number for each of <paramref name="Outputs"/> and then of <see cref="Beside"/>, in their units.</param>
 /// <param name="Caution">Where the work can hurt somebody; empty: nothing beyond the usual.</param>
 public sealed record Sum(
     string Name,
@@ -21,6 +21,9 @@ public sealed record Sum(
 {
     /// <summary>Inputs of which the first cannot be more than the second.</summary>
     public ImmutableArray<(string Lower, string Upper)> Orders { get; init; } = [];
+
+    /// <summary>What other published rules make of the same inputs, each named by its label: for printed figures, and for those who must match a table.</summary>
+    public ImmutableArray<SumOutput> Beside { get; init; } = [];
 }
 
 /// <summary>A number that a sum gives.</summary>

@@ -9,6 +9,10 @@ public static class SumLines
     public static ImmutableArray<(string Label, string Value)> Results(Sum sum, double[] values, Notation notation) =>
         [.. sum.Outputs.Select((o, i) => (notation.Text(o.Label), Written(o, values[i], notation)))];
 
+    /// <summary>By other published rules; empty: there are none.</summary>
+    public static ImmutableArray<(string Label, string Value)> Beside(Sum sum, double[] values, Notation notation) =>
+        [.. sum.Beside.Select((o, i) => (notation.Text(o.Label), Written(o, values[sum.Outputs.Length + i], notation)))];
+
     public static ImmutableArray<(string Label, string Value)> About(Sum sum, Notation notation)
     {
         (string, string)[] always = [(notation.Text("formula"), notation.Text(sum.Formula)), (notation.Text("source"), notation.Text(sum.Source)), (notation.Text("valid"), notation.Text(sum.Range))];

@@ -7,7 +7,7 @@ namespace BrewDeck.Deck.Reckoning;
 public static class Sums
 {
     public static ImmutableArray<Sum> All { get; } =
-        [.. GravitySums.All, .. MashSums.All, .. KettleSums.All, .. BeerSums.All, .. WaterSums.All, .. PlantSums.All];
+        [.. GravitySums.All, .. MashSums.All, .. YieldSums.All, .. KettleSums.All, .. HopSums.All, .. BeerSums.All, .. WaterSums.All, .. PlantSums.All, .. LiquorSums.All, .. ElementSums.All];
 
     public static Sum? Find(string name) => All.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
@@ -22,6 +22,11 @@ public static class Sums
 
     internal static SumInput.Quantity Volume(string name, Phrase label, string example) =>
         new(name, label, Dimension.Volume, "L", 0.01, 20_000, example);
+
+    internal static SumInput.Quantity Share(string name, Phrase label, double least, double most, string example, string? preset = null) =>
+        new(name, label, Dimension.Fraction, "%", least, most, example, preset);
+
+    internal static SumInput.Quantity Grist() => new("grain", "grist", Dimension.Mass, "kg", 0.05, 5000, "9 kg");
 
     internal static SumInput.Quantity Number(string name, Phrase label, string unit, double least, double most, string example, string? preset = null) =>
         new(name, label, Dimension.Number, unit, least, most, example, preset);

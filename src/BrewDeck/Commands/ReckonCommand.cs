@@ -89,7 +89,8 @@ internal static class ReckonCommand
 
     private static void Write(TextWriter output, Sum sum, double[] results, IEnumerable<(string Label, string Value)> taken, Notation notation)
     {
-        var lines = SumLines.Results(sum, results, notation).Concat(taken).Concat(SumLines.About(sum, notation)).ToList();
+        var beside = SumLines.Beside(sum, results, notation).Select((b, i) => (Label: i == 0 ? "by other rules" : "", Value: $"{b.Value} by {b.Label}"));
+        var lines = SumLines.Results(sum, results, notation).Concat(beside).Concat(taken).Concat(SumLines.About(sum, notation)).ToList();
         var wide = lines.Max(l => l.Label.Length);
         output.WriteLine(sum.Title);
         foreach (var (label, value) in lines)
@@ -100,8 +101,8 @@ internal static class ReckonCommand
     {
         json.WriteStartObject();
         json.WriteString("sum", sum.Name);
-        for (var i = 0; i < results.Length; i++)
-            json.Round(sum.Outputs[i].Name, results[i], 6);
+        foreach (var (output, value) in sum.Outputs.Concat(sum.Beside).Zip(results))
+            json.Round(output.Name, value, 6);
         json.WriteString("formula", sum.Formula.ToString());
         json.WriteString("source", sum.Source.ToString());
         json.WriteString("valid", sum.Range.ToString());

@@ -16,7 +16,8 @@ public partial class ReckonerTests
         Assert.Equal(Sums.All.Length, Sums.All.Select(s => s.Name).Distinct().Count());
         Assert.All(Sums.All, s => Assert.Equal(s.Inputs.Length, s.Inputs.Select(i => i.Name).Distinct().Count()));
         Assert.All(Sums.All.SelectMany(s => s.Inputs.Select(i => i.Name).Append(s.Name)), n => Assert.Matches(Option(), n));
-        Assert.All(Sums.All.SelectMany(s => s.Outputs), o => Assert.Matches("^[a-z0-9_]+$", o.Name));
+        Assert.All(Sums.All, s => Assert.Equal(Given(s).Length, Given(s).Select(o => o.Name).Distinct().Count()));
+        Assert.All(Sums.All.SelectMany(Given), o => Assert.Matches("^[a-z0-9_]+$", o.Name));
     }
 
     [Theory]
@@ -28,7 +29,7 @@ public partial class ReckonerTests
 
         Assert.Null(read.Fault);
         var results = sum.Reckon(read.Values!);
-        Assert.Equal(sum.Outputs.Length, results.Length);
+        Assert.Equal(Given(sum).Length, results.Length);
         Assert.All(results, r => Assert.True(double.IsFinite(r)));
         Assert.All(SumLines.About(sum, Notation.Metric), a => Assert.NotEmpty(a.Value));
     }
@@ -71,6 +72,15 @@ public partial class ReckonerTests
     [InlineData("keg-pressure", "co2=2.5;temp=3.3 °C", 1, 11.3, 1.0)]
     [InlineData("residual-alkalinity", "alkalinity=178.5;calcium=0", 1, 0.3, 0.001)]
     [InlineData("gravity-scales", "gravity=12 °P", 0, 1.0484, 0.0001)]
+    [InlineData("final-gravity", "original=1.050;attenuation=75 %", 0, 1.0125, 0.0001)]
+    [InlineData("other-alpha", "hops=1 oz;alpha=10.7 %;bag=5.35 %", 0, 56.7, 0.1)]
+    [InlineData("first-wort", "grain=10 kg;extract=80 %;water=30 L", 1, 20.9, 0.2)]
+    [InlineData("yield", "grain=10 kg;extract=80 %;volume=50 L;gravity=12 °P", 0, 78.5, 0.2)]
+    [InlineData("colour", "malt=11 lb;colour=3 °L;volume=6 gal", 0, 4.80, 0.02)]
+    [InlineData("element", "power=5.5 kW;rated=240 V;supply=230 V", 0, 5.05, 0.01)]
+    [InlineData("element", "power=5.5 kW;rated=240 V;supply=240 V", 2, 28.6, 0.1)]
+    [InlineData("mixing", "volume=30 L;temp=80 °C;other=10 L;other-temp=20 °C", 0, 65, 0.2)]
+    [InlineData("emptying", "diameter=40 cm;depth=50 cm;bore=12.7 mm", 0, 8.8, 0.1)]
     [InlineData("heating-time", "volume=50 L;from=20 °C;to=70 °C;power=5 kW;net=100 %;vessel=0 kJ/K;loss=0 W/K", 0, 34.8, 0.2)]
     public void Figures_known_from_elsewhere_come_out(string name, string given, int output, double expected, double within)
     {
@@ -80,6 +90,33 @@ public partial class ReckonerTests
 
         Assert.Null(read.Fault);
         Assert.Equal(expected, sum.Reckon(read.Values!)[output], within);
+    }
+
+    // each rule worked from its printed form: 131.25, 136, 1000/7.46 and 133.35 times 0.040; the mean of Rager's table at 60 min is 30 %
+    [Theory]
+    [InlineData("alcohol", "original=1.050;final=1.010", "abv_rule_percent", 5.25, 1e-9)]
+    [InlineData("alcohol", "original=1.050;final=1.010", "abv_rule_136_percent", 5.44, 1e-9)]
+    [InlineData("alcohol", "original=1.050;final=1.010", "abv_rule_746_percent", 5.36, 0.01)]
+    [InlineData("alcohol", "original=1.050;final=1.010", "abv_rule_105_percent", 5.33, 0.01)]
+    [InlineData("alcohol", "original=1.050;final=1.010", "abv_hall_percent", 5.34, 0.01)]
+    [InlineData("bitterness", "hops=100 g;alpha=5 %;boiled=60 min;gravity=1.040;volume=50 L", "rager_table_ibu", 30, 1e-9)]
+    [InlineData("bitterness", "hops=100 g;alpha=5 %;boiled=60 min;gravity=1.040;volume=50 L", "daniels_whole_ibu", 24, 1e-9)]
+    [InlineData("gravity-scales", "gravity=1.040", "rule_259_plato", 9.96, 0.01)]
+    [InlineData("gravity-scales", "gravity=1.040", "asbc_plato", 9.99, 0.01)]
+    [InlineData("colour", "malt=10 lb;colour=10 °L;volume=5 gal", "daniels_srm", 12.4, 0.01)]
+    [InlineData("colour", "malt=10 lb;colour=10 °L;volume=5 gal", "mosher_srm", 10.7, 0.01)]
+    [InlineData("strike", "grain=10 lb;water=10 qt;target=152 °F;grain-temp=70 °F", "short_strike_c", 75.8, 0.1)]
+    [InlineData("boil-down", "volume=50 L;gravity=1.040;target=1.050;evaporation=4 kg/h", "points_volume_l", 40, 1e-9)]
+    [InlineData("dilution", "volume=40 L;gravity=1.060;target=1.050", "points_add_l", 8, 1e-9)]
+    public void Other_published_rules_stand_beside_it(string name, string given, string output, double expected, double within)
+    {
+        var sum = Sums.Find(name)!;
+        var texts = given.Split(';').Select(p => p.Split('=')).ToDictionary(p => p[0], p => p[1]);
+        var read = SumReader.Read(sum, texts, Notation.Metric);
+
+        Assert.Null(read.Fault);
+        Assert.Equal(expected, sum.Reckon(read.Values!)[Given(sum).ToList().FindIndex(o => o.Name == output)], within);
+        Assert.Equal(sum.Beside.Length, SumLines.Beside(sum, sum.Reckon(read.Values!), Notation.Metric).Length);
     }
 
     [Fact]
@@ -139,6 +176,8 @@ public partial class ReckonerTests
             texts[input] = text;
         return sum.Reckon(SumReader.Read(sum, texts, Notation.Metric).Values!)[0];
     }
+
+    private static SumOutput[] Given(Sum sum) => [.. sum.Outputs, .. sum.Beside];
 
     private static Dictionary<string, string> Examples(Sum sum) =>
         sum.Inputs.ToDictionary(i => i.Name, i => i.Example.Split(" or ")[0]);
