@@ -31,6 +31,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     /// <summary>A step that waits only for the hands to be done with the last one may begin early.</summary>
     private const double EarlyS = 120;
 
+    /// <summary>Cleaning that is over its usual time by more than this has taken long.</summary>
+    private const double LongS = 300;
+
     public static RunFocus Of(RunState state, Forecast forecast, long nowMs)
     {
         if (state.Status is RunStatus.Complete or RunStatus.Aborted)
@@ -41,7 +44,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             ?? InHand(state, forecast, now, nowMs)
             ?? Due(state, forecast, now, nowMs, _ => true)
             ?? Watched(state, forecast, nowMs)
-            ?? Startable(state, forecast, now, nowMs)
+            ?? Startable(state, forecast, now, nowMs, _ => true)
             ?? Waiting(state, forecast, nowMs, background: false)
             ?? OnHold(state, nowMs)
             ?? Waiting(state, forecast, nowMs, background: true)
@@ -70,11 +73,18 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
 
     private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;
 
-    /// <summary>Handwork that is going on ends when the hands say so; it is due when such work is usually done.</summary>
-    private static RunFocus? InHand(RunState state, Forecast forecast, double now, long nowMs) =>
-        Running(state, forecast).FirstOrDefault(s => s.Spec.Kind.EndsBy() == EndsBy.Hands) is { } step
-            ? new(FocusAct.Finish, step.Spec.Id, state.MsAt(DueS(state, step, now), nowMs))
-            : null;
+    /// <summary>
+    /// Handwork that is going on ends when the hands say so; it is due when such work is usually done. Of two jobs the one begun last is in the
+    /// hands: a knock-out does not wait behind a tun that is still being dug out. Cleaning that takes long steps aside for what the wort waits for.
+    /// </summary>
+    private static RunFocus? InHand(RunState state, Forecast forecast, double now, long nowMs)
+    {
+        if (Running(state, forecast).Where(s => s.Spec.Kind.EndsBy() == EndsBy.Hands).MaxBy(s => state.Step(s.Spec.Id)!.StartedMs) is not { } step)
+            return null;
+        var due = DueS(state, step, now);
+        return (step.Spec.Unit == UnitProcedure.CleanDown && due <= now - LongS ? Startable(state, forecast, now, nowMs, s => s.Unit != UnitProcedure.CleanDown) : null)
+            ?? new(FocusAct.Finish, step.Spec.Id, state.MsAt(due, nowMs));
+    }
 
     /// <summary>What may not be left alone stays before the eyes, whatever else could begin.</summary>
     private static RunFocus? Watched(RunState state, Forecast forecast, long nowMs) =>
@@ -88,10 +98,10 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             ? step.EndS
             : state.Live!.CutAt(now).Running.FirstOrDefault(s => s.Left.Id == step.Spec.Id)?.EndedS ?? step.EndS;
 
-    private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs)
+    private static RunFocus? Startable(RunState state, Forecast forecast, double now, long nowMs, Func<StepSpec, bool> wanted)
     {
         // mostly none is free, and when it would begin need not be reckoned
-        var free = StepOrder.Free(state).Select(s => s.Spec.Id).ToHashSet();
+        var free = StepOrder.Free(state).Where(s => wanted(s.Spec)).Select(s => s.Spec.Id).ToHashSet();
         return free.Count > 0 && forecast.Rest.FirstOrDefault(s => s.StartS <= now + EarlyS && free.Contains(s.Spec.Id)) is { } step
             ? new(FocusAct.Start, step.Spec.Id, state.MsAt(step.StartS, nowMs))
             : null;

@@ -104,4 +104,25 @@ public class RunFocusTests
         Assert.DoesNotContain(day.State.Steps, s => s.Spec.Kind == StepKind.AddToBoil && s.Status != RunStatus.Idle);
         Assert.Equal(StepKind.AddToBoil, day.State.Step(day.Focus.StepId)!.Spec.Kind);
     }
+
+    /// <summary>The chiller is sanitised and the wort knocked out though somebody still digs out the tun.</summary>
+    [Fact]
+    public void Cleaning_that_takes_long_hides_nothing_that_the_wort_waits_for()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("clean.tun");
+        var sanitiseDue = long.MaxValue;
+        for (var i = 0; i < 150 && day.State.Step("cool.knock-out")!.Status != RunStatus.Complete; i++)
+        {
+            day.Wait(1);
+            if (day.Focus.StepId == "boil.sanitise")
+                sanitiseDue = Math.Min(sanitiseDue, day.NowMs);
+            if (day.Focus.StepId != "clean.tun" && day.Focus.DueMs <= day.NowMs)
+                day.GoOn();
+        }
+
+        Assert.Equal(RunStatus.Running, day.State.Step("clean.tun")!.Status);
+        Assert.Equal(RunStatus.Complete, day.State.Step("cool.knock-out")!.Status);
+        Assert.InRange(day.State.Step("boil.sanitise")!.EndedMs!.Value, sanitiseDue, day.State.Step("cool.knock-out")!.StartedMs!.Value);
+    }
 }
