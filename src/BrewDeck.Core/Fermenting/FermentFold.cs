@@ -1,3 +1,4 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 
@@ -26,9 +27,12 @@ public static class FermentFold
     /// <param name="pitchStepId">Id of the step that pitches.</param>
     internal static FermentState Then(FermentState state, RunEvent happened, int seq, string pitchStepId) => happened switch
     {
-        BatchOpened e when state.Recipe is null => state with { Recipe = e.Plan.Recipe, PlannedOriginalSg = e.Plan.Totals.OriginalGravitySg },
+        BatchOpened e when state.Recipe is null => state with { Recipe = e.Plan.Recipe, PlannedOriginalSg = e.Plan.Totals.OriginalGravitySg, PlannedL = e.Plan.Totals.FermenterL },
+        RemedyChosen e => state with { WaterToCome = state.WaterToCome.AddRange(e.Remedy.Insert.Where(IsThinning).Select(s => KeyValuePair.Create(s.Id, s.VolumeL ?? 0))) },
+        StepFinished e when state.WaterToCome.TryGetValue(e.StepId, out var litres) => Thinned(state, litres),
         StepFinished e when e.StepId == pitchStepId => state with { PitchedMs = e.AtMs },
-        ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredOriginalSg = reading.Value },
+        ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredOriginalSg = reading.Value, ThinnedByL = 0 },
+        ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredL = reading.Value },
         FermenterRead e => state with { Readings = state.Readings.Add(new(seq, e.AtMs, e.Reading)) },
         AdditionMade e => state with { Additions = state.Additions.Add(new(seq, e.AtMs, e.Addition)) },
         DateSet e => state with { Dates = state.Dates.RemoveAll(d => d.Kind == e.Item.Kind && d.Name == e.Item.Name).Add(e.Item) },
@@ -36,6 +40,20 @@ public static class FermentFold
         BeerTasted e => state with { Tastings = state.Tastings.Add(new(seq, e.AtMs, e.Text, e.Rating)) },
         _ => state,
     };
+
+    private static bool IsThinning(StepSpec spec) => spec is { Kind: StepKind.AddWater, Vessel: PlantSetting.FermenterId };
+
+    /// <summary>The extract stays: what was measured before the water is not what ferments.</summary>
+    private static FermentState Thinned(FermentState state, double waterL)
+    {
+        var litres = state.MeasuredL ?? state.PlannedL;
+        var thinned = state with { MeasuredL = state.MeasuredL + waterL };
+        if (state.MeasuredOriginalSg is not { } sg)
+            return thinned;
+        var plato = SugarSolution.PlatoFromSg(sg);
+        var kg = SugarSolution.MassKg(litres, plato, 20);
+        return thinned with { MeasuredOriginalSg = SugarSolution.SgFromPlato(plato * kg / (kg + Contents.WaterKg(waterL))), ThinnedByL = state.ThinnedByL + waterL };
+    }
 
     /// <summary>Happens after the day: taken even when the run is complete.</summary>
     public static bool Belongs(RunEvent happened) => happened is FermenterRead or AdditionMade or DateSet or BeerPackaged or BeerTasted;

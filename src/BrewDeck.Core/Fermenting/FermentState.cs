@@ -11,8 +11,19 @@ public sealed record FermentState
 
     public double PlannedOriginalSg { get; init; }
 
-    /// <summary>Wort in the fermenter as last measured on the brew day, SG; null: not measured.</summary>
+    /// <summary>Wort in the fermenter as last measured on the brew day and thinned since, SG; null: not measured.</summary>
     public double? MeasuredOriginalSg { get; init; }
+
+    /// <summary>Water that went into the fermenter since its gravity was measured, L.</summary>
+    public double ThinnedByL { get; init; }
+
+    /// <summary>Wort in the fermenter as last measured, litres at 20 °C, with the water that went in since; null: not measured.</summary>
+    public double? MeasuredL { get; init; }
+
+    public double PlannedL { get; init; }
+
+    /// <summary>Remedies chosen that put water into the fermenter, litres by the id of their step.</summary>
+    public ImmutableDictionary<string, double> WaterToCome { get; init; } = ImmutableDictionary<string, double>.Empty;
 
     /// <summary>Unix ms; null before.</summary>
     public long? PitchedMs { get; init; }

@@ -50,8 +50,8 @@ public static class BatchFigures
     private static double? EfficiencyPercent(RunState state)
     {
         var inGrist = state.Plan!.Recipe.Grist.Sum(g => g.ExtractKg);
-        return Last(state, ReadingKind.Volume, PlantSetting.FermenterId) is { } litres && state.Ferment.MeasuredOriginalSg is { } og && inGrist > 0
-            ? 100 * litres.Reading.Value * SugarSolution.ExtractKgPerL(SugarSolution.PlatoFromSg(og), 20) / inGrist
+        return state.Ferment is { MeasuredL: { } litres, MeasuredOriginalSg: { } og } && inGrist > 0
+            ? 100 * litres * SugarSolution.ExtractKgPerL(SugarSolution.PlatoFromSg(og), 20) / inGrist
             : null;
     }
 

@@ -42,7 +42,9 @@ public static class FermentWords
     /// <summary>Final gravity, attenuation and alcohol with their 80 % bands.</summary>
     private static IEnumerable<Line> Figures(FermentState state, Notation notation)
     {
-        var from = state.MeasuredOriginalSg is null ? notation.Text("planned, not measured") : notation.Text("measured");
+        var from = state.MeasuredOriginalSg is null ? notation.Text("planned, not measured")
+            : state.ThinnedByL > 0 ? notation.Text($"measured, and {notation.Volume(state.ThinnedByL)} water since")
+            : notation.Text("measured");
         yield return Pair(notation.Text("original gravity"), $"{notation.Gravity(state.OriginalSg)} ({from})", "");
         if (FermentFigures.Of(state) is not { } figures)
             yield break;

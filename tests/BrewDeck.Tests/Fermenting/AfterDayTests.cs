@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
@@ -33,6 +34,30 @@ public sealed class AfterDayTests
         Assert.Equal(_day.State.Ferment.PitchedMs, light.PitchedMs);
         Assert.Equal(_day.State.Ferment.Readings, light.Readings);
         Assert.Equal(_day.State.Ferment.Tastings, light.Tastings);
+    }
+
+    /// <summary>Points times litres are kept (common practice, no source): what ferments is the thinned wort.</summary>
+    [Fact]
+    public void Water_after_the_reading_thins_the_measured_gravity_and_a_later_reading_counts_as_it_is()
+    {
+        _day.RunPast("cool.cast-out");
+        _day.ReadOff(ReadingKind.Volume, PlantSetting.FermenterId, 0);
+        var read = _day.Expected(ReadingKind.Gravity, PlantSetting.FermenterId) + 0.004;
+        _day.Read(ReadingKind.Gravity, PlantSetting.FermenterId, read);
+        var dilute = _day.Offers.First(r => r.Kind == RemedyKind.Dilute);
+        var before = _day.State.Ferment.MeasuredL!.Value;
+        _day.Accepted(new RunCommand.Choose(dilute));
+        Assert.Equal(read, _day.State.Ferment.MeasuredOriginalSg);
+        _day.RunPast(dilute.Insert[0].Id);
+
+        var ferment = _day.State.Ferment;
+        Assert.Equal(dilute.Amount, ferment.ThinnedByL, 1e-9);
+        Assert.Equal(1 + (read - 1) * before / (before + dilute.Amount), ferment.MeasuredOriginalSg!.Value, 0.0001);
+        Assert.Equal(before + dilute.Amount, ferment.MeasuredL!.Value, 1e-9);
+        Assert.Equal(ferment.MeasuredOriginalSg, FermentFold.Of(_day.Events).MeasuredOriginalSg);
+
+        _day.Read(ReadingKind.Gravity, PlantSetting.FermenterId, 1.047);
+        Assert.Equal((1.047, 0.0), (_day.State.Ferment.MeasuredOriginalSg!.Value, _day.State.Ferment.ThinnedByL));
     }
 
     [Fact]
