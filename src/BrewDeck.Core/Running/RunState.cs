@@ -75,6 +75,9 @@ public sealed record RunState
     /// <summary>When the brewer last said that a bag is not as planned, Unix ms; null: never.</summary>
     public long? BagMs { get; init; }
 
+    /// <summary>Ingredients of which the scale has told how much there is.</summary>
+    public ImmutableHashSet<string> AmountsTold { get; init; } = [];
+
     public ImmutableArray<WrittenNote> Notes { get; init; } = [];
 
     /// <summary>What is abnormal and not yet over, oldest first.</summary>

@@ -46,6 +46,24 @@ public class BagTests
             BagSheet.Of(state).Where(b => b.Kind == ChargeKind.Grist).ToDictionary(b => b.Name, b => b.Amount));
     }
 
+    /// <summary>A bag of 25 g cannot give 31 g: what is missing comes from the hops of which there is enough.</summary>
+    [Fact]
+    public void A_short_bag_of_hops_is_made_up_for_by_the_others()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("setup.weigh-in");
+        PlannedBag Hop(string name) => BagSheet.Of(day.State).Single(b => b.Kind == ChargeKind.Hop && b.Name == name);
+        double bitter = Hop("bittering").Amount, aroma = Hop("aroma").Amount;
+        day.Accepted(new RunCommand.Weigh(new Bag(ChargeKind.Hop, "bittering", Amount: 0.7 * bitter)));
+
+        var reweigh = day.Offers.First(r => r.Kind == RemedyKind.Reweigh);
+        Assert.DoesNotContain(reweigh.Replace.Where(s => s.Kind != StepKind.WeighIn).SelectMany(s => s.Charges), c => c.Name == "bittering");
+        day.Accepted(new RunCommand.Choose(reweigh));
+
+        Assert.Equal(0.7 * bitter, Hop("bittering").Amount, 1e-9);
+        Assert.True(Hop("aroma").Amount > 1.1 * aroma);
+    }
+
     [Fact]
     public void A_stronger_hop_moves_the_bitterness_in_proportion()
     {

@@ -13,6 +13,7 @@ internal static class BagFold
         return state with
         {
             BagMs = e.AtMs,
+            AmountsTold = e.Bag.Amount is null ? state.AmountsTold : state.AmountsTold.Add(e.Bag.Name),
             Steps = [.. state.Steps.Select(s => Changes(s) ? s with { Spec = Changed(s.Spec) } : s)],
             Live = state.Live?.Each(s => IsStrike(s.Left) ? s with { Left = Changed(s.Left) } : s),
         };

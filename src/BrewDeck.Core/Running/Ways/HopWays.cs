@@ -43,17 +43,19 @@ internal sealed class ReweighWay : Way
         var aims = Aims.Of(weigh, weigh.Forecast);
         if (aims.Bitterness.Near || !weigh.HopsLeft)
             return [];
-        var most = aims.Bitterness.By > 0 ? 1 : Most - 1;
+        var more = aims.Bitterness.By < 0;
+        var most = more ? Most - 1 : 1;
         var steps = weigh.State.Steps.Where(s => s.Status == RunStatus.Idle && s.Spec.Kind is StepKind.AddToBoil or StepKind.AddToWhirlpool
             && s.Spec.Charges.Any(c => c.AlphaG > 0)).Select(s => s.Spec).ToList();
-        Remedy? Of(IReadOnlySet<string>? hops) => weigh.Meeting(a => a.Bitterness, most, more => Scaling(weigh, steps, 1 + Math.Sign(-aims.Bitterness.By) * more, hops));
-        var others = OfOtherAlpha(weigh, steps);
-        return OneOf((others.Count > 0 ? Of(others) : null) ?? Of(null));
+        // a bag whose grams are known has no more in it
+        var hops = steps.SelectMany(s => s.Charges).Where(c => c.AlphaG > 0 && !(more && weigh.State.AmountsTold.Contains(c.Name))).Select(c => c.Name).ToHashSet();
+        Remedy? Of(HashSet<string> these) => these.Count == 0 ? null : weigh.Meeting(a => a.Bitterness, most, by => Scaling(weigh, steps, more ? 1 + by : 1 - by, these));
+        return OneOf(Of([.. OfOtherAlpha(weigh, steps).Intersect(hops)]) ?? Of(hops));
     }
 
-    private static Remedy Scaling(Weigh weigh, List<StepSpec> steps, double factor, IReadOnlySet<string>? hops)
+    private static Remedy Scaling(Weigh weigh, List<StepSpec> steps, double factor, HashSet<string> hops)
     {
-        var changed = steps.Where(s => s.Charges.Any(c => hops?.Contains(c.Name) != false)).Select(s => s with { Charges = Scaled.By(s.Charges, factor, hops) }).ToList();
+        var changed = steps.Where(s => s.Charges.Any(c => hops.Contains(c.Name))).Select(s => s with { Charges = Scaled.By(s.Charges, factor, hops) }).ToList();
         // who is still at the scale weighs these
         var list = weigh.State.Steps.Where(s => s.Open && s.Spec.Kind == StepKind.WeighIn).Select(s => s.Spec with { Charges = Scaled.By(s.Spec.Charges, factor, hops) });
         return Changes(RemedyKind.Reweigh, changed.Sum(s => Scaled.Grams(s.Charges)), [.. changed, .. list]);
