@@ -15,6 +15,19 @@ public static class Remedies
     public static ImmutableArray<Remedy> For(RunState state, long nowMs) =>
         state.Plan is null || state.Status != RunStatus.Running || !Off.MayBe(state) ? [] : [.. _known.Of(state, nowMs, () => Weighed(state, nowMs))];
 
+    /// <summary>
+    /// For who asks by hand: where each cause has had its answer, the ways that a wort still off its plan has. Nothing is offered twice without
+    /// being asked for.
+    /// </summary>
+    public static ImmutableArray<Remedy> Asked(RunState state, long nowMs)
+    {
+        var unanswered = For(state, nowMs);
+        if (!unanswered.IsEmpty || state.Plan is null || state.Status != RunStatus.Running)
+            return unanswered;
+        var weigh = new Weigh(state, Forecasts.At(state, nowMs), nowMs);
+        return Off.StillOff(weigh) is { } off && Offers(weigh, off) is { Length: > 1 } offers ? [.. offers] : [];
+    }
+
     /// <summary>What of the beer is off plan, its pitch among it: before is the plan, after what comes of leaving it. A mash is off by what was read in it.</summary>
     public static IEnumerable<Shift> OffPlan(ImmutableArray<Remedy> ranked) =>
         ranked.FirstOrDefault(r => r.Kind == RemedyKind.LeaveIt) is { } leaveIt ? leaveIt.Gives.Where(s => s.Figure is not ("finish_ms" or "mash_c") && Aims.IsNoticed(s)) : [];
@@ -22,11 +35,12 @@ public static class Remedies
     private static Remedy[] Weighed(RunState state, long nowMs)
     {
         var weigh = new Weigh(state, Forecasts.At(state, nowMs), nowMs);
-        foreach (var off in Off.In(weigh))
-        {
-            var offers = Way.All.Where(w => w.Helps(off)).SelectMany(w => w.Offers(weigh, off)).Select(r => Told.Of(weigh, off, r));
-            return [.. Ranking.Of(weigh, off, offers, Told.LeaveIt(weigh, off))];
-        }
-        return [];
+        return Off.In(weigh).FirstOrDefault() is { } off ? Offers(weigh, off) : [];
+    }
+
+    private static Remedy[] Offers(Weigh weigh, Off off)
+    {
+        var offers = Way.All.Where(w => w.Helps(off)).SelectMany(w => w.Offers(weigh, off)).Select(r => Told.Of(weigh, off, r));
+        return [.. Ranking.Of(weigh, off, offers, Told.LeaveIt(weigh, off))];
     }
 }

@@ -13,7 +13,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
 {
     public void Strike(DateTimeOffset now)
     {
-        var ranked = day.Remedies(now);
+        var ranked = day.RemediesAsked(now);
         if (ranked.IsEmpty)
         {
             shell.Say(shell.Ports.Rehearsal is { Signs: [{ Acts.IsEmpty: false }, ..] }

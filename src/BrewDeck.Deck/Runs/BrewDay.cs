@@ -74,6 +74,8 @@ internal sealed class BrewDay
 
     public ImmutableArray<Remedy> Remedies(DateTimeOffset now) => Core.Running.Remedies.For(State, Ms(now));
 
+    public ImmutableArray<Remedy> RemediesAsked(DateTimeOffset now) => Core.Running.Remedies.Asked(State, Ms(now));
+
     /// <summary>What a command would make happen, and nothing happens.</summary>
     public Decision Look(RunCommand command, DateTimeOffset now) => RunDesk.Decide(State, command, Ms(now));
 

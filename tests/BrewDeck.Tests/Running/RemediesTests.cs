@@ -41,6 +41,23 @@ public class RemediesTests
     [InlineData(ReadingKind.Volume)]
     public void A_kettle_as_planned_calls_for_nothing(ReadingKind kind) => Assert.Empty(KettleOff(kind, 0).Offers);
 
+    /// <summary>Nothing is pressed on a brewer who has chosen; who asks again sees what is still off.</summary>
+    [Fact]
+    public void A_wort_that_was_left_as_it_is_shows_its_ways_again_to_who_asks()
+    {
+        var day = KettleOff(ReadingKind.Gravity, -0.008);
+        RemedyKind[] kinds = Kinds(day);
+        day.Accepted(new RunCommand.Choose(day.Offers.First(r => r.Kind == RemedyKind.LeaveIt)));
+
+        Assert.Empty(day.Offers);
+        Assert.Equal(kinds, Remedies.Asked(day.State, day.NowMs).Select(r => r.Kind));
+        day.Accepted(new RunCommand.Choose(Remedies.Asked(day.State, day.NowMs)[0]));
+        Assert.DoesNotContain(Remedies.Asked(day.State, day.NowMs), r => r.Kind == kinds[0]);
+    }
+
+    [Fact]
+    public void A_wort_as_planned_has_no_ways_for_who_asks() => Assert.Empty(Remedies.Asked(KettleOff(ReadingKind.Gravity, 0).State, _lautered.Value.NowMs));
+
     [Fact]
     public void A_cold_mash_is_heated_or_given_hot_water() =>
         Assert.Equal([RemedyKind.HeatMash, RemedyKind.AddHotWater, RemedyKind.LeaveIt], Kinds(MashOff(-2)));

@@ -184,18 +184,23 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static bool IsCooling(RunState state) => state.Steps.Any(s => s.Open && s.Spec.Kind == StepKind.CoolInFermenter);
 
-    private static Off? Wort(Weigh weigh)
+    /// <summary>What of the wort is off though a remedy has been chosen since it was measured: another figure, or the rest of the way.</summary>
+    public static Off? StillOff(Weigh weigh) => Wort(weigh, long.MinValue);
+
+    private static Off? Wort(Weigh weigh) => Wort(weigh, weigh.State.LastChosenMs);
+
+    private static Off? Wort(Weigh weigh, long since)
     {
-        if (!WortMayBeOff(weigh))
+        if (!WortMayBeOff(weigh, since))
             return null;
         var aims = Aims.Of(weigh, weigh.Forecast);
         return aims.Gravity.Near && aims.Volume.Near && (aims.Bitterness.Near || !weigh.HopsLeft) ? null : new(OffKind.Wort, weigh.Kettle.Id, 0);
     }
 
-    /// <summary>Something was measured or done since the last choice that the wort depends on.</summary>
-    private static bool WortMayBeOff(Weigh weigh)
+    /// <summary>Something was measured or done since then that the wort depends on.</summary>
+    private static bool WortMayBeOff(Weigh weigh, long since)
     {
-        var (state, since) = (weigh.State, weigh.State.LastChosenMs);
+        var state = weigh.State;
         if (weigh.Live.Vessel(PlantSetting.FermenterId).LiquidKg > 0)
             return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
         bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
