@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
@@ -187,11 +188,14 @@ public static class HandsWords
     private static IEnumerable<string> SteamsOn(Plan plan, Notation notation)
     {
         double Water(StepKind kind) => plan.Steps.LastOrDefault(s => s.Spec.Kind == kind) is { } s
-            ? new[] { plan.Brewhouse.Kettle.Id, plan.Brewhouse.Whirlpool.Id }.Distinct().Sum(v => After(s, plan, v)!.Value.WaterKg) + s.After.Vessels[^1].WaterKg
+            ? new[] { plan.Brewhouse.Kettle.Id, plan.Brewhouse.Whirlpool.Id }.Distinct().Sum(v => After(s, plan, v)!.Value.WaterKg) + s.After.Vessels[^1].WaterKg + InLine(s.After)
             : double.NaN;
         var litres = Water(StepKind.KnockOut) - Water(StepKind.CastOut);
         return litres >= SteamsL ? [notation.Text($"Until it is cool about {notation.Volume(litres)} more steam off: the wort ends that much stronger.")] : [];
     }
+
+    /// <summary>Water of the wort that stays in hoses, pump and chiller, kg: that did not steam off.</summary>
+    private static double InLine(PlantState state) => SugarSolution.MassKg(state.LineFilledL, state.Vessels[^1].Plato, 20) * (1 - state.Vessels[^1].Plato / 100);
 
     /// <summary>No step heats the water for it.</summary>
     private static IEnumerable<string> Detergent(PlanStep step, Plan plan, Notation notation) =>

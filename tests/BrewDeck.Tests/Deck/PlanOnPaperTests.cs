@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck.Wording;
@@ -40,6 +42,20 @@ public sealed class PlanOnPaperTests
         Assert.EndsWith("to kettle (whirlpool inlet).", Said(StepKind.Whirlpool), StringComparison.Ordinal);
         Assert.Matches("^Valves shut; kettle to P[12] pump to chiller to fermenter\\.$", Said(StepKind.CastOut));
         Assert.Matches("^Valves shut; tun to P[12] pump to kettle; liquor to P[12] pump to tun\\.$", Said(StepKind.Lauter));
+    }
+
+    /// <summary>What is there after the boil and neither stays behind nor reaches the fermenter: a balance of litres with the brewhouse's own losses.</summary>
+    [Fact]
+    public void What_steams_off_after_the_boil_is_what_the_balance_leaves()
+    {
+        var plan = Demo.Plan();
+        var (habits, hopsKg) = (plan.Brewhouse.Habits, plan.Recipe.Hops.Where(h => h.Use != HopUse.DryHop).Sum(h => h.MassG) / 1000);
+        var stays = plan.Brewhouse.Kettle.DeadSpaceL + habits.TrubL + habits.HopAbsorptionLPerKg * hopsKg + habits.LineLossL;
+
+        var said = string.Join(" ", HandsWords.Of(plan.Steps.First(s => s.Spec.Kind == StepKind.KnockOut), plan, Notation.Metric));
+
+        var litres = double.Parse(Regex.Match(said, @"about (\d\.\d) L more steam off").Groups[1].Value, CultureInfo.InvariantCulture);
+        Assert.Equal(plan.Totals.PostBoilL - plan.Totals.FermenterL - stays, litres, 0.1);
     }
 
     [Fact]
