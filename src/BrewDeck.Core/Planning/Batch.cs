@@ -52,11 +52,12 @@ internal static class RecipeFit
     };
 
     /// <summary>All masses times a factor.</summary>
-    public static Recipe Scaled(Recipe recipe, double grist, double hops, double others) => recipe with
+    /// <param name="litres">Of what goes by the litres, dry hops among it: they bring no bitterness that the others' would have to meet.</param>
+    public static Recipe Scaled(Recipe recipe, double grist, double hops, double litres) => recipe with
     {
         Grist = [.. recipe.Grist.Select(g => g with { MassKg = g.MassKg * grist })],
-        Hops = [.. recipe.Hops.Select(h => h with { MassG = h.MassG * hops })],
-        Others = [.. recipe.Others.Select(o => o with { Amount = o.Amount * others })],
+        Hops = [.. recipe.Hops.Select(h => h with { MassG = h.MassG * (h.Use == HopUse.DryHop ? litres : hops) })],
+        Others = [.. recipe.Others.Select(o => o with { Amount = o.Amount * litres })],
     };
 
     private static GristLine Swap(GristLine line, DayChoices choices) =>

@@ -29,6 +29,20 @@ public class ChoicesTests
         Assert.True(other.MassKg > usual.MassKg);
     }
 
+    /// <summary>Dry hops are dosed in g/L (common practice, no source): neither a stronger bag nor a brewhouse that wants more bitter hops moves that.</summary>
+    [Fact]
+    public void Dry_hops_go_with_the_litres_alone()
+    {
+        var dry = Demo.Amber with { Hops = [.. Demo.Amber.Hops, new HopAddition("aroma", 80, 0.05, HopForm.Pellet, HopUse.DryHop, 0)] };
+        var choices = new DayChoices { BatchL = 30 };
+        choices = choices with { MeasuredAlpha = choices.MeasuredAlpha.Add("bittering", 0.03).Add("aroma", 0.12) };
+
+        var plan = Demo.Plan(dry, choices);
+
+        Assert.Equal(80 / dry.BatchL, plan.Recipe.Hops[^1].MassG / 30, 1e-9);
+        Assert.NotEqual(dry.Hops[1].MassG / dry.BatchL, plan.Recipe.Hops[1].MassG / 30, 0.1);
+    }
+
     [Fact]
     public void The_day_s_formula_decides_the_hops_for_a_wanted_bitterness()
     {

@@ -55,8 +55,9 @@ internal static class Told
         return new(RemedyKind.LeaveIt, vessel, 0, 0, [], "", [], gives);
     }
 
+    /// <summary>The middle that the outlook and the other ways show, so that one page has one figure.</summary>
     private static IEnumerable<Shift> Noticed(string figure, Aim aim, double least, Figure shown) =>
-        Math.Abs(aim.By) >= least ? [new Shift(figure, aim.Plan, aim.Figure) { Low = shown.P10, High = shown.P90 }] : [];
+        Math.Abs(aim.By) >= least ? [new Shift(figure, aim.Plan, shown.P50) { Low = shown.P10, High = shown.P90 }] : [];
 
     /// <summary>What the mash comes to, as sure as a thermometer is.</summary>
     private static IEnumerable<Shift> Mash(Weigh weigh, Off off, Remedy remedy, Forecast after) =>
