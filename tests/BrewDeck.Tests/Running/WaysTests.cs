@@ -189,6 +189,21 @@ public class WaysTests
         Assert.Equal(5.4 + by / 2, day.State.Step("mash.rest-1")!.Spec.ExpectedPh!.Value, 1e-9);
     }
 
+    [Fact]
+    public void A_mash_that_is_cold_and_not_sour_enough_has_both_mended_one_after_the_other()
+    {
+        var day = new PerfectDay(Demo.Plan() is var plan ? plan with { Steps = [.. plan.Steps.Select(Expecting)] } : null!);
+        day.RunUntil("mash.rest-1");
+        day.Wait(10);
+        day.Read(ReadingKind.Ph, "tun", 5.7);
+        day.ReadOff(ReadingKind.Temperature, "tun", -2);
+        Taken(day, RemedyKind.HeatMash);
+
+        Taken(day, RemedyKind.AddAcid);
+
+        Assert.Empty(day.Offers);
+    }
+
     private static PlanStep Expecting(PlanStep step) =>
         step.Spec.Kind == StepKind.Rest ? step with { Spec = step.Spec with { ExpectedPh = 5.4 } } : step;
 

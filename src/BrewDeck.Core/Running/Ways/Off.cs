@@ -50,7 +50,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private const double NearL = 0.5, NearShare = 0.02;
 
     /// <summary>Cheap: false when there is certainly nothing.</summary>
-    public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs;
+    public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs || LastPh(state)?.AtMs > PhAnsweredMs(state);
 
     /// <summary>The most urgent first.</summary>
     public static IEnumerable<Off> In(Weigh weigh)
@@ -59,6 +59,12 @@ internal sealed record Off(OffKind Kind, string About, double By)
         Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
         return looks.Select(look => look(weigh)).OfType<Off>().Where(_ => MayBe(state));
     }
+
+    private static TakenReading? LastPh(RunState state) => state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Ph);
+
+    /// <summary>A mash may be off in its temperature and its pH at once: mending the one is no answer to the other.</summary>
+    private static long PhAnsweredMs(RunState state) =>
+        state.Remedies.LastOrDefault(r => r.Remedy.Kind is RemedyKind.AddAcid or RemedyKind.AddSoda or RemedyKind.LeaveIt)?.AtMs ?? long.MinValue;
 
     private static long LastCauseMs(RunState state)
     {
@@ -143,9 +149,9 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? MashPh(Weigh weigh)
     {
         var rest = Rest(weigh.State);
-        if (rest?.Spec.ExpectedPh is not { } expected || !ReadFor(weigh.State, rest, ReadingKind.Ph))
+        if (rest?.Spec.ExpectedPh is not { } expected || RestReadings.Last(weigh.State, rest, ReadingKind.Ph) is not { } read || read.AtMs <= PhAnsweredMs(weigh.State))
             return null;
-        var by = weigh.State.Readings.Last(r => r.Reading.Kind == ReadingKind.Ph).Reading.Value - expected;
+        var by = read.Reading.Value - expected;
         return Math.Abs(by) < NearPh ? null : new(OffKind.MashPh, rest.Spec.Id, by);
     }
 
