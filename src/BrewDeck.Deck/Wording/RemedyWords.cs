@@ -93,7 +93,7 @@ public static class RemedyWords
         var minutes = remedy.Kind == RemedyKind.LeaveIt ? ""
             : remedy is { Kind: RemedyKind.AddHotWater, Minutes: < 0.5, Insert: [{ HandsS: var handsS }, ..] } ? notation.Text($"{Durations.Short(handsS)} at the stove, the day no longer")
             : Math.Abs(remedy.Minutes) < 0.5
-            ? notation.Text("takes no time")
+            ? remedy is { Kind: RemedyKind.Dilute, Vessel: PlantSetting.FermenterId } ? notation.Text("takes no time where such water stands ready") : notation.Text("takes no time")
             : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? notation.Text("more") : notation.Text("less"))}";
         return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
     }
