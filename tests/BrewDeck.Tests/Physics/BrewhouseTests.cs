@@ -71,4 +71,22 @@ public class BrewhouseTests
 
     private static double Loss(double flow) => Hydraulics.HoseLossM(
         flow, 0.0127, 2.0, 1.5e-6, 4.0, Water.DensityKgPerM3(66.0), Water.ViscosityPaS(66.0));
+
+    // what a pK is: there the next proton is half given; the other steps are five decades away
+    [Theory]
+    [InlineData(Acids.PhosphoricPk1, 0.5)]
+    [InlineData(Acids.PhosphoricPk2, 1.5)]
+    [InlineData(Acids.PhosphoricPk3, 2.5)]
+    public void At_each_pk_phosphoric_acid_has_given_half_of_the_next_proton(double ph, double protons) =>
+        Assert.Equal(protons, Acids.PhosphoricProtons(ph), 1e-4);
+
+    // at the second pK of carbonic acid carbonate is as much as bicarbonate, so each bicarbonate comes with two charges more;
+    // the titration needs a little acid beyond that to reach its own pH
+    [Fact]
+    public void Half_carbonate_water_titrates_for_three_charges_to_each_bicarbonate()
+    {
+        var alkalinity = WaterChemistry.TitratedAlkalinityAsCaCO3(Ions.EquivalentMass(Ion.Bicarbonate), WaterChemistry.CarbonicPk2);
+        var acidAtTheEnd = 1000.0 * Math.Pow(10.0, -WaterChemistry.TitrationEndPh);
+        Assert.InRange(alkalinity / WaterChemistry.CaCO3MgPerMEq, 3.0, 3.0 + acidAtTheEnd);
+    }
 }

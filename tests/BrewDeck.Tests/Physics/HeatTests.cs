@@ -128,4 +128,64 @@ public class HeatTests
         Gen.Select(Gen.Double[50.0, 2000.0], Gen.Double[50.0, 2000.0], Gen.Double[10.0, 5000.0])
             .Sample((wort, water, transfer) => Assert.InRange(
                 Chiller.CounterflowOutletC(wort, 98.0, water, 12.0, transfer), 12.0 - 1e-9, 98.0));
+
+    // Murphy and Son's table, as in 04_mash_heat.csv: 0.38 of water dry, 0.42 at 8 % moisture, both rounded
+    [Theory]
+    [InlineData(0.00, 0.38)]
+    [InlineData(0.08, 0.42)]
+    public void Malt_takes_the_printed_share_of_the_heat_of_water(double moisture, double relative) =>
+        Assert.Equal(relative, MashHeat.MaltSpecificHeatJPerKgK(moisture) / Water.SpecificHeatJPerKgK(15.0), 0.005);
+
+    [Fact]
+    public void A_mash_takes_the_heat_of_its_parts() =>
+        Gen.Select(Mash, Gen.Double[30.0, 78.0]).Sample((m, celsius) =>
+        {
+            var whole = MashHeat.MashHeatCapacityJPerK(m.WaterKg, m.GrainKg, m.Moisture, celsius, m.VesselJ);
+            var water = m.WaterKg * (Water.EnthalpyJPerKg(celsius + 0.5) - Water.EnthalpyJPerKg(celsius - 0.5));
+            var grain = m.GrainKg * MashHeat.MaltSpecificHeatJPerKgK(m.Moisture);
+            Assert.Equal(water + grain + m.VesselJ, whole, 1e-3 * whole);
+        });
+
+    [Fact]
+    public void What_is_already_there_takes_no_time()
+    {
+        Assert.Equal(0.0, HeatFlow.HeatingTimeS(100e3, 0.0, 18.0, 66.0, 66.0, 0.0));
+        Assert.Equal(0.0, HeatFlow.CoolingTimeS(100e3, 0.0, 18.0, 66.0, 66.0));
+    }
+
+    [Fact]
+    public void Power_arrives_where_it_is_more_than_the_loss_at_the_end() =>
+        Gen.Select(Gen.Double[1.0, 20.0], Gen.Double[-10.0, 35.0], Gen.Double[40.0, 95.0]).Sample((loss, ambient, to) =>
+        {
+            var atTheEnd = loss * (to - ambient);
+            Assert.True(double.IsFinite(HeatFlow.HeatingTimeS(100e3, loss, ambient, 36.0, to, 1.001 * atTheEnd)));
+            Assert.Equal(double.PositiveInfinity, HeatFlow.HeatingTimeS(100e3, loss, ambient, 36.0, to, 0.999 * atTheEnd));
+        });
+
+    [Fact]
+    public void Nothing_cools_below_its_room_or_without_loss()
+    {
+        Assert.Equal(double.PositiveInfinity, HeatFlow.CoolingTimeS(100e3, 5.0, 25.0, 60.0, 20.0));
+        Assert.Equal(double.PositiveInfinity, HeatFlow.CoolingTimeS(100e3, 0.0, 18.0, 60.0, 20.0));
+    }
+
+    [Fact]
+    public void With_one_side_at_one_temperature_all_exchangers_are_one() =>
+        Gen.Double[0.01, 10.0].Sample(ntu =>
+        {
+            var stirred = Exchanger.StirredEffectiveness(ntu);
+            Assert.Equal(stirred, Exchanger.CounterflowEffectiveness(ntu, 0.0), 1e-12);
+            Assert.Equal(stirred, Exchanger.ParallelEffectiveness(ntu, 0.0), 1e-12);
+            Assert.Equal(stirred, Exchanger.CrossflowUnmixedEffectiveness(ntu, 0.0), 1e-12);
+            Assert.Equal(stirred, Exchanger.CrossflowMaxMixedEffectiveness(ntu, 0.0), 1e-12);
+        });
+
+    [Fact]
+    public void The_log_mean_of_equal_ends_is_that_end() =>
+        Gen.Select(Gen.Double[0.5, 90.0], Gen.Double[1.0, 1.5]).Sample((end, ratio) =>
+        {
+            Assert.Equal(end, Exchanger.LogMeanDifferenceK(end, end), 1e-12);
+            Assert.InRange(
+                Exchanger.LogMeanDifferenceK(end, ratio * end), end * Math.Sqrt(ratio) * (1.0 - 1e-6), end * (1.0 + ratio) / 2.0 * (1.0 + 1e-6));
+        });
 }

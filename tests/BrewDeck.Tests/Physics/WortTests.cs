@@ -112,4 +112,57 @@ public class WortTests
             Assert.True(Carbonation.ResidualCo2Volumes(celsius + 1.0) < Carbonation.ResidualCo2Volumes(celsius));
             Assert.True(Carbonation.SolubilityVolumes(celsius + 1.0) < Carbonation.SolubilityVolumes(celsius));
         });
+
+    [Fact]
+    public void Isomerising_has_no_jump_where_both_rates_are_equal() =>
+        Gen.Select(Gen.Double[1e-4, 0.1], Gen.Double[1.0, 120.0]).Sample((rate, minutes) =>
+        {
+            var equal = Isomerisation.After(1.0, 0.0, rate, rate, minutes);
+            var near = Isomerisation.After(1.0, 0.0, rate, rate * (1.0 + 1e-6), minutes);
+            Assert.Equal(near.Iso, equal.Iso, 1e-5);
+            Assert.True(equal.Iso > 0.0 && equal.Alpha + equal.Iso < 1.0);
+        });
+
+    [Fact]
+    public void Rager_and_his_hop_mass_are_inverse_and_strong_wort_gives_less() =>
+        Gen.Select(Gen.Double[0.5, 5.0], Gen.Double[0.02, 0.18], Gen.Double[1.051, 1.1]).Sample((ounces, alpha, sg) =>
+        {
+            var adjustment = Bitterness.RagerGravityAdjustment(sg);
+            var ibu = Bitterness.RagerIbu(ounces, alpha, 0.25, 5.0, adjustment);
+            Assert.Equal(ounces, Bitterness.RagerOunces(ibu, alpha, 0.25, 5.0, adjustment), 1e-9);
+            Assert.True(ibu < Bitterness.RagerIbu(ounces, alpha, 0.25, 5.0, 0.0));
+        });
+
+    [Fact]
+    public void A_still_surface_gives_off_heat_as_its_vapour_pressure_lies_above_the_rooms()
+    {
+        Gen.Select(Gen.Double[41.0, 99.0], Gen.Double[0.0, 40.0]).Sample((celsius, room) =>
+        {
+            var watts = Boil.StillSurfaceKgPerM2S(celsius, room) * Water.LatentHeatJPerKg(celsius);
+            var more = Boil.StillSurfaceKgPerM2S(100.0, room) * Water.LatentHeatJPerKg(100.0);
+            var overRoom = (Water.SaturationPressurePa(celsius) - Water.SaturationPressurePa(room))
+                / (Water.SaturationPressurePa(100.0) - Water.SaturationPressurePa(room));
+            Assert.True(watts > 0.0);
+            Assert.Equal(overRoom, watts / more, 1e-9);
+        });
+        Assert.Equal(0.0, Boil.StillSurfaceKgPerM2S(10.0, 30.0));
+    }
+
+    [Fact]
+    public void Boiling_down_ends_at_the_volume_for_the_points() =>
+        Gen.Select(Gen.Double[10.0, 100.0], Gen.Double[30.0, 60.0], Gen.Double[1.0, 40.0], Gen.Double[0.5, 12.0])
+            .Sample((litres, points, more, perHour) => Assert.Equal(
+                Extract.VolumeForPoints(litres, points, points + more),
+                litres - perHour * Extract.BoilHoursForPoints(litres, points, points + more, perHour),
+                1e-9));
+
+    [Fact]
+    public void A_keg_at_one_atmosphere_holds_what_dissolves_and_twice_the_gas_takes_one_more() =>
+        Gen.Double[0.0, 30.0].Sample(celsius =>
+        {
+            var atOne = Carbonation.SolubilityVolumes(celsius);
+            var gasPa = Atmosphere.SeaLevelPascals - Water.SaturationPressurePa(celsius);
+            Assert.Equal(0.0, Carbonation.KegGaugePa(atOne, celsius), 1e-6);
+            Assert.Equal(gasPa, Carbonation.KegGaugePa(2.0 * atOne, celsius), 1e-6);
+        });
 }
