@@ -80,13 +80,10 @@ public class BrewhouseTests
     public void At_each_pk_phosphoric_acid_has_given_half_of_the_next_proton(double ph, double protons) =>
         Assert.Equal(protons, Acids.PhosphoricProtons(ph), 1e-4);
 
-    // at the second pK of carbonic acid carbonate is as much as bicarbonate, so each bicarbonate comes with two charges more;
-    // the titration needs a little acid beyond that to reach its own pH
+    // at the second pK half of it is carbonate, at the first half is free acid: 1.5 charges become 0.5
     [Fact]
-    public void Half_carbonate_water_titrates_for_three_charges_to_each_bicarbonate()
-    {
-        var alkalinity = WaterChemistry.TitratedAlkalinityAsCaCO3(Ions.EquivalentMass(Ion.Bicarbonate), WaterChemistry.CarbonicPk2);
-        var acidAtTheEnd = 1000.0 * Math.Pow(10.0, -WaterChemistry.TitrationEndPh);
-        Assert.InRange(alkalinity / WaterChemistry.CaCO3MgPerMEq, 3.0, 3.0 + acidAtTheEnd);
-    }
+    public void From_half_carbonate_to_half_free_acid_two_thirds_of_the_alkalinity_are_taken() => Assert.Equal(
+        2.0 / 3.0 * 100.0 / WaterChemistry.CaCO3MgPerMEq,
+        WaterChemistry.AcidMEqPerL(100.0, WaterChemistry.CarbonicPk2, WaterChemistry.CarbonicPk1),
+        1e-3);
 }
