@@ -17,6 +17,10 @@ public class BoilingTests
         Assert.Equal(setting.Habits.EvaporationKgPerH / 2, GoneKg(setting, 30), 1e-9);
         Assert.Equal(setting.Habits.EvaporationKgPerH, GoneKg(setting, 60), 1e-9);
 
+        // no thermometer of a brewhouse tells wort that is a third of a kelvin short of it from wort that boils
+        var near = wort with { TempC = Boiling.BoilingC(setting, wort) - 0.3 };
+        Assert.Equal(setting.Habits.EvaporationKgPerH, 40 - Boil(setting, near, 60).Vessels[Kettle].WaterKg, 1e-9);
+
         // a kettle with less heat than that: latent heat and the loss of its wall are all that it has
         var weak = setting with { HeatFactor = setting.HeatFactor.SetItem(Kettle, 0.5) };
         var boiling = Boiling.BoilingC(weak, wort);

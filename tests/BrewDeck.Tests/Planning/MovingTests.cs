@@ -48,6 +48,7 @@ public class MovingTests
         Assert.Equal(Demo.House.Vessels[Tun].DeadSpaceL, Contents.CoolL(left), 1e-9);
         Assert.Equal(10, left.Plato, 1e-9);
         Assert.False(left.HoldsTemperature);
+        Assert.InRange(left.TempC, 50, 59.9);
         Assert.Equal(240, after.DurationS);
         var little = new VesselState(0, 1, 0, 60);
         Assert.Equal(1, Run(setting, Step(StepKind.Drain, Tun), With(setting, Tun, little)).State.Vessels[Tun].WaterKg, 1e-12);
