@@ -36,6 +36,21 @@ public class HeatSwitchTests
         Assert.Empty(_day.Forecast.Switches);
     }
 
+    /// <summary>What has run off already is in the levels: the moments stay where they were.</summary>
+    [Fact]
+    public void A_while_into_the_run_off_the_moments_are_the_same()
+    {
+        _day.RunUntil("lauter.run");
+        var ahead = _day.Forecast.Switches;
+        var first = (ahead[0].AtS - NowS) / 60;
+        _day.Wait(0.5 * first);
+        var later = _day.Forecast.Switches;
+        Assert.Equal(ahead.Select(s => (s.Vessel, s.On)), later.Select(s => (s.Vessel, s.On)));
+        for (var i = 0; i < ahead.Length; i++)
+            Assert.Equal(ahead[i].AtS, later[i].AtS, 120.0);
+        Assert.True(Level("kettle") > 1);
+    }
+
     private double NowS => _day.State.SecondsAt(_day.NowMs);
 
     private double Level(string vessel) =>

@@ -20,6 +20,14 @@ public class ShiftsTests
     [InlineData("bitterness_ibu", 0.6, true)]
     [InlineData("bitterness_ibu", 0.4, false)]
     [InlineData("pitch_c", 0.3, true)]
+    [InlineData("pre_boil_l", 0.11, true)]
+    [InlineData("pre_boil_l", 0.09, false)]
+    [InlineData("pre_boil_gravity_sg", -0.0006, true)]
+    [InlineData("pre_boil_gravity_sg", -0.0004, false)]
+    [InlineData("post_boil_l", 0.11, true)]
+    [InlineData("post_boil_l", 0.09, false)]
+    [InlineData("colour_ebc", 0.6, true)]
+    [InlineData("colour_ebc", 0.4, false)]
     [InlineData("finish_ms", 61_000, true)]
     [InlineData("finish_ms", 59_000, false)]
     public void A_figure_is_told_when_a_brewer_would_notice(string figure, double by, bool told)
@@ -30,6 +38,10 @@ public class ShiftsTests
             "original_gravity_sg" => o with { OriginalGravitySg = Moved(o.OriginalGravitySg) },
             "fermenter_l" => o with { FermenterL = Moved(o.FermenterL) },
             "bitterness_ibu" => o with { BitternessIbu = Moved(o.BitternessIbu) },
+            "pre_boil_l" => o with { PreBoilL = Moved(o.PreBoilL) },
+            "pre_boil_gravity_sg" => o with { PreBoilGravitySg = Moved(o.PreBoilGravitySg) },
+            "post_boil_l" => o with { PostBoilL = Moved(o.PostBoilL) },
+            "colour_ebc" => o with { ColourEbc = Moved(o.ColourEbc) },
             "pitch_c" => o with { PitchC = Moved(o.PitchC) },
             _ => o with { FinishMs = Moved(o.FinishMs) },
         });
