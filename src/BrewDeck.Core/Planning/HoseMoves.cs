@@ -12,6 +12,12 @@ public static class HoseMoves
 {
     public const string Chiller = "chiller";
 
+    /// <summary>In the hot liquor tank; a way in and a way out, like the chiller.</summary>
+    public const string Coil = "coil";
+
+    /// <summary>What wort runs through between two hoses: what leaves it has a hose of its own, whose beginning is never moved.</summary>
+    public static bool IsPassed(string place) => place is Chiller or Coil;
+
     /// <summary>An end that hangs nowhere yet.</summary>
     private const string Loose = "";
 
@@ -40,6 +46,7 @@ public static class HoseMoves
         {
             StepKind.PrimePump => [(spec.Vessel, house.MashTun.Id)],
             StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort => [(spec.Vessel, spec.To)],
+            StepKind.DoughIn or StepKind.Ramp when PumpsRound(house) && house.Habits.MashHeating == MashHeating.Coil => [(spec.Vessel, Coil), (Coil, spec.Vessel)],
             StepKind.DoughIn or StepKind.Ramp when PumpsRound(house) => [(spec.Vessel, spec.Vessel)],
             StepKind.Vorlauf or StepKind.Whirlpool when !house.Pumps.IsEmpty => [(spec.Vessel, spec.Vessel)],
             StepKind.Lauter when spec.SpargeL > 0 => [(spec.Vessel, spec.To), (house.HotLiquorTank.Id, spec.Vessel)],
@@ -55,13 +62,17 @@ public static class HoseMoves
 
     private static bool PumpsRound(Brewhouse house) => !house.Pumps.IsEmpty && house.Habits.MashHeating != MashHeating.HotWater;
 
-    /// <summary>Pumps, the chiller's own way out, and as many hoses alone as some step has flows beyond the pumps.</summary>
+    /// <summary>Pumps, the ways out of chiller and coil, and as many hoses alone as some step has flows beyond the pumps.</summary>
     private static ImmutableArray<string> Lines(Brewhouse house, ImmutableArray<(string From, string To)>[] flows)
     {
         var pumps = house.Pumps.Select(p => p.Id).ToArray();
-        var most = flows.Max(f => f.Count(x => x.From != Chiller));
-        return [.. pumps, .. Enumerable.Repeat("", Math.Max(0, most - pumps.Length)), .. house.Chiller.IsCoil ? Array.Empty<string>() : [Chiller]];
+        var most = flows.Max(Driven);
+        var passed = flows.SelectMany(f => f).Select(f => f.From).Where(IsPassed).Distinct();
+        return [.. pumps, .. Enumerable.Repeat("", Math.Max(0, most - pumps.Length)), .. passed];
     }
+
+    /// <summary>Flows that want a pump, or a fall.</summary>
+    private static int Driven(ImmutableArray<(string From, string To)> flows) => flows.Count(f => !IsPassed(f.From));
 
     private static Dictionary<string, Way> Next(
         IEnumerable<Way> ways, ImmutableArray<string> lines, ImmutableArray<(string From, string To)> flows, int step)
@@ -86,18 +97,18 @@ public static class HoseMoves
         foreach (var flow in flows)
         {
             found = found.SelectMany(f => Enumerable.Range(0, lines.Length)
-                .Where(l => !f.Taken.Contains(l) && Serves(lines, l, flow.From, flows.Count(x => x.From != Chiller)))
+                .Where(l => !f.Taken.Contains(l) && Serves(lines, l, flow.From, Driven(flows)))
                 .Select(l => (f.Way.Hang(l, lines[l], flow.From, flow.To, step), f.Taken.Add(l))));
         }
         return found.Select(f => f.Way);
     }
 
-    /// <summary>What leaves the chiller runs in its own hose; a hose alone is for what finds no pump.</summary>
+    /// <summary>What leaves chiller or coil runs in its own hose; a hose alone is for what finds no pump.</summary>
     private static bool Serves(ImmutableArray<string> lines, int line, string from, int flows)
     {
-        if (from == Chiller || lines[line] == Chiller)
-            return from == Chiller && lines[line] == Chiller;
-        return lines[line].Length > 0 || flows > lines.Count(l => l.Length > 0 && l != Chiller);
+        if (IsPassed(from) || IsPassed(lines[line]))
+            return lines[line] == from;
+        return lines[line].Length > 0 || flows > lines.Count(l => l.Length > 0 && !IsPassed(l));
     }
 
     private readonly record struct Hung(string From, string To);
@@ -110,8 +121,7 @@ public static class HoseMoves
     {
         public Way Hang(int line, string name, string from, string to, int step)
         {
-            // the chiller itself is not moved
-            bool takes = Lines[line].From != from && name != Chiller, gives = Lines[line].To != to;
+            bool takes = Lines[line].From != from && !IsPassed(name), gives = Lines[line].To != to;
             var late = Late + line / (1.0 + step);
             var paths = Paths.Add((step, new(name, from, to)));
             if (!takes && !gives)

@@ -79,7 +79,7 @@ public static class PlantModel
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         if (spec.Kind == StepKind.FreeBed && spec.VolumeL > 0)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
-        if (spec.Kind == StepKind.Ramp && setting.Habits.MashHeating == MashHeating.Coil)
+        if (spec.Kind is StepKind.Ramp or StepKind.HeatMash && setting.Habits.MashHeating == MashHeating.Coil)
             found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
         return found.ToImmutable();
     }

@@ -85,6 +85,7 @@ public static class HandsWords
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
             ? [Kept(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
             : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle.")],
+        StepKind.Ramp or StepKind.HeatMash when Way(plan) == MashHeating.Coil => CoilWords.Raise(step, plan, notation),
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Elements covered? Bleed the pump and start it, then heat on. Stir before you read it."), notation.Text($"Heat off{At(step.TargetC, notation)}; the grist comes after.")],
@@ -255,14 +256,17 @@ public static class HandsWords
 
     /// <summary>Where the tun's own heat keeps the rest at its temperature, it has to be on.</summary>
     private static string Kept(PlanStep step, Plan plan, Notation notation) =>
-        step.TargetC is { } c && plan.Brewhouse.Habits.MashHeating == MashHeating.Direct && After(step, plan, step.Spec.Vessel) is { HoldsTemperature: true }
+        Way(plan) == MashHeating.Coil ? CoilWords.Kept(step, plan, notation)
+            : step.TargetC is { } c && Way(plan) == MashHeating.Direct && After(step, plan, step.Spec.Vessel) is { HoldsTemperature: true }
             ? notation.Text($"Pump on, heat on at {notation.Target(c)}, lid on.")
             : notation.Text("Keep the lid on and the wort moving.");
+
+    private static MashHeating Way(Plan plan) => plan.Choices.MashHeating ?? plan.Brewhouse.Habits.MashHeating;
 
     private static Vessel? VesselOf(PlanStep step, Plan plan) => plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel);
 
     /// <summary>A vessel as the step leaves it; null: it is none of the brewhouse.</summary>
-    private static VesselState? After(PlanStep step, Plan plan, string vessel) =>
+    internal static VesselState? After(PlanStep step, Plan plan, string vessel) =>
         plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == vessel) is >= 0 and var at ? step.After.Vessels[at] : null;
 
     private static ImmutableArray<string> Clean(PlanStep step, Plan plan, Notation notation)

@@ -24,13 +24,13 @@ public static class HoseWords
     private static bool Moves(HoseMove move, HosePath path) =>
         move.Line == path.Line && (move.From is null || move.From == path.From) && (move.To is null || move.To == path.To);
 
-    /// <summary>What runs into the chiller and out of it is one way.</summary>
+    /// <summary>What runs into chiller or coil and out of it is one way.</summary>
     private static List<ImmutableArray<HosePath>> Runs(ImmutableArray<HosePath> paths)
     {
         var runs = new List<ImmutableArray<HosePath>>();
         foreach (var path in paths)
         {
-            if (path.From == HoseMoves.Chiller && runs is [.., var last] && last[^1].To == HoseMoves.Chiller)
+            if (HoseMoves.IsPassed(path.From) && runs is [.., var last] && last[^1].To == path.From)
                 runs[^1] = last.Add(path);
             else
                 runs.Add([path]);
@@ -41,7 +41,7 @@ public static class HoseWords
     /// <summary>"kettle to wort pump to kettle (whirlpool inlet)", "kettle to liquor pump to chiller to fermenter": no end is left to guess.</summary>
     private static string Run(ImmutableArray<HosePath> run, PlanStep step, Plan plan, Notation notation)
     {
-        var places = run.SelectMany(p => p.Line == HoseMoves.Chiller
+        var places = run.SelectMany(p => HoseMoves.IsPassed(p.Line)
             ? new[] { Place(p.To, plan, notation) }
             : [Place(p.From, plan, notation), Line(p.Line, plan, notation), Place(p.To, plan, notation)]);
         return Joined(places, notation) + (step.Spec.Kind == StepKind.Whirlpool ? notation.Text(" (whirlpool inlet)") : "");
@@ -58,6 +58,7 @@ public static class HoseWords
     {
         "" => notation.Text("hose"),
         HoseMoves.Chiller => notation.Text("chiller"),
+        HoseMoves.Coil => notation.Text("coil"),
         _ => plan.Brewhouse.Pumps.Length > 1 ? notation.Name($"{line} pump", notation.Text($"{line} pump")) : notation.Text("pump"),
     };
 

@@ -237,7 +237,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     private void Keep(StepSpec spec, double? setC)
     {
         if (plant.Truth.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
-            plant.PumpThroughCoil(spec.Vessel, setC ?? 0);
+            LetThroughCoil(spec.Vessel, setC ?? 0);
         else if (plant.Truth.MashHeating is MashHeating.Direct or MashHeating.Decoction && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
@@ -254,6 +254,12 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     {
         var tank = Profile.HotLiquorTank;
         plant.Heat(tank.Id, Math.Min(95, setC + LiquorAboveK), tank.RatedW);
+        LetThroughCoil(tunId, setC);
+    }
+
+    /// <summary>The tank stays at what it was set to last: in a rest nobody touches it.</summary>
+    private void LetThroughCoil(string tunId, double setC)
+    {
         plant.PumpRound(tunId);
         plant.PumpThroughCoil(tunId, setC);
     }

@@ -8,7 +8,7 @@ public sealed class HoseMoveTests
 {
     private static readonly Brewhouse OnePump = Demo.House with { Pumps = [Demo.House.Pumps[0]] };
 
-    public static TheoryData<string> Houses => ["three vessels", "one pump", "no pump", "five vessels", "coil in the kettle"];
+    public static TheoryData<string> Houses => ["three vessels", "one pump", "no pump", "five vessels", "coil in the kettle", "coil in the tank"];
 
     [Theory]
     [MemberData(nameof(Houses))]
@@ -47,9 +47,10 @@ public sealed class HoseMoveTests
     private static int Fewest(Brewhouse house, StepSpec[] sheet)
     {
         var flows = sheet.Select(s => HoseMoves.Flows(house, s)).Where(f => !f.IsEmpty).ToArray();
-        var alone = Math.Max(0, flows.Max(f => f.Count(x => x.From != HoseMoves.Chiller)) - house.Pumps.Length);
+        var alone = Math.Max(0, flows.Max(f => f.Count(x => !HoseMoves.IsPassed(x.From))) - house.Pumps.Length);
+        var moved = house.Pumps.Length + alone;
         var known = new Dictionary<string, int>();
-        var start = Enumerable.Repeat(("", ""), house.Pumps.Length + alone + 1).ToArray();
+        var start = Enumerable.Repeat(("", ""), moved + 2).ToArray();
         return Rest(0, start);
 
         int Rest(int at, (string From, string To)[] lines)
@@ -65,10 +66,10 @@ public sealed class HoseMoveTests
             if (flow == flows[at].Length)
                 return Rest(at + 1, lines);
             var (from, to) = flows[at][flow];
-            var own = from == HoseMoves.Chiller;
-            var pumpsAreFew = flows[at].Count(x => x.From != HoseMoves.Chiller) > house.Pumps.Length;
+            var own = HoseMoves.IsPassed(from);
+            var pumpsAreFew = flows[at].Count(x => !HoseMoves.IsPassed(x.From)) > house.Pumps.Length;
             var may = Enumerable.Range(0, lines.Length).Except(taken)
-                .Where(l => own ? l == lines.Length - 1 : l < house.Pumps.Length || (pumpsAreFew && l < lines.Length - 1));
+                .Where(l => own ? l == moved + (from == HoseMoves.Chiller ? 0 : 1) : l < house.Pumps.Length || (pumpsAreFew && l < moved));
             return may.Min(l => (own || lines[l].From == from ? 0 : 1) + (lines[l].To == to ? 0 : 1)
                 + Serve(at, flow + 1, [.. lines[..l], (from, to), .. lines[(l + 1)..]], [.. taken, l]));
         }
@@ -78,7 +79,7 @@ public sealed class HoseMoveTests
     {
         // hoses alone have no name: one that moves a single end is the one that hangs by the other
         var at = hung.FindIndex(h => h.Line == move.Line && (move.From is null || move.To is null || h.Line.Length > 0));
-        var old = at >= 0 ? hung[at] : (move.Line, From: move.Line == HoseMoves.Chiller ? HoseMoves.Chiller : "", To: "");
+        var old = at >= 0 ? hung[at] : (move.Line, From: HoseMoves.IsPassed(move.Line) ? move.Line : "", To: "");
         if (at >= 0)
             hung.RemoveAt(at);
         hung.Add((move.Line, move.From ?? old.From, move.To ?? old.To));
@@ -89,6 +90,7 @@ public sealed class HoseMoveTests
         "one pump" => OnePump,
         "no pump" => Demo.House with { Pumps = [] },
         "five vessels" => Demo.FiveVessels,
+        "coil in the tank" => Demo.House with { Coil = new Coil(0.7, 8, 20), Habits = Demo.House.Habits with { MashHeating = MashHeating.Coil } },
         "coil in the kettle" => OnePump with { Chiller = OnePump.Chiller with { Kind = ChillerKind.Immersion } },
         _ => Demo.House,
     };

@@ -6,15 +6,21 @@ namespace BrewDeck.Core.Planning.Operations;
 /// Wort pumped round through a coil in the hot liquor tank: it gains a share of the difference between liquor and wort (the
 /// effectiveness of a coil in a stirred vessel), and the liquor loses what the wort gains.
 /// </summary>
-internal static class CoilHeat
+public static class CoilHeat
 {
     private const double PieceS = 30;
 
     /// <summary>The liquor is kept no more than this above the mash to come, so that no wort is scorched and the sparge is not too hot; K.</summary>
     private const double AboveK = 8;
 
+    /// <summary>Short of the boil; °C.</summary>
+    private const double HottestC = 95;
+
+    /// <summary>What the tank's heat is set to while the mash is brought to a temperature through the coil, °C.</summary>
+    public static double TankC(double targetC) => Math.Min(HottestC, targetC + AboveK);
+
     /// <summary>The mash is brought to a temperature while the tank's own heat follows.</summary>
-    public static Progress To(Workbench bench, int tun, StepSpec spec, double limitS)
+    internal static Progress To(Workbench bench, int tun, StepSpec spec, double limitS)
     {
         int tank = Tank(bench);
         double target = spec.TargetC!.Value, elapsed = 0, most = Math.Min(limitS, Heating.HopelessS);
@@ -24,7 +30,7 @@ internal static class CoilHeat
             var watts = Watts(bench, tun, tank);
             var reaches = SecondsTo(bench, tun, target, watts);
             seconds = Math.Min(seconds, Math.Max(1e-3, reaches));
-            Piece(bench, tun, tank, seconds, watts, Math.Min(95, target + AboveK));
+            Piece(bench, tun, tank, seconds, watts, TankC(target));
             elapsed += seconds;
         }
         var done = bench.Vessels[tun].TempC >= target - 1e-6;
@@ -34,7 +40,7 @@ internal static class CoilHeat
     }
 
     /// <summary>A rest: what the tun loses comes out of the liquor, as long as that is hotter.</summary>
-    public static void Keep(Workbench bench, int tun, double target, double seconds)
+    internal static void Keep(Workbench bench, int tun, double target, double seconds)
     {
         int tank = Tank(bench);
         var v = bench.Vessels[tun];

@@ -36,12 +36,12 @@ internal static class Mashing
         return Contents.AtHeat(filled, bench.Wall(vessel), Contents.HeatJ(v, bench.Wall(vessel)) + brings);
     }
 
-    /// <summary>A rest, a vorlauf: time passes; directly heated tuns are kept at temperature.</summary>
+    /// <summary>A rest, a vorlauf: time passes; directly heated tuns are kept at temperature, and a rest by the coil (a vorlauf runs past it).</summary>
     public static Progress Rest(Workbench bench, StepSpec spec, double limitS)
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
-        if (bench.Setting.Habits.MashHeating == MashHeating.Coil && spec.TargetC is { } kept)
+        if (bench.Setting.Habits.MashHeating == MashHeating.Coil && spec is { Kind: StepKind.Rest, TargetC: { } kept })
         {
             CoilHeat.Keep(bench, i, kept, progress.ElapsedS);
             return progress with { TargetC = kept };
