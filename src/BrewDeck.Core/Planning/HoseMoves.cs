@@ -53,6 +53,8 @@ public static class HoseMoves
             StepKind.Lauter or StepKind.RunOff => [(spec.Vessel, spec.To)],
             StepKind.BatchSparge => [(house.HotLiquorTank.Id, spec.Vessel)],
             StepKind.SanitiseChiller when !house.Chiller.IsCoil => [(house.Kettle.Id, Chiller), (Chiller, house.Kettle.Id)],
+            // nothing else would bring boiling wort into the pump that casts out
+            StepKind.SanitiseChiller when !house.Pumps.IsEmpty => [(house.Kettle.Id, house.Kettle.Id)],
             StepKind.CastOut when !house.Chiller.IsCoil => [(spec.Vessel, Chiller), (Chiller, spec.To)],
             StepKind.CastOut => [(spec.Vessel, spec.To)],
             _ => [],

@@ -129,7 +129,11 @@ public static class HandsWords
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller when plan.Brewhouse.Chiller.IsCoil =>
-            [notation.Text("Hang the clean coil into the boiling wort, cooling water off."), notation.Text("Sanitise fermenter, hose and what aerates too.")],
+        [
+            notation.Text("Hang the clean coil into the boiling wort, cooling water off."),
+            .. plan.Brewhouse.Pumps.IsEmpty ? Array.Empty<string>() : [notation.Text("Boiling wort round through the pump that casts out: it runs on until knock-out.")],
+            notation.Text("Sanitise fermenter, hose and what aerates too."),
+        ],
         StepKind.SanitiseChiller => [notation.Text("Boiling wort round through pump and chiller, cooling water off: it runs on until knock-out."), notation.Text("Meanwhile sanitise fermenter, hose and what aerates; then space.")],
         StepKind.Clean => Clean(step, plan, notation),
         _ => null,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck.Wording;
@@ -74,6 +75,19 @@ public sealed class PlanOnPaperTests
         Assert.StartsWith("Heat off first: it sinks, and burns", said, StringComparison.Ordinal);
         Assert.EndsWith("Then heat on.", said, StringComparison.Ordinal);
         Assert.Equal(said, string.Join(" ", HandsWords.Of(sugar with { Spec = sugar.Spec with { Kind = StepKind.AddExtract } }, plan, Notation.Metric)));
+    }
+
+    /// <summary>No chiller in the line takes boiling wort through the pump: it would meet the cold wort as the mash left it.</summary>
+    [Fact]
+    public void Where_a_coil_chills_the_pump_that_casts_out_is_sanitised_with_boiling_wort()
+    {
+        var coil = Demo.House with { Pumps = [Demo.House.Pumps[0]], Chiller = Demo.House.Chiller with { Kind = ChillerKind.Immersion } };
+        string Said(Plan plan) => string.Join(" ", HandsWords.Of(plan.Steps.Single(s => s.Spec.Kind == StepKind.SanitiseChiller), plan, Notation.Metric));
+
+        var pumped = Said(Demo.Plan(house: coil));
+        Assert.StartsWith("Valves shut; hoses kettle to pump to kettle.", pumped, StringComparison.Ordinal);
+        Assert.Contains("Boiling wort round through the pump", pumped, StringComparison.Ordinal);
+        Assert.DoesNotContain("pump", Said(Demo.Plan(house: coil with { Pumps = [] })), StringComparison.Ordinal);
     }
 
     [Fact]
