@@ -81,7 +81,7 @@ public static class HandsWords
         StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
         StepKind.TransferStrike => [notation.Text("Tank heat off first. Outlet under the surface. The litres are hot ones."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
-        StepKind.DoughIn => [notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
+        StepKind.DoughIn => [.. plan.Brewhouse.LiftsGrain ? new[] { notation.Text("Grain basket in first, seated and shut below.") } : [], notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
             ? [Kept(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
             : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle.")],
@@ -113,7 +113,8 @@ public static class HandsWords
 
     private static ImmutableArray<string>? Boil(PlanStep step, Plan plan, Notation notation) => step.Spec.Kind switch
     {
-        StepKind.AddFirstWortHops => [.. Listed(step, notation), notation.Text("Into the kettle before the wort covers its bottom.")],
+        // a vessel that the grain is lifted out of holds all its wort already
+        StepKind.AddFirstWortHops => [.. Listed(step, notation), plan.Brewhouse.LiftsGrain ? notation.Text("Into the wort now, as it heats.") : notation.Text("Into the kettle before the wort covers its bottom.")],
         StepKind.HeatToBoil => [.. PumpsOff(step, plan, notation), notation.Text("Heat full on, lid off before it boils. Skim if foam gathers.")],
         StepKind.HotBreak => [notation.Text("Stand by the kettle. When foam climbs, turn the heat down or spray cold water."), notation.Text("Go on when the foam falls back.")],
         StepKind.Boil when step.Spec.Label == StepLabels.Again =>

@@ -91,6 +91,24 @@ public sealed class PlanOnPaperTests
     }
 
     [Fact]
+    public void Where_the_grain_is_lifted_the_basket_goes_in_and_first_wort_hops_find_all_the_wort_there()
+    {
+        var plan = Demo.Plan();
+        var lifting = plan with
+        {
+            Brewhouse = plan.Brewhouse with { Vessels = [plan.Brewhouse.Vessels[2] with { Roles = VesselRoles.HotLiquor | VesselRoles.Mash | VesselRoles.Boil }] },
+        };
+        var doughIn = plan.Steps.Single(s => s.Spec.Kind == StepKind.DoughIn);
+        var hops = doughIn with { Spec = doughIn.Spec with { Kind = StepKind.AddFirstWortHops, Charges = [] } };
+        string Said(PlanStep step, Plan on) => string.Join(" ", HandsWords.WithoutHoses(step, on, Notation.Metric));
+
+        Assert.StartsWith("Grain basket in first", Said(doughIn, lifting), StringComparison.Ordinal);
+        Assert.DoesNotContain("basket", Said(doughIn, plan), StringComparison.Ordinal);
+        Assert.Equal("Into the wort now, as it heats.", Said(hops, lifting));
+        Assert.Equal("Into the kettle before the wort covers its bottom.", Said(hops, plan));
+    }
+
+    [Fact]
     public void Oxygen_has_its_caution()
     {
         var plan = Demo.Plan();
