@@ -36,9 +36,13 @@ internal static class StepLines
 
     // what a mash comes to is no news without what it should come to, by which its reading is judged
     private static string Wanted(ExpectedReading e, PlanStep step, DeckMoment moment) =>
-        e.Kind == ReadingKind.Temperature && RestReadings.WantedC(moment.State, e.Vessel) is { } wanted && Math.Abs(e.Value - wanted) >= (step.Spec.Kind == StepKind.Rest ? NearK : ReadingWords.NearK)
+        e.Kind == ReadingKind.Temperature && WantedC(e, step, moment) is { } wanted && Math.Abs(e.Value - wanted) >= (step.Spec.Kind == StepKind.Rest ? NearK : ReadingWords.NearK)
             ? moment.Notation.Text($" ({moment.Notation.Target(wanted)} wanted)")
             : "";
+
+    // a raise is on its way from the rest that still goes on
+    private static double? WantedC(ExpectedReading e, PlanStep step, DeckMoment moment) =>
+        step.Spec.Kind is StepKind.Ramp or StepKind.Infuse or StepKind.ReturnDecoction && e.Vessel == (step.Spec.To.Length > 0 ? step.Spec.To : step.Spec.Vessel) ? step.Spec.TargetC : RestReadings.WantedC(moment.State, e.Vessel);
 
     // a bed that has closed or a slow chiller shows in no clock
     private static IEnumerable<Line> Reckoned(PlanStep step, DeckMoment moment)
