@@ -26,8 +26,17 @@ internal static class StepLines
 
     // once it has begun the hoses of a flow are where they are
     private static ImmutableArray<string> Orders(PlanStep step, DeckMoment moment) => step.Spec.Kind.EndsBy() == EndsBy.Level && moment.State.Step(step.Spec.Id)?.StartedMs is not null
-        ? HandsWords.WithoutHoses(step, moment.Plan, moment.Notation)
+        ? HandsWords.Going(step, LiquorLeftL(step, moment), moment.Plan, moment.Notation)
         : HandsWords.AtTheDeck(step, moment.Plan, moment.Notation);
+
+    /// <summary>Sparge liquor still to come, L at 20 °C: no more than the tank has to give; null: none is sparged.</summary>
+    private static double? LiquorLeftL(PlanStep step, DeckMoment moment)
+    {
+        var house = moment.Plan.Brewhouse;
+        return step.Spec.SpargeL is > 0 && moment.Forecast.Step(step.Spec.Id)?.Spec.SpargeL is { } left && house.Vessels.IndexOf(house.HotLiquorTank) is >= 0 and var tank
+            ? Math.Max(0, Math.Min(left, Contents.CoolL(moment.Forecast.Now.Vessels[tank]) - house.HotLiquorTank.DeadSpaceL))
+            : null;
+    }
 
     // before a run-off is begun its hoses want the room, and its title says where it ends
     private static IEnumerable<Line> Expected(PlanStep step, DeckMoment moment) => step.Expected.IsEmpty || (step.Spec.Kind == StepKind.Lauter && moment.State.Step(step.Spec.Id)?.StartedMs is null)

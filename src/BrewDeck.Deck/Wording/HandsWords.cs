@@ -42,8 +42,11 @@ public static class HandsWords
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false) =>
         [.. HoseWords.Of(step, plan, notation, brief), .. Does(step, plan, notation, brief)];
 
-    /// <summary>On the deck, once they are in place.</summary>
-    public static ImmutableArray<string> WithoutHoses(PlanStep step, Plan plan, Notation notation) => Does(step, plan, notation, brief: true);
+    /// <summary>On the deck, once it runs and the hoses are in place.</summary>
+    /// <param name="liquorLeftL">Of a lauter, sparge liquor still to come, at 20 °C; null: none is sparged.</param>
+    public static ImmutableArray<string> Going(PlanStep step, double? liquorLeftL, Plan plan, Notation notation) => step.Spec.Kind == StepKind.Lauter && liquorLeftL is { } left
+        ? [notation.Text($"Slowly.{Some(Litres.Sparge(left, plan), notation)} more liquor, bed covered."), .. Does(step, plan, notation, brief: true)[1..]]
+        : Does(step, plan, notation, brief: true);
 
     /// <summary>With the key that tells the deck.</summary>
     /// <param name="brief">False on a page of its own, which scrolls.</param>

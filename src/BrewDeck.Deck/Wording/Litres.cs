@@ -27,5 +27,7 @@ internal static class Litres
     }
 
     /// <summary>Sparge liquor at its temperature.</summary>
-    public static double? Sparge(PlanStep step, Plan plan) => Hot(step.Spec.SpargeL, plan.Brewhouse.Habits.SpargeC);
+    public static double? Sparge(PlanStep step, Plan plan) => Sparge(step.Spec.SpargeL, plan);
+
+    public static double? Sparge(double? litresAt20, Plan plan) => Hot(litresAt20, plan.Brewhouse.Habits.SpargeC);
 }

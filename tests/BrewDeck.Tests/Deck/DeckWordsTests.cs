@@ -16,4 +16,24 @@ public sealed class DeckWordsTests
         Assert.Contains("Expected: temperature 76.0 °C", brewer.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("wanted", brewer.Text, StringComparison.Ordinal);
     }
+
+    /// <summary>As much as the tank has to give, whatever was asked for in the morning and came from below since.</summary>
+    [Fact]
+    public void A_lauter_that_runs_tells_the_liquor_still_to_come()
+    {
+        var brewer = new Player().Begin().Until("lauter.run").Wait(15 * 60);
+        var first = ToCome(brewer);
+        Assert.InRange(first, 1, brewer.Session.State!.Step("lauter.run")!.Spec.SpargeL!.Value - 5);
+
+        brewer.Keys("f").Choose("The run-off is stuck").Keys("r").Choose("Underlet").Space().Wait(9 * 60).Space();
+        Assert.Equal(RunStatus.Running, brewer.Session.State!.Step("lauter.run")!.Status);
+        Assert.InRange(ToCome(brewer), 0, first - 1);
+    }
+
+    private static double ToCome(Player brewer)
+    {
+        var said = System.Text.RegularExpressions.Regex.Match(brewer.Text, @"Slowly\. ([0-9.]+) L more liquor, bed covered\.");
+        Assert.True(said.Success, brewer.Text);
+        return double.Parse(said.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+    }
 }

@@ -100,7 +100,7 @@ public sealed class PlanOnPaperTests
         };
         var doughIn = plan.Steps.Single(s => s.Spec.Kind == StepKind.DoughIn);
         var hops = doughIn with { Spec = doughIn.Spec with { Kind = StepKind.AddFirstWortHops, Charges = [] } };
-        string Said(PlanStep step, Plan on) => string.Join(" ", HandsWords.WithoutHoses(step, on, Notation.Metric));
+        string Said(PlanStep step, Plan on) => string.Join(" ", HandsWords.Going(step, null, on, Notation.Metric));
 
         Assert.StartsWith("Grain basket in first", Said(doughIn, lifting), StringComparison.Ordinal);
         Assert.DoesNotContain("basket", Said(doughIn, plan), StringComparison.Ordinal);
