@@ -70,7 +70,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     // a pump that pulls on a closed bed breaks the false bottom: a knuckle that strikes twice does not start it
     private void AskWhetherOver(Trouble trouble, DeckMoment moment) => AskFirst(
         moment.Notation.Text($"{Names.Sentence(TroubleWords.Happens(trouble, page.Brewhouse, moment.Title, moment.Notation))}. Is that over?"),
-        Line.Of(TroubleWords.AtOnce(trouble, moment.Notation)),
+        Line.Of(TroubleWords.AtOnce(trouble, moment.Plan, moment.Notation)),
         moment.Notation.Text("Not yet: it stays on hold"),
         (Names.Sentence(TroubleWords.Over(trouble, page.Brewhouse, moment.Title, moment.Notation)), new RunCommand.Clear(trouble)));
 

@@ -127,7 +127,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
     {
         var ways = day.Remedies(now).IsEmpty ? "" : shell.Notation.Text(" r: ways on.");
         var over = trouble.CanEnd ? shell.Notation.Text(" f once it is over.") : "";
-        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, shell.Notation)}{over}{ways}", Tone.Warning);
+        shell.Say($"{Names.Sentence(TroubleWords.Happens(trouble, day.Plan.Brewhouse, Words(now).TitleOf, shell.Notation))}. {TroubleWords.AtOnce(trouble, day.Plan, shell.Notation)}{over}{ways}", Tone.Warning);
     }
 
     /// <summary>A level in a fill: not what the tap should have given by now is of use, but what it still has to give.</summary>

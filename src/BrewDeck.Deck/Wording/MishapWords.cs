@@ -80,7 +80,7 @@ public static class MishapWords
     public static ImmutableArray<string> Rules(MishapKind kind, Notation notation) => kind switch
     {
         MishapKind.TrippedCircuit => TroubleWords.OfCurrent(notation),
-        MishapKind.StuckBed => [notation.Text("Stop the pump first: its pull breaks the false bottom.")],
+        MishapKind.StuckBed => [notation.Text("Pumps off first: the pull breaks the false bottom, and the liquor fills the tun.")],
         MishapKind.SlowChiller => [notation.Text("The wort side is sanitised: no tap water into it.")],
         MishapKind.BoilOver => [notation.Text("Afterwards read the kettle (t): what went over is gone.")],
         _ => [],

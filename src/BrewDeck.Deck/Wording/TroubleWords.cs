@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Troubles;
 
 namespace BrewDeck.Deck.Wording;
@@ -30,9 +31,13 @@ public static class TroubleWords
     };
 
     /// <summary>What to do at once, before anything is chosen; empty: nothing.</summary>
-    public static string AtOnce(Trouble trouble, Notation notation) => trouble.Kind switch
+    public static string AtOnce(Trouble trouble, Plan plan, Notation notation) => trouble.Kind switch
     {
-        TroubleKind.RunoffStuck => notation.Text("Stop the pump: its pull breaks the false bottom. Keep the kettle below the boil."),
+        TroubleKind.RunoffStuck => plan.Step(trouble.About)?.Spec.SpargeL is > 0
+            ? plan.Brewhouse.Pumps.Length > 1
+                ? notation.Text("Stop both pumps: they fill the tun and break the false bottom. Kettle heat off.")
+                : notation.Text("Stop the pump, shut the liquor off: the tun fills, the false bottom breaks. Kettle heat off.")
+            : notation.Text("Stop the pump: its pull breaks the false bottom. Kettle heat off."),
         TroubleKind.CircuitTripped => notation.Text("Leave the breaker off until its cause is found; do not touch wet plugs."),
         TroubleKind.ElementFailed => notation.Text("Switch it off at the breaker; touch nothing in the vessel while it is live."),
         TroubleKind.BoilInterrupted => notation.Text("Before it boils again: stir first, it may rise suddenly."),

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -17,7 +18,7 @@ public class TroubleKeyTests
 
         _brewer.Enter();
 
-        Assert.StartsWith("The run-off is stuck. Stop the pump", _brewer.Notice, StringComparison.Ordinal);
+        Assert.StartsWith("The run-off is stuck. Stop both pumps: they fill the tun and break the false bottom. Kettle heat off.", _brewer.Notice, StringComparison.Ordinal);
         Assert.Equal(TroubleKind.RunoffStuck, Assert.Single(_brewer.Session.State!.Troubles).Trouble.Kind);
 
         _brewer.Keys("f");
@@ -27,6 +28,24 @@ public class TroubleKeyTests
     }
 
     /// <summary>A pump that pulls on a closed bed breaks the false bottom.</summary>
+    [Theory]
+    [InlineData(2, 30, "Stop both pumps: they fill the tun")]
+    [InlineData(1, 30, "Stop the pump, shut the liquor off: the tun fills")]
+    [InlineData(2, 0, "Stop the pump: its pull")]
+    public void What_runs_into_a_stuck_tun_is_stopped_too(int pumps, double spargeL, string said)
+    {
+        var drawn = Planning.Demo.Plan();
+        var plan = drawn with
+        {
+            Brewhouse = drawn.Brewhouse with { Pumps = drawn.Brewhouse.Pumps[..pumps] },
+            Steps = [.. drawn.Steps.Select(s => s.Spec.Id == "lauter.run" ? s with { Spec = s.Spec with { SpargeL = spargeL } } : s)],
+        };
+
+        var words = TroubleWords.AtOnce(new Trouble(TroubleKind.RunoffStuck, "lauter.run"), plan, Notation.Metric);
+        Assert.StartsWith(said, words, StringComparison.Ordinal);
+        Assert.EndsWith("Kettle heat off.", words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_big_key_struck_twice_more_does_not_run_a_stuck_bed_off_again()
     {
