@@ -131,6 +131,9 @@ public static class HandsWords
         StepKind.AddWater when step.Spec.Vessel == PlantSetting.FermenterId =>
             [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
+        // cold, into wort at or near the boil
+        StepKind.AddWater when step.Spec.Unit == UnitProcedure.Boil =>
+            [notation.Text("Heat off first: water onto a rolling boil can make it surge."), notation.Text("Measure it; stir it in slowly. Then heat on.")],
         StepKind.AddWater => [notation.Text("Measure it first. Stir it in slowly.")],
         StepKind.SanitiseChiller when plan.Brewhouse.Chiller.IsCoil =>
         [

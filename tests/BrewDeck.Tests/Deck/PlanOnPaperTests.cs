@@ -109,6 +109,19 @@ public sealed class PlanOnPaperTests
     }
 
     [Fact]
+    public void Water_into_the_kettle_is_not_poured_onto_a_rolling_boil()
+    {
+        var plan = Demo.Plan();
+        var boil = plan.Steps.First(s => s.Spec.Kind == StepKind.Boil);
+        var cold = boil with { Spec = boil.Spec with { Kind = StepKind.AddWater, VolumeL = 3, TargetC = 15, Unit = UnitProcedure.Boil } };
+
+        var said = HandsWords.Of(cold, plan, Notation.Metric);
+        Assert.Equal("Heat off first: water onto a rolling boil can make it surge.", said[0]);
+        Assert.EndsWith("Then heat on.", said[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain("surge", string.Join(" ", HandsWords.Of(cold with { Spec = cold.Spec with { Unit = UnitProcedure.Mash } }, plan, Notation.Metric)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Oxygen_has_its_caution()
     {
         var plan = Demo.Plan();
