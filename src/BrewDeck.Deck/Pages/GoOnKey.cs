@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Asks;
@@ -94,9 +95,10 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 acts.Do(new RunCommand.Finish(step.Spec.Id), at);
         }));
 
-    /// <summary>A pump that stood still, or that hands went to, moved less than the clock says; nobody has read how much.</summary>
+    /// <summary>A pump that stood still or lost its prime moved less than the clock says; nobody has read how much. Of another sign, such as cold liquor, the pump knows nothing.</summary>
     private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
-        && (run.HeldForMs > 0 || shell.Ports.Rehearsal is { Signs.Count: > 0 } || moment.Events.Any(e => e is HandsActed && e.AtMs >= since))
+        && (run.HeldForMs > 0 || shell.Ports.Rehearsal?.Signs.Any(s => s.Kind == MishapKind.PumpLostPrime) == true
+            || moment.Events.Any(e => e is HandsActed { Act: HandAct.PrimePump or HandAct.CarryByJug } && e.AtMs >= since))
         && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.To));
 
     private void AskWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(

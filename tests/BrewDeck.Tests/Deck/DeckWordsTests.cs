@@ -1,5 +1,6 @@
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
-using BrewDeck.Deck.Screens;
+using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
@@ -28,6 +29,22 @@ public sealed class DeckWordsTests
         brewer.Keys("f").Choose("The run-off is stuck").Keys("r").Choose("Underlet").Space().Wait(9 * 60).Space();
         Assert.Equal(RunStatus.Running, brewer.Session.State!.Step("lauter.run")!.Status);
         Assert.InRange(ToCome(brewer), 0, first - 1);
+    }
+
+    /// <summary>Liquor that lay in layers shows while it is pumped over; the pump ran all the while.</summary>
+    [Theory]
+    [InlineData(MishapKind.ColdStrike, false)]
+    [InlineData(MishapKind.PumpLostPrime, true)]
+    public void Only_a_pump_that_failed_is_asked_what_it_moved(MishapKind shows, bool asks)
+    {
+        var knobs = new RehearsalKnobs();
+        var brewer = new Player(rehearsal: knobs).Begin().Until("mash.transfer");
+        knobs.Signs = [new Sign(shows, "liquor", [])];
+
+        brewer.Wait(20 * 60).Space();
+
+        Assert.Equal(asks, brewer.Question?.StartsWith("The pump did not run", StringComparison.Ordinal) == true);
+        Assert.Equal(asks ? RunStatus.Running : RunStatus.Complete, brewer.Session.State!.Step("mash.transfer")!.Status);
     }
 
     private static double ToCome(Player brewer)
