@@ -212,7 +212,11 @@ public static class HandsWords
     /// <summary>No step heats the water for it.</summary>
     private static IEnumerable<string> Detergent(PlanStep step, Plan plan, Notation notation) =>
         plan.Brewhouse.HotLiquorTank is { IsHeated: true } tank && tank.Id != step.Spec.Vessel
-            ? [notation.Text($"Its water: heated beforehand in {Names.The(plan.Brewhouse, tank.Id, notation)}; the plan has no minutes for that.")]
+            ? 
+            [
+                notation.Text("Its water: hot from the tap or the stove; the plan has no minutes for that."),
+                notation.Text($"Or fill and heat it now, elements covered, in {Names.The(plan.Brewhouse, tank.Id, notation)}."),
+            ]
             : [notation.Text("Its water: hot from the tap or the stove; the plan has no minutes for that.")];
 
     // both of the recipe's own sugar and of a remedy's extract: in a kettle with elements it is the same danger

@@ -121,6 +121,17 @@ public sealed class PlanOnPaperTests
         Assert.DoesNotContain("surge", string.Join(" ", HandsWords.Of(cold with { Spec = cold.Spec with { Unit = UnitProcedure.Mash } }, plan, Notation.Metric)), StringComparison.Ordinal);
     }
 
+    /// <summary>No step heats it beforehand: at the cleaning the tank is all but empty and cold.</summary>
+    [Fact]
+    public void Water_to_clean_with_can_be_had_when_it_is_asked_for()
+    {
+        var plan = Demo.Plan();
+        var said = HandsWords.Of(plan.Steps.Single(s => s.Spec.Id == "clean.kettle"), plan, Notation.Metric);
+
+        Assert.Contains("Its water: hot from the tap or the stove; the plan has no minutes for that.", said);
+        Assert.Contains("Or fill and heat it now, elements covered, in the hot liquor tank.", said);
+    }
+
     [Fact]
     public void Oxygen_has_its_caution()
     {
