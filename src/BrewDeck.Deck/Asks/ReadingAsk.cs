@@ -148,7 +148,7 @@ internal sealed partial class ReadingAsk(
     {
         var value = ReadingWords.Value(reading.Kind, reading.Value, notation);
         if (reading.Kind != Place.Kind)
-            return $"{Names.Kind(reading.Kind, notation)} {value}";
+            return $"{Names.Kind(reading.Kind, notation)} {ReadingWords.Named(reading.Kind, reading.Value, notation)}";
         if (typing.IsOfHotSample(reading))
             return notation.Text($"{value}, but so hot it reads poorly: cool the sample");
         return reading.AtC is { } c ? notation.Text($"{value} at {notation.Temp(c)}") : value;

@@ -133,7 +133,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
     private const double LongMin = 5, HardlyMs = 15_000;
 
     private string Reckoned(ExpectedReading e, Notation notation) =>
-        $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Value(e.Kind, e.Value, notation)}";
+        $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Named(e.Kind, e.Value, notation)}";
 
     private void AskToEnd(DeckMoment moment)
     {

@@ -22,7 +22,10 @@ public static class ReadingWords
 
     /// <summary>"mash tun temperature 65.4 °C".</summary>
     public static string One(Reading reading, Brewhouse brewhouse, Notation notation) =>
-        $"{What(reading.Kind, reading.Vessel, brewhouse, notation)} {Value(reading.Kind, reading.Value, notation)}";
+        $"{What(reading.Kind, reading.Vessel, brewhouse, notation)} {Named(reading.Kind, reading.Value, notation)}";
+
+    /// <summary>Behind the name of what was read: "5.40" where <see cref="Value"/> alone would say "pH 5.40".</summary>
+    public static string Named(ReadingKind kind, double value, Notation notation) => kind == ReadingKind.Ph ? notation.Number(value, "0.00") : Value(kind, value, notation);
 
     public static string AsExpected(Notation notation) => notation.Text("as expected");
 

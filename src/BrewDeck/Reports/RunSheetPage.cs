@@ -47,7 +47,7 @@ internal static class RunSheetPage
 
     private static IEnumerable<Markup> Reads(ExpectedReading expected, Plan plan, Notation notation) =>
     [
-        Markup.Tag("div", $"{ReadingWords.What(expected.Kind, expected.Vessel, plan.Brewhouse, notation)} ({ReadingWords.Value(expected.Kind, expected.Value, notation)})"),
+        Markup.Tag("div", $"{ReadingWords.What(expected.Kind, expected.Vessel, plan.Brewhouse, notation)} ({ReadingWords.Named(expected.Kind, expected.Value, notation)})"),
         Box(""),
     ];
 

@@ -94,6 +94,12 @@ public class WordingTests
         StringComparison.Ordinal);
 
     [Theory]
+    [InlineData(ReadingKind.Ph, 5.9, "mash tun pH 5.90")]
+    [InlineData(ReadingKind.Temperature, 65.4, "mash tun temperature 65.4 °C")]
+    public void A_reading_names_its_kind_once(ReadingKind kind, double value, string said) =>
+        Assert.Equal(said, ReadingWords.One(new Reading(kind, "tun", value, ""), Quayside.Brewhouse, Notation.Metric));
+
+    [Theory]
     [InlineData(65.3, "The enzymes work slower than planned.")]
     [InlineData(69, "The enzymes tire sooner; the wort ferments less.")]
     public void A_mash_that_is_off_says_what_comes_of_it_on_either_side(double celsius, string text) =>
