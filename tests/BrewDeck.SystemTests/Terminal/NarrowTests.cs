@@ -33,7 +33,7 @@ public sealed class NarrowTests
         var told = Enumerable.Range(1, signs.Length).Select(n =>
         {
             using var bench = new Bench(new RecordingSession(Screen with { Plant = [.. signs[..n]] }), new SteppedTime(), 60, 18);
-            return bench.Text().Split('\n').FirstOrDefault(l => l.Contains("liquor ", StringComparison.Ordinal) && !l.Contains("10.3", StringComparison.Ordinal));
+            return bench.Text().Split('\n').FirstOrDefault(l => l.StartsWith(" liquor ", StringComparison.Ordinal) && !l.Contains("10.3", StringComparison.Ordinal));
         }).OfType<string>().ToList();
         var alone = Assert.Single(told);
         Assert.Contains("heat off", alone, StringComparison.Ordinal);

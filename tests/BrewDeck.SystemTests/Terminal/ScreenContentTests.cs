@@ -1,5 +1,7 @@
 using System.Drawing;
+using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Screens;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Terminal.Panes.Layouts;
 using BrewDeck.Terminal.Stills;
 using CsCheck;
@@ -37,6 +39,23 @@ public sealed class ScreenContentTests
         Assert.Contains("Keep the spray bottle at hand.", text, StringComparison.Ordinal);
         Assert.Contains("do not lean over it.", text, StringComparison.Ordinal);
         Assert.Contains("rim.", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Beside a step with many dangers the time left to what runs by itself gave way; now a caution says its danger without its words.</summary>
+    [Fact]
+    public void What_runs_by_itself_keeps_its_row_beside_a_step_with_cautions()
+    {
+        var cautions = CautionWords.Of(Cautions.Scald | Cautions.MainsNearWater | Cautions.DryFire | Cautions.Steam, Notation.Metric).Select(c => Line.Of(c, Tone.Warning));
+        var screen = SampleScreens.Rest with
+        {
+            Sentences = [.. Enumerable.Range(1, 7).Select(i => Line.Of($"Order {i} of this step."))],
+            CautionLines = [.. cautions],
+        };
+
+        var text = StillScreen.Of(screen, 80, 24).ToText();
+
+        Assert.Contains("sparge water heats", text, StringComparison.Ordinal);
+        Assert.All(new[] { "Scalds", "Mains near water", "Dry fire", "Steam" }, danger => Assert.Contains(danger, text, StringComparison.OrdinalIgnoreCase));
     }
 
     [Fact]

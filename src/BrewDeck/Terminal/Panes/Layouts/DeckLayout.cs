@@ -14,7 +14,7 @@ internal static class DeckLayout
     /// <summary>The hands' sentences come before what is next but two.</summary>
     private const int NarrowExtra = 3, NarrowNext = 2, WideExtra = 2, WideNext = 4, GrandNext = 9;
 
-    /// <summary>Rows that next, gauges, outlook and timetable take below the cautions; background and log go before a caution does.</summary>
+    /// <summary>Rows that next, gauges, outlook and timetable take below the cautions, and one more where a step runs by itself; the log goes before a caution's words do.</summary>
     private const int NarrowRest = 8;
 
     /// <summary>Below this only the step, its countdown and the key are shown. Sizes are of the whole screen.</summary>
@@ -57,10 +57,10 @@ internal static class DeckLayout
         var stack = new Stack(Below(room, airy + height), screen.Notation)
             .Add(Block.Alarms, Alarms(screen, room.Width), 0)
             .Air(5)
-            .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, Math.Max(screen.Alarms.IsEmpty ? 2 : 1, room.Height - airy - height - NarrowRest - Alarms(screen, room.Width).Length)), 0)
+            .Add(Block.Cautions, CautionLines.Of(screen.CautionLines, room.Width, Math.Max(screen.Alarms.IsEmpty ? 2 : 1, room.Height - airy - height - NarrowRest - Math.Min(1, screen.Background.Length) - Alarms(screen, room.Width).Length)), 0)
             .Air(9)
             .Add(Block.Next, NextLines.Of(screen.Next, room.Width, NarrowNext, screen.Notation), 1)
-            .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 4, least: 1)
+            .Add(Block.Background, Wrapping.Wrap(screen.Background, room.Width), 3, least: 1)
             .Air(6)
             .AddBeside(
                 Block.Vessels, GaugeLines.Of(screen.Vessels, vesselWidth - 2), vesselWidth,
