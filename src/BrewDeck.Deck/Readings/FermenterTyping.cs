@@ -19,11 +19,14 @@ internal sealed class FermenterTyping(Typed reader, double originalSg, Notation 
         return reader.TryRead(kind, typed, out var value, out reason) ? new(figure, value, typed) : null;
     }
 
-    /// <summary>"80 g Cascade", "2 each vanilla pod".</summary>
+    /// <summary>"80 g Cascade", "80g Cascade", "2 each vanilla pod".</summary>
     public static DatedAddition? Addition(string text, Notation notation, out string reason)
     {
         reason = notation.Text("Write how much of what, such as 80 g Cascade.");
-        var parts = text.Trim().Split(' ', 3, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var typed = text.Trim();
+        // a unit glued to its number
+        var digits = typed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or ',').Count();
+        var parts = $"{typed[..digits]} {typed[digits..]}".Split(' ', 3, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return parts.Length == 3 && Number(parts[0]) is { } amount and > 0 ? new DatedAddition(parts[2], amount, parts[1]) : null;
     }
 

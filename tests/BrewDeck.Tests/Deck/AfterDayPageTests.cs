@@ -112,6 +112,32 @@ public sealed class AfterDayPageTests
         Assert.IsNotType<FermenterRead>(_store.Read(1)[^1]);
     }
 
+    [Theory]
+    [InlineData("5 g Citra", 5, "g", "Citra")]
+    [InlineData("5g Citra", 5, "g", "Citra")]
+    [InlineData("1,5kg sour cherries", 1.5, "kg", "sour cherries")]
+    [InlineData("2 each vanilla pod", 2, "each", "vanilla pod")]
+    public void An_addition_is_read_with_its_unit_apart_or_glued_to_the_number(string typed, double amount, string unit, string name)
+    {
+        Strike(KeyName.Enter);
+        Choose("Another addition");
+        Submit(typed);
+        Assert.Equal(new DatedAddition(name, amount, unit), RunFold.Of(_store.Read(1)).Ferment.Additions[^1].Addition);
+    }
+
+    [Theory]
+    [InlineData("5g")]
+    [InlineData("g Citra")]
+    [InlineData("0g Citra")]
+    public void An_addition_without_one_of_the_three_is_asked_again(string typed)
+    {
+        Strike(KeyName.Enter);
+        Choose("Another addition");
+        Submit(typed);
+        Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        Assert.Empty(RunFold.Of(_store.Read(1)).Ferment.Additions);
+    }
+
     [Fact]
     public void A_keg_is_asked_for_piece_by_piece()
     {
