@@ -9,6 +9,9 @@ public static class DayBounds
 
     public static (double Least, double Most) GrainC => (-10, 45);
 
+    /// <summary>From a jar to the largest pilot brewhouse.</summary>
+    public static (double Least, double Most) BatchL => (1, 2000);
+
     /// <summary>From the lowest shores to the highest towns.</summary>
     public static (double Least, double Most) AltitudeM => (-400, 5000);
 }

@@ -19,7 +19,7 @@ internal static class DayRows
         [
             new DayRow.GoOn(),
             new DayRow.Typed(notation.Text("Into the fermenter"), c => notation.Volume(c.BatchL ?? brewhouse.UsualBatchL ?? recipe.BatchL), notation.Text("cold wort, such as 40 L"),
-                typing.Quantity(ReadingKind.Volume, (1, 2000), (c, v) => c with { BatchL = v })),
+                typing.Quantity(ReadingKind.Volume, DayBounds.BatchL, (c, v) => c with { BatchL = v })),
             .. brewhouse.CanSparge ? [new DayRow.Turns(notation.Text("Sparge"), c => Names.Sparge(c.Sparge, notation), c => c with { Sparge = Turn(c.Sparge) })] : ImmutableArray<DayRow>.Empty,
             new DayRow.Turns(notation.Text("Circuits in use"), c => notation.Text($"{c.Circuits ?? most} of {most}"), c => c with { Circuits = (c.Circuits ?? most) % most + 1 })
             {

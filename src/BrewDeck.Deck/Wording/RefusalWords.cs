@@ -8,8 +8,13 @@ namespace BrewDeck.Deck.Wording;
 public static class RefusalWords
 {
     /// <summary>"Mash in the tun: 71.4 L, the limit is 61.0 L."</summary>
-    public static string Of(Refusal refusal, Notation notation) =>
-        notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the limit is {notation.Value(refusal.Bound, refusal.Unit)}.");
+    public static string Of(Refusal refusal, Notation notation) => refusal.Code switch
+    {
+        // with a limit on both sides
+        "circuits" => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the brewhouse has {notation.Value(refusal.Bound, refusal.Unit)}."),
+        "batch_volume" => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, and it must be more than {notation.Value(refusal.Bound, refusal.Unit)}."),
+        _ => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the limit is {notation.Value(refusal.Bound, refusal.Unit)}."),
+    };
 
     /// <summary>All mends in one line; empty when there is none.</summary>
     public static string Mends(Refusal refusal, Notation notation) =>

@@ -75,7 +75,7 @@ internal sealed record DayOptions
         var usual = new DayChoices();
         return usual with
         {
-            BatchL = Read("--batch", Batch, Dimension.Volume),
+            BatchL = Within("--batch", Batch, DayBounds.BatchL, Dimension.Volume),
             Circuits = Circuits,
             Bitterness = Formula(usual.Bitterness),
             MattersMost = Aim(usual.MattersMost),
@@ -90,22 +90,23 @@ internal sealed record DayOptions
         };
     }
 
-    private double? Read(string option, string? text, Dimension dimension)
+    private double? Within(string option, string? text, (double Least, double Most) bounds, Dimension dimension = Dimension.Temperature)
     {
         if (text is null)
             return null;
+        string Shown(double v) => dimension switch
+        {
+            Dimension.Length => Notation.Height(v),
+            Dimension.Volume => Notation.Volume(v),
+            _ => Notation.Target(v),
+        };
         var read = QuantityReader.Read(text, dimension, Notation.BareUnit(dimension));
-        return read.Ok ? read.Value : throw new UsageException($"{option}: {read.Why}");
+        return read.Ok && read.Value >= bounds.Least && read.Value <= bounds.Most ? read.Value : throw new UsageException(
+            $"{option}: {(read.Ok ? $"{Shown(read.Value)} cannot be right" : What(read, text))}; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
     }
 
-    private double? Within(string option, string? text, (double Least, double Most) bounds, Dimension dimension = Dimension.Temperature)
-    {
-        if (Read(option, text, dimension) is not { } value)
-            return null;
-        string Shown(double v) => dimension == Dimension.Length ? Notation.Height(v) : Notation.Target(v);
-        return value >= bounds.Least && value <= bounds.Most ? value : throw new UsageException(
-            $"{option}: {Shown(value)} cannot be right; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
-    }
+    /// <summary>What is wrong with a quantity, without the reader's own examples of what is right: here narrower bounds hold.</summary>
+    internal static string What(QuantityRead read, string text) => read.Why is { } why ? why.Split("; ")[0] : $"'{text}' cannot be right";
 
     private SpargeMethod SpargeMethod(SpargeMethod usual) => Sparge?.ToLowerInvariant() switch
     {

@@ -25,7 +25,7 @@ internal static class OnHand
             ?? throw new UsageException($"--alpha: the recipe has no hop '{name}'; it has {string.Join(", ", recipe.Hops.Select(h => h.Name).Distinct())}");
         var read = QuantityReader.Read(text, Dimension.Fraction, "%");
         if (!read.Ok || read.Value is < 0 or > 0.25)
-            throw new UsageException($"--alpha: {read.Why ?? $"'{text}' is no alpha acid"}; write percent from 0 to 25, such as 8.2%");
+            throw new UsageException($"--alpha: {DayOptions.What(read, text)}; write percent from 0 to 25, such as 8.2%");
         return choices with { MeasuredAlpha = choices.MeasuredAlpha.SetItem(hop.Name, read.Value) };
     }
 

@@ -14,7 +14,10 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
     [InlineData("--source-water: 120 °C cannot be right; write 0 °C to 60 °C", "plan", "--source-water", "120")]
     [InlineData("--source-water: 150 °F cannot be right; write 32 °F to 140 °F", "plan", "--source-water", "150", "--units", "us")]
     [InlineData("--altitude: 5500 m cannot be right; write -400 m to 5000 m", "kits", "--altitude", "5500 m")]
-    [InlineData("--ambient: '60 --seed 5' cannot be read after 60; write a temperature such as 66 °C or 152 °F", "plan", "--ambient", "60 --seed 5")]
+    [InlineData("--ambient: '60 --seed 5' cannot be read after 60; write -10 °C to 45 °C", "plan", "--ambient", "60 --seed 5")]
+    [InlineData("--altitude: '9000m' cannot be right; write -400 m to 5000 m", "plan", "--altitude", "9000m")]
+    [InlineData("--batch: 0.0 L cannot be right; write 1.0 L to 2000.0 L", "plan", "--batch", "0L")]
+    [InlineData("--alpha: '500' cannot be right; write percent from 0 to 25, such as 8.2%", "plan", "--alpha", "Northern Brewer=500")]
     [InlineData("--final: 1.052 is above 1.048 (original gravity); write that or less", "reckon", "alcohol", "--original", "1.048", "--final", "1.052")]
     [InlineData("--target: 1.06 is above 1.05 (gravity); write that or less", "reckon", "dilution", "--volume", "40", "--gravity", "1.050", "--target", "1.060")]
     [InlineData("--target: 66.5 °F is outside 86 °F to 176 °F", "reckon", "strike", "--units", "us", "--grain", "16", "--water", "6", "--target", "66.5")]
@@ -23,6 +26,10 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
     {
         Assert.Equal((ExitCode.Usage, "", $"brewdeck: {line}\n"), logbook.Run(args));
     }
+
+    [Fact]
+    public void Circuits_that_are_not_there_are_told_with_how_many_there_are() =>
+        Assert.Equal("brewdeck: Circuits in use: 0, the brewhouse has 3. Use 1 to 3 circuits.\n", logbook.Run("plan", "--circuits", "0").Errors);
 
     [Fact]
     public void A_file_that_cannot_be_written_is_told_in_words_for_people()
