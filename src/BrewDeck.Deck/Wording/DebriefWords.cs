@@ -33,23 +33,35 @@ public static class DebriefWords
     private static IEnumerable<Line> Figures(Debrief debrief, RunState day, Outlook said, Notation notation)
     {
         var (plan, result) = (debrief.Plan, debrief.Result);
-        yield return Line.Of(Columns("", notation.Text("plan"), notation.Text("read"), notation.Text("the deck reckoned"), notation.Text("in truth")), Tone.Strong);
-        if (!debrief.Pitched)
-        {
-            yield return Line.Of(notation.Text($"  day              {Durations.Short(plan.FinishS),-10} ended after {Durations.Short(result.FinishS)}, not pitched"), Tone.Warning);
-        }
-        else
-        {
-            foreach (var row in Rows(plan, result, day.Readings, said, notation))
-                yield return Figure(row, notation);
-            yield return Line.Of(Columns(notation.Text("day"), Durations.Short(plan.FinishS), "", "", Durations.Short(result.FinishS)));
-        }
+        foreach (var line in debrief.Pitched ? Table(debrief, day, said, notation) : [Line.Of(notation.Text($"  day              {Durations.Short(plan.FinishS),-10} ended after {Durations.Short(result.FinishS)}, not pitched"), Tone.Warning)])
+            yield return line;
         yield return Line.Of(notation.Text("  In truth: what the rehearsal's vessels held; on a real day nobody knows it."), Tone.Muted);
         yield return Line.Of(result.MashWorstAtS is { } worst
             ? notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst, after {Durations.Short(worst)} ({StepAt(worst, day, notation)}).")
             : notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
         if (result.SpiltL > 0)
             yield return Line.Of(notation.Text($"  {notation.Volume(result.SpiltL)} of wort boiled over."), Tone.Warning);
+    }
+
+    /// <summary>Columns as wide as what stands in them: a row that a page of 80 columns has to wrap loses them.</summary>
+    private static IEnumerable<Line> Table(Debrief debrief, RunState day, Outlook said, Notation notation)
+    {
+        var (plan, result) = (debrief.Plan, debrief.Result);
+        Row[] figures = [.. Rows(plan, result, day.Readings, said, notation)];
+        string[][] rows =
+        [
+            ["", notation.Text("plan"), notation.Text("read"), notation.Text("the deck reckoned"), notation.Text("in truth")],
+            .. figures.Select(Cells),
+            [notation.Text("day"), Durations.Short(plan.FinishS), "", "", Durations.Short(result.FinishS)],
+        ];
+        var widths = Enumerable.Range(0, rows[0].Length).Select(i => rows.Max(r => r[i].Length)).ToArray();
+        for (var i = 0; i < rows.Length; i++)
+        {
+            var text = "  " + string.Join(' ', rows[i].Select((c, at) => c.PadRight(widths[at]))).TrimEnd();
+            yield return Line.Of(text, i == 0 ? Tone.Strong : figures.ElementAtOrDefault(i - 1) is { } row && IsBeside(row) ? Tone.Warning : Tone.Normal);
+        }
+        if (figures.Any(IsBeside))
+            yield return Line.Of(notation.Text("  ! outside the band that the deck reckoned"), Tone.Warning);
     }
 
     /// <summary>What was at work on the mash then.</summary>
@@ -69,15 +81,11 @@ public static class DebriefWords
         new(notation.Text("pitched at"), notation.Temp, plan.PitchC, Last(ReadingKind.Temperature, readings), said.PitchC, result.PitchC),
     ];
 
-    /// <summary>With a word where the truth lies outside what the deck thought likely.</summary>
-    private static Line Figure(Row row, Notation notation)
+    /// <summary>With a mark where the truth lies outside what the deck thought likely.</summary>
+    private static string[] Cells(Row row)
     {
         var band = row.Said is { P10: { } low, P90: { } high } ? $" ({Bare(row.Value(low))}..{row.Value(high)})" : "";
-        var beside = IsBeside(row);
-        return Line.Of(
-            Columns(row.Name, row.Value(row.Plan), row.Read is null ? "-" : row.Value(row.Read.Reading.Value), row.Value(row.Said.P50) + band, row.Value(row.Truth))
-            + (beside ? "  " + notation.Text("outside its band") : ""),
-            beside ? Tone.Warning : Tone.Normal);
+        return [row.Name, row.Value(row.Plan), row.Read is null ? "-" : row.Value(row.Read.Reading.Value), row.Value(row.Said.P50) + band, row.Value(row.Truth) + (IsBeside(row) ? " !" : "")];
     }
 
     /// <summary>The unit stands once, behind the upper end.</summary>
@@ -86,8 +94,6 @@ public static class DebriefWords
     /// <summary>As it reads, and not by what rounding hides.</summary>
     private static bool IsBeside(Row row) => row.Said is { P10: { } low, P90: { } high } && (row.Truth < low || row.Truth > high)
         && row.Value(row.Truth) != row.Value(low) && row.Value(row.Truth) != row.Value(high);
-
-    private static string Columns(string name, string plan, string read, string said, string truth) => $"  {name,-15} {plan,-9} {read,-9} {said,-23} {truth}".TrimEnd();
 
     /// <summary>The last one in the fermenter.</summary>
     private static TakenReading? Last(ReadingKind kind, IReadOnlyList<TakenReading> readings) =>

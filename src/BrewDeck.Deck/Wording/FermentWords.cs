@@ -83,7 +83,7 @@ public static class FermentWords
     /// <summary>Two sold forms of one sugar: what a bag of priming sugar holds is told by its water.</summary>
     public static string Sugar(PrimingSugar? sugar, Notation notation) => sugar switch
     {
-        PrimingSugar.TableSugar => notation.Name("table-sugar"),
+        PrimingSugar.TableSugar => notation.Text("table sugar"),
         PrimingSugar.Dextrose => notation.Text("dextrose, the usual one (monohydrate)"),
         PrimingSugar.Glucose => notation.Text("dextrose without water (anhydrous)"),
         _ => notation.Text("sugar"),

@@ -31,5 +31,11 @@ internal sealed record RecordSource(int Number, IReadOnlyList<TapeLine> Lines, I
     /// <summary>A step of a remedy that was taken back: it is on no sheet any more.</summary>
     private StepSpec? Undone(string stepId) => Events.OfType<RemedyChosen>().SelectMany(e => e.Remedy.Added).FirstOrDefault(s => s.Id == stepId);
 
-    public string Clock(long ms) => Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>To the second; with its date where that is not the day's own.</summary>
+    public string Clock(long ms) => Dated(ms, Notation.Local(ms).ToString("HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture));
+
+    /// <summary>To the minute, as <see cref="Clock"/>.</summary>
+    public string Minute(long ms) => Dated(ms, Notation.Clock(ms));
+
+    private string Dated(long ms, string clock) => Notation.Local(ms).Date == Notation.Local(DayStartMs).Date ? clock : $"{Notation.Date(ms)[..10]} {clock}";
 }

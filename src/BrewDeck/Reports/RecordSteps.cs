@@ -17,9 +17,9 @@ internal static class RecordSteps
 
     private static ImmutableArray<string> Row(RunStep run, PlanStep? planned, RecordSource source) =>
     [
-        planned is null ? "put in" : source.Notation.Clock(source.DayStartMs + (long)(1000 * planned.StartS)),
+        planned is null ? "put in" : source.Minute(source.DayStartMs + (long)(1000 * planned.StartS)),
         planned is null ? "" : PlanLines.Takes(planned),
-        run is { StartedMs: { } from, Status: not RunStatus.Skipped } ? source.Notation.Clock(from) : Names.Status(run.Status, source.Notation),
+        run is { StartedMs: { } from, Status: not RunStatus.Skipped } ? source.Minute(from) : Names.Status(run.Status, source.Notation),
         run is { StartedMs: { } start, EndedMs: { } end } && end - start >= 1000 ? Durations.Short((end - start) / 1000.0) : "",
         planned is not null && run.StartedMs is { } began ? Late((began - source.DayStartMs) / 1000.0 - planned.StartS) : "",
         source.Title(run.Spec.Id),

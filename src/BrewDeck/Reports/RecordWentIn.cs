@@ -61,9 +61,9 @@ internal static class RecordWentIn
         source.Title(step.Spec.Id),
     ];
 
-    // nobody is asked how much yeast it was
+    // nobody is asked how much yeast it was, and an empty cell would read as none
     private static ImmutableArray<string> Yeast(RunStep step, RecordSource source) =>
-        [Clock(step, source), source.Plan.Recipe.Yeast.Name, "", YeastWords.Amount(source.Plan, source.Notation), source.Title(step.Spec.Id)];
+        [Clock(step, source), source.Plan.Recipe.Yeast.Name, "not weighed", YeastWords.Amount(source.Plan, source.Notation), source.Title(step.Spec.Id)];
 
-    private static string Clock(RunStep step, RecordSource source) => step.EndedMs is { } at ? source.Notation.Clock(at) : "";
+    private static string Clock(RunStep step, RecordSource source) => step.EndedMs is { } at ? source.Minute(at) : "";
 }

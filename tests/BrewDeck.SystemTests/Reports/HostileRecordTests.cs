@@ -10,6 +10,16 @@ public sealed class HostileRecordTests(RehearsedLogbook logbook)
     private readonly RecordSource _source = RecordSource.Of(1, HostileDay.Lines(HostileDay.GivenUp(logbook.Events(), HostileDay.Text)), Notation.Metric);
 
     [Fact]
+    public void Past_midnight_a_time_has_its_date()
+    {
+        long day = _source.DayStartMs, next = day + 24 * 3_600_000L;
+        Assert.Matches("^[0-9]{2}:[0-9]{2}:[0-9]{2}$", _source.Clock(day));
+        Assert.Matches("^[0-9]{2}:[0-9]{2}$", _source.Minute(day));
+        Assert.Equal($"{Notation.Metric.Local(next):yyyy-MM-dd} {_source.Clock(day)}", _source.Clock(next));
+        Assert.Equal($"{Notation.Metric.Local(next):yyyy-MM-dd} {_source.Minute(day)}", _source.Minute(next));
+    }
+
+    [Fact]
     public void A_report_holds_no_markup_of_the_brewers()
     {
         var page = ReportPage.Of(_source);

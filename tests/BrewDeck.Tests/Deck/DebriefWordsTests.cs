@@ -106,9 +106,24 @@ public sealed class DebriefWordsTests
         var row = said.Split('\n').Single(l => l.TrimStart().StartsWith("bitterness", StringComparison.Ordinal));
 
         Assert.Matches(@"30 IBU +- +\d+ IBU \(\d+\.\.\d+ IBU\) +40 IBU", row);
-        Assert.EndsWith("outside its band", row, StringComparison.Ordinal);
+        Assert.EndsWith("40 IBU !", row, StringComparison.Ordinal);
+        Assert.Contains("! outside the band that the deck reckoned", said, StringComparison.Ordinal);
         Assert.Contains("0.2 °C off its rests on average, 6.0 °C at worst", said, StringComparison.Ordinal);
-        Assert.All(said.Split('\n').Skip(1).Take(4), l => Assert.InRange(l.Length, 10, 96));
+        Assert.All(said.Split('\n').Skip(1).Take(4), l => Assert.InRange(l.Length, 10, 72));
+    }
+
+    [Fact]
+    public void The_columns_of_the_figures_stand_under_their_headings()
+    {
+        var rows = Said(Debrief(MishapKind.StuckBed, Tried(HandAct.RakeBed, 1), Tried(HandAct.RakeBed, 1))).Split('\n')[..6];
+
+        Assert.StartsWith("  day", rows[^1], StringComparison.Ordinal);
+        foreach (var heading in new[] { "plan", "the deck reckoned", "in truth" })
+        {
+            var at = rows[0].IndexOf(heading, StringComparison.Ordinal);
+            Assert.All(rows[1..^1], r => Assert.True(r[at] != ' ' && r[at - 1] == ' ', r));
+        }
+        Assert.NotEqual(' ', rows[^1][rows[0].IndexOf("in truth", StringComparison.Ordinal)]);
     }
 
     [Fact]

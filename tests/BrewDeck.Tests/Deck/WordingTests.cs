@@ -93,6 +93,9 @@ public class WordingTests
         ReadingWords.Doubt(new Decision.AskAgain(new Reading(ReadingKind.Gravity, "kettle", 1.031, "1.031"), 1.035, 1.051) { HotSample = true }, Quayside.Brewhouse, Notation.Metric),
         StringComparison.Ordinal);
 
+    [Fact]
+    public void Sugar_to_prime_with_is_named_as_on_its_bag() => Assert.Equal("table sugar", FermentWords.Sugar(BrewDeck.Core.Fermenting.PrimingSugar.TableSugar, Notation.Metric));
+
     [Theory]
     [InlineData(ReadingKind.Ph, 5.9, "mash tun pH 5.90")]
     [InlineData(ReadingKind.Temperature, 65.4, "mash tun temperature 65.4 °C")]
