@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Deck.Screens;
@@ -41,7 +42,10 @@ public static class AlarmLines
         alarm.Limit is { } found && LiveLimits.Of(moment.State, moment.Forecast).FirstOrDefault(l => l.Name == found.Name) is { } limit
             ? alarm with { Value = limit.Value, Bound = limit.Bound, Limit = limit } : alarm;
 
-    public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title);
+    public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title)
+    {
+        IsBeside = id => moment.State.Step(id)?.Spec.Unit == UnitProcedure.CleanDown && moment.State.Steps.Any(s => s.Open && s.Spec.Unit != UnitProcedure.CleanDown),
+    };
 
     private static Line One(StandingAlarm alarm, AlarmWords words, bool lit, Notation notation)
     {
@@ -49,7 +53,7 @@ public static class AlarmLines
         return new Line([
             new Span($"{(alarm.Acknowledged ? notation.Text("heard") : "!!")} {AlarmWords.Priority(alarm.Alarm.Priority, notation)} ", tone),
             new Span(words.Cause(alarm.Alarm), tone),
-            new Span($" {AlarmWords.Consequence(alarm.Alarm, notation)} {words.Action(alarm.Alarm)}")]);
+            new Span($" {words.Follows(alarm.Alarm)} {words.Action(alarm.Alarm)}")]);
     }
 
     private static Tone Loud(AlarmPriority priority) => priority == AlarmPriority.High ? Tone.Alarm : Tone.Warning;

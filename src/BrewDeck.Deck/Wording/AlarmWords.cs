@@ -16,7 +16,15 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => notation.Text("WHEN FREE"),
     };
 
-    public string Whole(Alarm alarm) => $"{Cause(alarm)} {Consequence(alarm, Notation)} {Action(alarm)}";
+    /// <summary>A step that nothing of the brew waits for, such as a tun to clean while the kettle boils; null: none is known.</summary>
+    public Func<string, bool>? IsBeside { get; init; }
+
+    public string Whole(Alarm alarm) => $"{Cause(alarm)} {Follows(alarm)} {Action(alarm)}";
+
+    /// <summary><see cref="Consequence"/>, as the day stands.</summary>
+    public string Follows(Alarm alarm) => alarm.Kind == AlarmKind.HandsLate && IsBeside?.Invoke(alarm.About) == true
+        ? Notation.Text("The brew goes on without it; what dries on is hard to clean.")
+        : Consequence(alarm, Notation);
 
     public string Cause(Alarm alarm) => alarm.Kind switch
     {

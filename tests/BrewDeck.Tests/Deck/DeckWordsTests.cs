@@ -1,3 +1,4 @@
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
@@ -45,6 +46,19 @@ public sealed class DeckWordsTests
 
         Assert.Equal(asks, brewer.Question?.StartsWith("The pump did not run", StringComparison.Ordinal) == true);
         Assert.Equal(asks ? RunStatus.Running : RunStatus.Complete, brewer.Session.State!.Step("mash.transfer")!.Status);
+    }
+
+    [Fact]
+    public void A_tun_that_waits_to_be_cleaned_while_the_kettle_boils_moves_nothing_back()
+    {
+        var brewer = new Player().Begin().RunUntil(s => s.LastDone(x => x.Kind == StepKind.HotBreak) is not null);
+        for (var i = 0; i < 60 && brewer.Session.Focus?.StepId != "clean.tun"; i++)
+            brewer.GoOn();
+        Assert.Equal("clean.tun", brewer.Session.Focus!.StepId);
+        brewer.Wait(8 * 60);
+
+        var alarm = Assert.Single(brewer.Deck.Alarms).ToString();
+        Assert.Contains("This waits for you: Dig out and clean the mash tun. The brew goes on without it", alarm, StringComparison.Ordinal);
     }
 
     private static double ToCome(Player brewer)
