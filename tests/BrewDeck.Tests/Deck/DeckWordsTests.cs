@@ -61,6 +61,19 @@ public sealed class DeckWordsTests
         Assert.Contains("This waits for you: Dig out and clean the mash tun. The brew goes on without it", alarm, StringComparison.Ordinal);
     }
 
+    /// <summary>A reading and the reckoning are weighed: which number counts from now on is said as one.</summary>
+    [Fact]
+    public void A_reading_that_is_weighed_says_with_what_the_deck_goes_on()
+    {
+        var brewer = new Player().Begin().Until("cool.knock-out");
+        var reckoned = brewer.Session.Forecast!.Step("cool.knock-out")!.Expected.Single(e => e.Kind == ReadingKind.Volume).Value;
+
+        brewer.Keys("4").Line((reckoned - 0.9).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture));
+
+        Assert.Matches(@"the deck goes on with [0-9.]+ L, between that and what it reckoned", brewer.Notice);
+        Assert.DoesNotContain("counts as", brewer.Notice, StringComparison.Ordinal);
+    }
+
     private static double ToCome(Player brewer)
     {
         var said = System.Text.RegularExpressions.Regex.Match(brewer.Text, @"Slowly\. ([0-9.]+) L more liquor, bed covered\.");
