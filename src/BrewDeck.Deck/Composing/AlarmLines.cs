@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
@@ -44,6 +45,7 @@ public static class AlarmLines
 
     public static AlarmWords Words(DeckMoment moment) => new(moment.Plan.Brewhouse, moment.Notation, moment.Title)
     {
+        ByCoil = HandsWords.Way(moment.Plan) == MashHeating.Coil,
         IsBeside = id => moment.State.Step(id)?.Spec.Unit == UnitProcedure.CleanDown && moment.State.Steps.Any(s => s.Open && s.Spec.Unit != UnitProcedure.CleanDown),
     };
 

@@ -16,6 +16,9 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         _ => notation.Text("WHEN FREE"),
     };
 
+    /// <summary>The mash is heated by the coil in the liquor tank that day: what is switched off is the pump.</summary>
+    public bool ByCoil { get; init; }
+
     /// <summary>A step that nothing of the brew waits for, such as a tun to clean while the kettle boils; null: none is known.</summary>
     public Func<string, bool>? IsBeside { get; init; }
 
@@ -63,6 +66,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.VesselTooFull => Notation.Text("Close its inlet, turn the heat down, draw some off."),
         AlarmKind.ElementsDry => Notation.Text("Switch its heat off at the switch."),
         AlarmKind.BoilUnattended => Notation.Text("Go to the kettle; space when it boils."),
+        AlarmKind.HeatRunsOn when ByCoil => Notation.Text("Pump off, so that nothing runs through the coil; stir, read it; then space."),
         AlarmKind.HeatRunsOn => Notation.Text("Heat off, stir, read it; then space."),
         AlarmKind.AdditionLate => Notation.Text("Add it, then space."),
         AlarmKind.MashOff => Notation.Text("Stir and read again, or r for ways back."),

@@ -276,7 +276,8 @@ public static class HandsWords
             ? notation.Text($"Pump on, heat on at {notation.Target(c)}, lid on.")
             : notation.Text("Keep the lid on and the wort moving.");
 
-    private static MashHeating Way(Plan plan) => plan.Choices.MashHeating ?? plan.Brewhouse.Habits.MashHeating;
+    /// <summary>How the mash is raised that day.</summary>
+    internal static MashHeating Way(Plan plan) => plan.Choices.MashHeating ?? plan.Brewhouse.Habits.MashHeating;
 
     private static Vessel? VesselOf(PlanStep step, Plan plan) => plan.Brewhouse.Vessels.FirstOrDefault(v => v.Id == step.Spec.Vessel);
 

@@ -3,10 +3,13 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Planning.Operations;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Simulator.Truth;
 using BrewDeck.Tests.Planning;
+using BrewDeck.Tests.Running;
 
 namespace BrewDeck.Tests.Deck;
 
@@ -50,6 +53,19 @@ public sealed class CoilWordsTests
             Assert.True(liquor.TempC <= Math.Max(was, CoilHeat.TankC(ramp.Spec.TargetC!.Value)) + 0.01, $"{liquor.TempC}");
             Assert.EndsWith($"then {Notation.Metric.Target(liquor.HoldC)} in the hot liquor tank.", HandsWords.AtTheDeck(ramp, Plan, Notation.Metric)[^1], StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>The tank's heat off alone would not stop a mash that runs through hot liquor.</summary>
+    [Fact]
+    public void A_raise_that_runs_on_is_stopped_at_the_pump()
+    {
+        var alarm = new Alarm(AlarmKind.HeatRunsOn, "mash.ramp-2", 3, 0);
+        Assert.StartsWith("Pump off", new AlarmWords(House, Notation.Metric, id => id) { ByCoil = true }.Action(alarm), StringComparison.Ordinal);
+
+        var day = new PerfectDay(Plan);
+        day.RunUntil(s => s.Step("mash.ramp-2")?.Status == RunStatus.Running);
+        var moment = new DeckMoment(day.State, day.Forecast, RunFocus.Of(day.State, day.Forecast, day.NowMs), day.Events, day.NowMs, Notation.Metric);
+        Assert.True(AlarmLines.Words(moment).ByCoil);
     }
 
     [Fact]
