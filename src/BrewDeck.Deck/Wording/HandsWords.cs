@@ -42,10 +42,13 @@ public static class HandsWords
     public static ImmutableArray<string> Of(PlanStep step, Plan plan, Notation notation, bool brief = false) =>
         [.. HoseWords.Of(step, plan, notation, brief), .. Does(step, plan, notation, brief)];
 
+    /// <summary>Less liquor than that is none; L.</summary>
+    private const double LeastL = 0.1;
+
     /// <summary>On the deck, once it runs and the hoses are in place.</summary>
     /// <param name="liquorLeftL">Of a lauter, sparge liquor still to come, at 20 °C; null: none is sparged.</param>
     public static ImmutableArray<string> Going(PlanStep step, double? liquorLeftL, Plan plan, Notation notation) => step.Spec.Kind == StepKind.Lauter && liquorLeftL is { } left
-        ? [notation.Text($"Slowly.{Some(Litres.Sparge(left, plan), notation)} more liquor, bed covered."), .. Does(step, plan, notation, brief: true)[1..]]
+        ? [left >= LeastL ? notation.Text($"Slowly.{Some(Litres.Sparge(left, plan), notation)} more liquor, bed covered.") : notation.Text("Slowly. All the liquor is over the bed."), .. Does(step, plan, notation, brief: true)[1..]]
         : Does(step, plan, notation, brief: true);
 
     /// <summary>With the key that tells the deck.</summary>
@@ -212,11 +215,7 @@ public static class HandsWords
     /// <summary>No step heats the water for it.</summary>
     private static IEnumerable<string> Detergent(PlanStep step, Plan plan, Notation notation) =>
         plan.Brewhouse.HotLiquorTank is { IsHeated: true } tank && tank.Id != step.Spec.Vessel
-            ? 
-            [
-                notation.Text("Its water: hot from the tap or the stove; the plan has no minutes for that."),
-                notation.Text($"Or fill and heat it now, elements covered, in {Names.The(plan.Brewhouse, tank.Id, notation)}."),
-            ]
+            ? [notation.Text($"Its water: hot tap, stove, or {Names.The(plan.Brewhouse, tank.Id, notation)} filled and heated now, elements covered.")]
             : [notation.Text("Its water: hot from the tap or the stove; the plan has no minutes for that.")];
 
     // both of the recipe's own sugar and of a remedy's extract: in a kettle with elements it is the same danger

@@ -2,7 +2,6 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
-using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Deck;
 

@@ -128,8 +128,7 @@ public sealed class PlanOnPaperTests
         var plan = Demo.Plan();
         var said = HandsWords.Of(plan.Steps.Single(s => s.Spec.Id == "clean.kettle"), plan, Notation.Metric);
 
-        Assert.Contains("Its water: hot from the tap or the stove; the plan has no minutes for that.", said);
-        Assert.Contains("Or fill and heat it now, elements covered, in the hot liquor tank.", said);
+        Assert.Contains("Its water: hot tap, stove, or the hot liquor tank filled and heated now, elements covered.", said);
     }
 
     [Fact]

@@ -1,5 +1,5 @@
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Fermenting;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
