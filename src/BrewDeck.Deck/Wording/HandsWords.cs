@@ -125,7 +125,7 @@ public static class HandsWords
         StepKind.HotBreak => [notation.Text("Stand by the kettle. When foam climbs, turn the heat down or spray cold water."), notation.Text("Go on when the foam falls back.")],
         StepKind.Boil when step.Spec.Label == StepLabels.Again =>
             [notation.Text("Lid off, heat full on until it boils again."), notation.Text("When the time is up, heat off at the switch.")],
-        StepKind.Boil => [Rolling(step, plan, notation), notation.Text("Nothing to do until the time is up.")],
+        StepKind.Boil => [Rolling(step, plan, notation), notation.Text("Nothing to do until the time is up."), .. Sanitised(step, plan, notation)],
         StepKind.AddToBoil when step.Spec.Charges.Any(c => c.Kind == ChargeKind.Extract) => [.. Listed(step, notation), .. Sinking(notation)],
         StepKind.AddToBoil => [.. Listed(step, notation), notation.Text("A little at a time: it foams.")],
         StepKind.AddExtract => Sinking(notation),
@@ -186,6 +186,12 @@ public static class HandsWords
     /// <summary>After a run-off a pump may still draw on an empty vessel.</summary>
     private static IEnumerable<string> PumpsOff(PlanStep step, Plan plan, Notation notation) =>
         plan.Brewhouse.Pumps.IsEmpty || !plan.Steps.Any(s => s.Spec.Kind.RunsOff() && s.Spec.To == step.Spec.Vessel) ? [] : [notation.Text("Pumps off, valves shut.")];
+
+    /// <summary>Where nothing goes in at the end of a piece of the boil, why it ends there.</summary>
+    private static IEnumerable<string> Sanitised(PlanStep step, Plan plan, Notation notation) =>
+        !plan.Steps.Any(s => s.Spec.Kind == StepKind.SanitiseChiller && s.Spec.AfterStepId == step.Spec.Id) ? []
+        : plan.Brewhouse.Chiller.IsCoil ? [notation.Text("Then the chilling coil goes in; it boils on.")]
+        : [notation.Text("Then the chiller is sanitised; it boils on.")];
 
     /// <summary>Above this much of its heat a kettle boils with all of it.</summary>
     private const double Whole = 0.95;

@@ -59,6 +59,19 @@ public sealed class PlanOnPaperTests
         Assert.Equal(plan.Totals.PostBoilL - plan.Totals.FermenterL - stays, litres, 0.1);
     }
 
+    /// <summary>A piece of the boil that ends with nothing to add says what ends it.</summary>
+    [Fact]
+    public void A_piece_of_the_boil_that_ends_for_the_chiller_says_so()
+    {
+        var plan = Demo.Plan(Demo.Amber with { Hops = [Demo.Amber.Hops[0]], Others = [] });
+        var sanitise = plan.Steps.Single(s => s.Spec.Kind == StepKind.SanitiseChiller);
+        var pieces = plan.Steps.Where(s => s.Spec.Kind == StepKind.Boil).ToList();
+
+        Assert.All(pieces, p => Assert.Equal(
+            p.Spec.Id == sanitise.Spec.AfterStepId, HandsWords.Of(p, plan, Notation.Metric).Contains("Then the chiller is sanitised; it boils on.")));
+        Assert.Contains(pieces, p => p.Spec.Id == sanitise.Spec.AfterStepId);
+    }
+
     [Fact]
     public void Syrup_goes_in_by_itself_with_the_heat_off_and_says_why()
     {
