@@ -32,7 +32,7 @@ internal static class CoilWords
         var target = step.TargetC ?? step.Spec.TargetC;
         return target is { } kept && plan.Brewhouse.Coil is { } coil
             && HandsWords.After(step, plan, plan.Brewhouse.HotLiquorTank.Id) is { } liquor && liquor.TempC > kept && Contents.LiquidL(liquor) >= coil.CoverL
-            ? notation.Text($"Lid on, pump off. Through the coil only while it is below {notation.Target(kept)}.")
+            ? notation.Text($"Lid on, pump off. Coil only below {notation.Target(kept)}.")
             : notation.Text("Lid on, pump off: nothing through the coil.");
     }
 }

@@ -72,7 +72,7 @@ public sealed class CoilWordsTests
     public void In_a_rest_nothing_runs_through_the_hot_coil_but_what_keeps_it()
     {
         var rest = Plan.Steps.Single(s => s.Spec is { Kind: StepKind.Rest, TargetC: 63 });
-        Assert.StartsWith("Lid on, pump off. Through the coil only while it is below 63 °C.", HandsWords.AtTheDeck(rest, Plan, Notation.Metric)[0], StringComparison.Ordinal);
+        Assert.StartsWith("Lid on, pump off. Coil only below 63 °C.", HandsWords.AtTheDeck(rest, Plan, Notation.Metric)[0], StringComparison.Ordinal);
 
         // a single mash without a sparge leaves the tank all but empty: no coil is covered
         var plain = Demo.Plan(Demo.Amber with { Rests = [new("all of it", 66, 60)] }, new DayChoices { Sparge = SpargeMethod.None, BatchL = 25 }, House);
