@@ -28,7 +28,7 @@ public static class FermentFold
     internal static FermentState Then(FermentState state, RunEvent happened, int seq, string pitchStepId) => happened switch
     {
         BatchOpened e when state.Recipe is null => state with { Recipe = e.Plan.Recipe, PlannedOriginalSg = e.Plan.Totals.OriginalGravitySg, PlannedL = e.Plan.Totals.FermenterL },
-        RemedyChosen e => state with { WaterToCome = state.WaterToCome.AddRange(e.Remedy.Insert.Where(IsThinning).Select(s => KeyValuePair.Create(s.Id, s.VolumeL ?? 0))) },
+        RemedyChosen e => state with { WaterToCome = state.WaterToCome.SetItems(e.Remedy.Insert.Where(IsThinning).Select(s => KeyValuePair.Create(s.Id, s.VolumeL ?? 0))) },
         StepFinished e when state.WaterToCome.TryGetValue(e.StepId, out var litres) => Thinned(state, litres),
         StepFinished e when e.StepId == pitchStepId => state with { PitchedMs = e.AtMs },
         ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredOriginalSg = reading.Value, ThinnedByL = 0 },

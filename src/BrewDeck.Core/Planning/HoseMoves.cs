@@ -22,8 +22,10 @@ public static class HoseMoves
     private const string Loose = "";
 
     /// <summary>Puts the moves on the steps that need them, each with its caution: what is left in a hose is hot.</summary>
-    public static List<StepSpec> OnSheet(Brewhouse house, List<StepSpec> sheet)
+    public static List<StepSpec> OnSheet(PlantSetting setting, List<StepSpec> sheet)
     {
+        // the mash may be raised otherwise that day than the house usually does
+        var house = setting.Brewhouse with { Habits = setting.Habits };
         var flows = sheet.Select(s => Flows(house, s)).ToArray();
         var lines = Lines(house, flows);
         var best = new Dictionary<string, Way> { [""] = new([.. lines.Select(_ => new Hung(Loose, Loose))], [], [], 0, 0) };

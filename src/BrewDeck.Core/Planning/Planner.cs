@@ -118,7 +118,7 @@ public static class Planner
         var steps = DayFold.Over(setting, RunSheet.Write(setting, batch, choices), PlantModel.Empty(setting));
         var preBoil = steps.Last(s => s.Spec.Unit == UnitProcedure.Lauter && s.Spec.Kind.FillsKettle()).VolumeL ?? 0;
         var sheet = RunSheet.Write(setting, batch with { PreBoilL = preBoil }, choices);
-        sheet = HoseMoves.OnSheet(setting.Brewhouse with { Habits = setting.Habits }, sheet);
+        sheet = HoseMoves.OnSheet(setting, sheet);
         var water = WaterDay.Of(batch, sheet, choices);
         sheet = [.. WaterDay.OnSheet(sheet, water)];
         var first = DayFold.Over(setting, sheet, PlantModel.Empty(setting));

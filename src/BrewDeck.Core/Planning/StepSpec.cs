@@ -216,6 +216,11 @@ public sealed record Charge(
     double Minutes = 0,
     double ColourEbc = 0)
 {
+    internal double ColourKgEbc => Amount * ColourEbc;
+
+    /// <summary>Sugar has no colour and dilutes none, kg.</summary>
+    internal double ColouredKg => ColourEbc > 0 ? Amount : 0;
+
     /// <summary>Of an acid by its label, 0..1.</summary>
     public double? StrengthFraction { get; init; }
 

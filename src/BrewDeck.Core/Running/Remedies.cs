@@ -13,7 +13,7 @@ public static class Remedies
     /// Empty when nothing is off.
     /// </summary>
     public static ImmutableArray<Remedy> For(RunState state, long nowMs) =>
-        state.Plan is null || state.Status != RunStatus.Running || !Off.MayBe(state) ? [] : [.. _known.Of(state, nowMs, () => Weighed(state, nowMs))];
+        !IsOnTheWay(state) || !Off.MayBe(state) ? [] : [.. _known.Of(state, nowMs, () => Weighed(state, nowMs))];
 
     /// <summary>
     /// For who asks by hand: where each cause has had its answer, the ways that a wort still off its plan has. Nothing is offered twice without
@@ -22,11 +22,13 @@ public static class Remedies
     public static ImmutableArray<Remedy> Asked(RunState state, long nowMs)
     {
         var unanswered = For(state, nowMs);
-        if (!unanswered.IsEmpty || state.Plan is null || state.Status != RunStatus.Running)
+        if (!unanswered.IsEmpty || !IsOnTheWay(state))
             return unanswered;
         var weigh = new Weigh(state, Forecasts.At(state, nowMs), nowMs);
         return Off.StillOff(weigh) is { } off && Offers(weigh, off) is { Length: > 1 } offers ? [.. offers] : [];
     }
+
+    private static bool IsOnTheWay(RunState state) => state.Plan is not null && state.Status == RunStatus.Running;
 
     /// <summary>What of the beer is off plan, its pitch among it: before is the plan, after what comes of leaving it. A mash is off by what was read in it.</summary>
     public static IEnumerable<Shift> OffPlan(ImmutableArray<Remedy> ranked) =>

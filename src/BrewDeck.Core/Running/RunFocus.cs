@@ -82,8 +82,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
         if (Running(state, forecast).Where(s => s.Spec.Kind.EndsBy() == EndsBy.Hands).MaxBy(s => state.Step(s.Spec.Id)!.StartedMs) is not { } step)
             return null;
         var due = DueS(state, step, now);
-        return (step.Spec.Unit == UnitProcedure.CleanDown && due <= now - LongS ? Startable(state, forecast, now, nowMs, s => s.Unit != UnitProcedure.CleanDown) : null)
-            ?? new(FocusAct.Finish, step.Spec.Id, state.MsAt(due, nowMs));
+        var finish = new RunFocus(FocusAct.Finish, step.Spec.Id, state.MsAt(due, nowMs));
+        var takesLong = step.Spec.Unit == UnitProcedure.CleanDown && due <= now - LongS;
+        return takesLong ? Startable(state, forecast, now, nowMs, s => s.Unit != UnitProcedure.CleanDown) ?? finish : finish;
     }
 
     /// <summary>What may not be left alone stays before the eyes, whatever else could begin.</summary>

@@ -71,7 +71,8 @@ internal static class GravitySums
 
     private static SumInput.Quantity Correction() => Number("factor", "wort correction factor", "", 1, 1.1, "1.04", "1.04");
 
-    private static double[] Both(double plato) => [SugarSolution.SgFromPlato(plato), plato];
+    /// <summary>SG and °P.</summary>
+    internal static double[] Both(double plato) => [SugarSolution.SgFromPlato(plato), plato];
 
     private static double[] AtTemperature(double reading, double sampleC, double calibrationC) =>
         [Hydrometer.TrueSg20(reading, sampleC, calibrationC), Hydrometer.Plato(reading, sampleC, calibrationC), reading + Hydrometer.LyonsCorrectionSg(sampleC)];

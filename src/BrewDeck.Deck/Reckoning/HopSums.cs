@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Physics;
+using BrewDeck.Deck.Wording;
 using static BrewDeck.Deck.Reckoning.Sums;
 
 namespace BrewDeck.Deck.Reckoning;
@@ -14,7 +15,7 @@ internal static class HopSums
             "Bitterness of one addition",
             [
                 new SumInput.Quantity("hops", "hops", Dimension.Mass, "g", 0.1, 1e5, "30 g"),
-                Alpha("alpha", "5.5 %"),
+                Alpha("alpha", "alpha acid", "5.5 %"),
                 new SumInput.Quantity("boiled", "boiled for", Dimension.Time, "min", 0, 240, "60 min"),
                 Gravity("gravity", "gravity of the boil", "1.048"),
                 Volume("volume", "cold wort at knock-out", "42 L"),
@@ -34,7 +35,7 @@ internal static class HopSums
         new(
             "other-alpha",
             "Hops of another alpha",
-            [new SumInput.Quantity("hops", "hops in the recipe", Dimension.Mass, "g", 0.1, 1e5, "30 g"), Alpha("alpha", "5.5 %"), Alpha("bag", "4.8 %")],
+            [new SumInput.Quantity("hops", "hops in the recipe", Dimension.Mass, "g", 0.1, 1e5, "30 g"), Alpha("alpha", "alpha acid", "5.5 %"), Alpha("bag", "alpha acid of the hops there are", "4.8 %")],
             [new("hops_g", "hops to weigh", "g"), new("alpha_units", "alpha acid units (ounces times per cent)", "", "0.00")],
             "the same grams of alpha acids",
             "common practice",
@@ -42,8 +43,7 @@ internal static class HopSums
             v => [Bitterness.SubstituteMassG(v["hops"], v["alpha"], v["bag"]), Bitterness.AlphaAcidUnits(v["hops"] / UsUnits.GramsPerOunce, v["alpha"] / 100)]),
     ];
 
-    private static SumInput.Quantity Alpha(string name, string example) =>
-        Share(name, name == "bag" ? "alpha acid of the hops there are" : "alpha acid", 0.1, 25, example);
+    private static SumInput.Quantity Alpha(string name, Phrase label, string example) => Share(name, label, 0.1, 25, example);
 
     private static double[] Bitter(SumValues v)
     {

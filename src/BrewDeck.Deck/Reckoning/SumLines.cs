@@ -7,17 +7,20 @@ namespace BrewDeck.Deck.Reckoning;
 public static class SumLines
 {
     public static ImmutableArray<(string Label, string Value)> Results(Sum sum, double[] values, Notation notation) =>
-        [.. sum.Outputs.Select((o, i) => (notation.Text(o.Label), Written(o, values[i], notation)))];
+        Worded(sum.Outputs, values, notation);
 
     /// <summary>By other published rules; empty: there are none.</summary>
     public static ImmutableArray<(string Label, string Value)> Beside(Sum sum, double[] values, Notation notation) =>
-        [.. sum.Beside.Select((o, i) => (notation.Text(o.Label), Written(o, values[sum.Outputs.Length + i], notation)))];
+        Worded(sum.Beside, values[sum.Outputs.Length..], notation);
 
     public static ImmutableArray<(string Label, string Value)> About(Sum sum, Notation notation)
     {
         (string, string)[] always = [(notation.Text("formula"), notation.Text(sum.Formula)), (notation.Text("source"), notation.Text(sum.Source)), (notation.Text("valid"), notation.Text(sum.Range))];
         return sum.Caution.IsEmpty ? [.. always] : [.. always, (notation.Text("caution"), notation.Text(sum.Caution))];
     }
+
+    private static ImmutableArray<(string Label, string Value)> Worded(ImmutableArray<SumOutput> outputs, double[] values, Notation notation) =>
+        [.. outputs.Zip(values, (o, v) => (notation.Text(o.Label), Written(o, v, notation)))];
 
     private static string Written(SumOutput output, double value, Notation notation)
     {

@@ -17,7 +17,7 @@ internal static class YieldSums
             "the grist's extract in its water",
             "mass balance; malt with 4 % moisture",
             "all converted; a reading below it: wait, stir, or the crush is coarse",
-            v => FirstWort(Grain.FirstWortPlato(v["grain"], v["extract"] / 100, MashSums.Cold(v["water"]), Grain.UsualMoistureFraction))),
+            v => GravitySums.Both(Grain.FirstWortPlato(v["grain"], v["extract"] / 100, MashSums.Cold(v["water"]), Grain.UsualMoistureFraction))),
         new(
             "yield",
             "Yield of a mash or a brewhouse",
@@ -50,8 +50,6 @@ internal static class YieldSums
     ];
 
     private static SumInput.Quantity GristExtract() => Share("extract", "extract of the grist, as is", 20, 100, "78 %", "78 %");
-
-    private static double[] FirstWort(double plato) => [SugarSolution.SgFromPlato(plato), plato];
 
     private static double Plato(SumValues v) => SugarSolution.PlatoFromSg(v["gravity"]);
 

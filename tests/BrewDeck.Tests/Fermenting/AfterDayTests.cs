@@ -55,6 +55,9 @@ public sealed class AfterDayTests
         Assert.Equal(1 + (read - 1) * before / (before + dilute.Amount), ferment.MeasuredOriginalSg!.Value, 0.0001);
         Assert.Equal(before + dilute.Amount, ferment.MeasuredL!.Value, 1e-9);
         Assert.Equal(ferment.MeasuredOriginalSg, FermentFold.Of(_day.Events).MeasuredOriginalSg);
+        // a record from elsewhere may tell of the same step twice
+        var twice = new RemedyChosen(_day.NowMs, dilute with { Insert = [dilute.Insert[0] with { VolumeL = 1 }] }, []);
+        Assert.Equal(ferment.MeasuredOriginalSg, FermentFold.Of([.. _day.Events, twice]).MeasuredOriginalSg);
 
         _day.Read(ReadingKind.Gravity, PlantSetting.FermenterId, 1.047);
         Assert.Equal((1.047, 0.0), (_day.State.Ferment.MeasuredOriginalSg!.Value, _day.State.Ferment.ThinnedByL));

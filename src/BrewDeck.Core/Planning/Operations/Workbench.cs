@@ -54,11 +54,11 @@ internal sealed class Workbench
         PlugAt = PlugAt,
     };
 
-    /// <summary>The colour of a malt or an extract; sugar has none and dilutes none.</summary>
+    /// <summary>The colour of a malt or an extract.</summary>
     public void Colour(Charge charge)
     {
-        ColourKgEbc += charge.Amount * charge.ColourEbc;
-        ColouredKg += charge.ColourEbc > 0 ? charge.Amount : 0;
+        ColourKgEbc += charge.ColourKgEbc;
+        ColouredKg += charge.ColouredKg;
     }
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);

@@ -74,8 +74,8 @@ internal static class TroubleFold
         return plant with
         {
             Vessels = plant.Vessels.SetItem(kettle, v),
-            ColourKgEbc = Math.Max(0, plant.ColourKgEbc - charge.Amount * charge.ColourEbc),
-            ColouredKg = Math.Max(0, plant.ColouredKg - (charge.ColourEbc > 0 ? charge.Amount : 0)),
+            ColourKgEbc = Math.Max(0, plant.ColourKgEbc - charge.ColourKgEbc),
+            ColouredKg = Math.Max(0, plant.ColouredKg - charge.ColouredKg),
         };
     }
 }

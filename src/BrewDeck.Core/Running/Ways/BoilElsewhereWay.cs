@@ -61,7 +61,7 @@ internal sealed class BoilElsewhereWay : Way
         StepSpec? heat = boils.Spec.Kind == StepKind.HeatToBoil ? null : Heat(weigh, tank);
         ImmutableArray<StepSpec> insert = [.. Drained(weigh, tank), pump, .. PlugsTo(weigh, tank.Id, UnitProcedure.Boil), .. new[] { heat, again }.OfType<StepSpec>()];
         // hoses hang otherwise from here on
-        var sheet = HoseMoves.OnSheet(weigh.Live.Setting.Brewhouse.BoilingIn(tank.Id) with { Habits = weigh.Live.Setting.Habits }, [.. insert, .. Moved(weigh, tank, boils.Spec.Id, again, heat)]);
+        var sheet = HoseMoves.OnSheet(weigh.Live.Setting.BoilingIn(tank.Id), [.. insert, .. Moved(weigh, tank, boils.Spec.Id, again, heat)]);
         return new(RemedyKind.BoilElsewhere, tank.Id, pump.VolumeL!.Value, 0, [.. sheet.Take(insert.Length)], next.Spec.Id, [.. sheet.Skip(insert.Length).Where(s => s != weigh.State.Step(s.Id)!.Spec)], [])
         {
             BoilsIn = tank.Id,

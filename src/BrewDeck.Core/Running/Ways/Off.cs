@@ -50,21 +50,21 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private const double NearL = 0.5, NearShare = 0.02;
 
     /// <summary>Cheap: false when there is certainly nothing.</summary>
-    public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs || LastPh(state)?.AtMs > PhAnsweredMs(state);
+    public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs || UnansweredPh(state) is not null;
 
     /// <summary>The most urgent first.</summary>
     public static IEnumerable<Off> In(Weigh weigh)
     {
-        var state = weigh.State;
-        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Mash, MashPh, Liquor, SlowRunoff, Pitch, Wort];
-        return looks.Select(look => look(weigh)).OfType<Off>().Where(_ => MayBe(state));
+        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Mash, MashPh, Liquor, SlowRunoff, Pitch, w => Wort(w, w.State.LastChosenMs)];
+        return looks.Select(look => look(weigh)).OfType<Off>();
     }
 
-    private static TakenReading? LastPh(RunState state) => state.Readings.LastOrDefault(r => r.Reading.Kind == ReadingKind.Ph);
-
     /// <summary>A mash may be off in its temperature and its pH at once: mending the one is no answer to the other.</summary>
-    private static long PhAnsweredMs(RunState state) =>
-        state.Remedies.LastOrDefault(r => r.Remedy.Kind is RemedyKind.AddAcid or RemedyKind.AddSoda or RemedyKind.LeaveIt)?.AtMs ?? long.MinValue;
+    private static TakenReading? UnansweredPh(RunState state)
+    {
+        var answered = state.Remedies.LastOrDefault(r => r.Remedy.Kind is RemedyKind.AddAcid or RemedyKind.AddSoda or RemedyKind.LeaveIt)?.AtMs ?? long.MinValue;
+        return Rest(state) is { } rest && RestReadings.Last(state, rest, ReadingKind.Ph) is { } read && read.AtMs > answered ? read : null;
+    }
 
     private static long LastCauseMs(RunState state)
     {
@@ -149,7 +149,7 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static Off? MashPh(Weigh weigh)
     {
         var rest = Rest(weigh.State);
-        if (rest?.Spec.ExpectedPh is not { } expected || RestReadings.Last(weigh.State, rest, ReadingKind.Ph) is not { } read || read.AtMs <= PhAnsweredMs(weigh.State))
+        if (rest?.Spec.ExpectedPh is not { } expected || UnansweredPh(weigh.State) is not { } read)
             return null;
         var by = read.Reading.Value - expected;
         return Math.Abs(by) < NearPh ? null : new(OffKind.MashPh, rest.Spec.Id, by);
@@ -192,8 +192,6 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     /// <summary>What of the wort is off though a remedy has been chosen since it was measured: another figure, or the rest of the way.</summary>
     public static Off? StillOff(Weigh weigh) => Wort(weigh, long.MinValue);
-
-    private static Off? Wort(Weigh weigh) => Wort(weigh, weigh.State.LastChosenMs);
 
     private static Off? Wort(Weigh weigh, long since)
     {
