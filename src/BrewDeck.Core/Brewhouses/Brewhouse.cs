@@ -63,5 +63,14 @@ public sealed record Brewhouse
 
     public Vessel this[string vesselId] => Vessels.First(v => v.Id == vesselId);
 
-    private Vessel With(VesselRoles role) => Vessels.First(v => v.Roles.HasFlag(role));
+    /// <summary>Asked for at each step of each day that is folded, so without a delegate.</summary>
+    private Vessel With(VesselRoles role)
+    {
+        foreach (var vessel in Vessels)
+        {
+            if (vessel.Roles.HasFlag(role))
+                return vessel;
+        }
+        throw new InvalidOperationException($"no vessel of {Name} has the role {role}");
+    }
 }

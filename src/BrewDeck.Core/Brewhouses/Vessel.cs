@@ -81,7 +81,16 @@ public sealed record Vessel
     public double RatedW => Elements.Sum(e => e.PowerW) + (Burner?.NetW ?? 0);
 
     /// <summary>Litres that cover all that heats it; 0 without heat.</summary>
-    public double CoverL => Math.Max(Elements.IsEmpty ? 0 : Elements.Max(e => e.CoverL), Burner?.CoverL ?? 0);
+    public double CoverL
+    {
+        get
+        {
+            var most = Burner?.CoverL ?? 0;
+            foreach (var element in Elements)
+                most = Math.Max(most, element.CoverL);
+            return most;
+        }
+    }
 }
 
 public enum HeatMedium

@@ -64,24 +64,37 @@ public static class PlantModel
         return bench.ToState();
     }
 
+    /// <summary>The vessels of a step that is over wait until a moment; the others stay as they are.</summary>
+    public static PlantState WaitUntil(PlantSetting setting, PlantState state, double untilS, StepSpec spec)
+    {
+        var bench = new Workbench(setting, state);
+        foreach (var i in VesselsOf(setting, spec))
+        {
+            bench.Wait(i, untilS);
+            bench.Vessels[i] = bench.Vessels[i] with { AtS = untilS };
+        }
+        return bench.ToState();
+    }
+
     /// <summary>Vessels that a step works in, draws from or fills.</summary>
     public static ImmutableArray<int> VesselsOf(PlantSetting setting, StepSpec spec)
     {
         if (spec.Kind == StepKind.MovePlug)
             return [];
-        var found = ImmutableArray.CreateBuilder<int>(3);
+        Span<int> found = stackalloc int[5];
+        var count = 0;
         if (spec.Vessel.Length > 0)
-            found.Add(setting.IndexOf(spec.Vessel));
+            found[count++] = setting.IndexOf(spec.Vessel);
         // The strike heat names the tun only to aim at it.
         if (spec.To.Length > 0 && spec.Kind != StepKind.HeatStrike && spec.To != spec.Vessel)
-            found.Add(setting.IndexOf(spec.To));
+            found[count++] = setting.IndexOf(spec.To);
         if (spec.SpargeL > 0)
-            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+            found[count++] = setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
         if (spec.Kind == StepKind.FreeBed && spec.VolumeL > 0)
-            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
+            found[count++] = setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
         if (spec.Kind is StepKind.Ramp or StepKind.HeatMash && setting.Habits.MashHeating == MashHeating.Coil)
-            found.Add(setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id));
-        return found.ToImmutable();
+            found[count++] = setting.IndexOf(setting.Brewhouse.HotLiquorTank.Id);
+        return [.. found[..count]];
     }
 
     /// <summary>Index of the vessel that a step heats; -1: none.</summary>

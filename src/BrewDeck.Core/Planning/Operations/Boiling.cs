@@ -106,7 +106,7 @@ internal static class Boiling
     {
         var kettle = bench.Kettle;
         if (charge.Kind == ChargeKind.Hop)
-            bench.Hops.Add(new HopDose(charge.Name, charge.AlphaG, charge.Amount / 1000));
+            bench.AddHops(new(charge.Name, charge.AlphaG, charge.Amount / 1000));
         if (charge.Kind is not (ChargeKind.Extract or ChargeKind.Grist))
             return;
         bench.Vessels[kettle] = Contents.Add(

@@ -37,16 +37,24 @@ internal static class Cooling
         var v = bench.Vessels[kettle];
         var (setting, capacity) = (bench.Setting, Contents.CapacityJPerK(v, bench.Wall(kettle), v.TempC));
         var openM2 = setting.OpenShare * setting.Brewhouse.Vessels[kettle].SurfaceM2;
-        double SteamKgPerS(double celsius) => openM2 * Boil.StillSurfaceKgPerM2S(celsius, setting.AmbientC);
-        double KPerS(double celsius) => -((setting.LossWPerK(kettle) + openM2 * OpenWPerM2K) * (celsius - setting.AmbientC)
-            + SteamKgPerS(celsius) * Water.LatentHeatJPerKg(celsius)) / capacity;
-        double first = v.TempC, second = first + 0.5 * seconds * KPerS(first), third = first + 0.5 * seconds * KPerS(second), fourth = first + seconds * KPerS(third);
-        double Mean(Func<double, double> rate) => (rate(first) + 2 * rate(second) + 2 * rate(third) + rate(fourth)) / 6;
-        bench.Expose(v, seconds, second);
+        (double KgPerS, double KPerS) At(double celsius)
+        {
+            var steam = openM2 * Boil.StillSurfaceKgPerM2S(celsius, setting.AmbientC);
+            var lossW = (setting.LossWPerK(kettle) + openM2 * OpenWPerM2K) * (celsius - setting.AmbientC) + steam * Water.LatentHeatJPerKg(celsius);
+            return (steam, -lossW / capacity);
+        }
+        var first = At(v.TempC);
+        var middleC = v.TempC + 0.5 * seconds * first.KPerS;
+        var second = At(middleC);
+        var third = At(v.TempC + 0.5 * seconds * second.KPerS);
+        var fourth = At(v.TempC + seconds * third.KPerS);
+        bench.Expose(v, seconds, middleC);
+        var kgPerS = (first.KgPerS + 2 * second.KgPerS + 2 * third.KgPerS + fourth.KgPerS) / 6;
+        var kPerS = (first.KPerS + 2 * second.KPerS + 2 * third.KPerS + fourth.KPerS) / 6;
         bench.Vessels[kettle] = v with
         {
-            WaterKg = v.WaterKg - Math.Min(v.WaterKg, Mean(SteamKgPerS) * seconds),
-            TempC = Math.Max(Math.Min(first, setting.AmbientC), first + Mean(KPerS) * seconds),
+            WaterKg = v.WaterKg - Math.Min(v.WaterKg, kgPerS * seconds),
+            TempC = Math.Max(Math.Min(v.TempC, setting.AmbientC), v.TempC + kPerS * seconds),
             AtS = v.AtS + seconds,
             HoldC = double.NaN,
             Open = true,

@@ -92,7 +92,7 @@ internal static class Decocting
     /// <summary>How much too warm the mash comes out when so much is pulled, K.</summary>
     private static double Miss(Workbench bench, int tun, int kettle, StepSpec spec, double share)
     {
-        var trial = new Workbench(bench.Setting, bench.ToState());
+        var trial = bench.Trial();
         var hold = trial.Vessels[tun].HoldC;
         Transfers.Pour(trial, tun, kettle, share);
         var v = trial.Vessels[kettle];

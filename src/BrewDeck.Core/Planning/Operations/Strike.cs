@@ -22,7 +22,7 @@ internal static class Strike
 
     private static double MashC(Workbench bench, StepSpec spec, int tank, double hotC)
     {
-        var trial = new Workbench(bench.Setting, bench.ToState());
+        var trial = bench.Trial();
         var tun = bench.Setting.IndexOf(spec.To);
         trial.Vessels[tank] = trial.Vessels[tank] with { TempC = hotC, HoldC = double.NaN };
         if (tun != tank)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;
@@ -16,7 +17,7 @@ internal sealed class Workbench
         Setting = setting;
         _from = state;
         Vessels = [.. state.Vessels];
-        Hops = [.. state.Hops];
+        Hops = state.Hops.IsEmpty ? [] : [.. state.Hops];
         ColourKgEbc = state.ColourKgEbc;
         ColouredKg = state.ColouredKg;
         KnockedOutL = state.KnockedOutL;
@@ -29,7 +30,7 @@ internal sealed class Workbench
 
     public VesselState[] Vessels { get; }
 
-    public List<HopDose> Hops { get; }
+    public HopDose[] Hops { get; private set; }
 
     public int Kettle { get; }
 
@@ -43,10 +44,11 @@ internal sealed class Workbench
 
     public ImmutableArray<int> PlugAt { get; set; }
 
+    /// <summary>The bench is over with it: they share vessels and hops, copies of which were a third of all that a fold of the day allocated.</summary>
     public PlantState ToState() => _from with
     {
-        Vessels = [.. Vessels],
-        Hops = [.. Hops],
+        Vessels = ImmutableCollectionsMarshal.AsImmutableArray(Vessels),
+        Hops = ImmutableCollectionsMarshal.AsImmutableArray(Hops),
         ColourKgEbc = ColourKgEbc,
         ColouredKg = ColouredKg,
         KnockedOutL = KnockedOutL,
@@ -60,6 +62,11 @@ internal sealed class Workbench
         ColourKgEbc += charge.ColourKgEbc;
         ColouredKg += charge.ColouredKg;
     }
+
+    /// <summary>Another bench on which things stand as on this one, to try something.</summary>
+    public Workbench Trial() => new(Setting, ToState());
+
+    public void AddHops(HopDose dose) => Hops = [.. Hops, dose];
 
     public double Wall(int vessel) => Setting.HeatCapacityJPerK(vessel);
 
@@ -105,7 +112,7 @@ internal sealed class Workbench
         LetSteam(vessel, seconds, celsius);
         if (Vessels[vessel].UndissolvedKg > 0)
             Vessels[vessel] = Conversion.After(Vessels[vessel], seconds, celsius);
-        if (Hops.Count > 0 && KnockedOutL == 0 && vessel == HoppedWort())
+        if (Hops.Length > 0 && KnockedOutL == 0 && vessel == HoppedWort())
             Expose(Vessels[vessel], seconds, celsius);
     }
 
@@ -134,11 +141,11 @@ internal sealed class Workbench
     /// <summary>Hops give bitterness to the wort that they are in.</summary>
     public void Expose(in VesselState wort, double seconds, double celsius)
     {
-        if (Hops.Count == 0)
+        if (Hops.Length == 0)
             return;
         var minutes = seconds / 60 * Isomerisation.RelativeRate(celsius);
         var gravity = SugarSolution.SgFromPlato(wort.Plato);
-        for (var i = 0; i < Hops.Count; i++)
+        for (var i = 0; i < Hops.Length; i++)
             Hops[i] = Hops[i].Exposed(minutes, gravity);
     }
 

@@ -9,7 +9,7 @@ internal sealed class PacedDay
     private readonly Plan _plan;
     private readonly Pace _pace;
     private readonly List<PlanStep> _steps;
-    private readonly Dictionary<string, double> _ends;
+    private readonly List<double> _endsS;
     private readonly int _begun;
     private PlantState _state;
     private double _endS;
@@ -20,7 +20,7 @@ internal sealed class PacedDay
     {
         (_plan, _pace, _begun) = (plan, pace, begun);
         _steps = [.. plan.Steps.Take(begun)];
-        _ends = _steps.ToDictionary(s => s.Spec.Id, s => s.EndS);
+        _endsS = [.. _steps.Select(s => s.EndS)];
         _state = begun > 0 ? plan.Steps[begun - 1].After : plan.Start;
         _endS = _plannedS = _steps.Select(s => s.EndS).DefaultIfEmpty().Max();
     }
@@ -29,7 +29,7 @@ internal sealed class PacedDay
         : this(other._plan, other._pace)
     {
         for (var i = 0; i < steps; i++)
-            Done(other._steps[i], other._ends[other._steps[i].Spec.Id]);
+            Done(other._steps[i], other._endsS[i]);
     }
 
     /// <summary>The steps done so far, and what each leaves.</summary>
@@ -57,7 +57,7 @@ internal sealed class PacedDay
         var step = _plan.Steps[at];
         var boils = step.Spec.Kind is StepKind.HotBreak or StepKind.Boil;
         var spec = boils ? Longer(really, setting.Pace * UsualPace.MeanNoticeS) : really;
-        var after = _ends.GetValueOrDefault(spec.AfterStepId);
+        var after = EndOf(spec.AfterStepId);
         var start = Math.Max(after, PlantModel.EarliestStartS(setting, spec, _state)) + (_begun > 0 && at == _begun ? 0 : setting.Pace * _pace.BeforeS(at));
         var outcome = PlantModel.After(setting, spec, _state, start);
         var lateS = boils ? 0 : setting.Pace * _pace.AfterS(at);
@@ -69,25 +69,19 @@ internal sealed class PacedDay
     {
         (_endS, _plannedS) = (Math.Max(_endS, endS), Math.Max(_plannedS, _plan.Steps[_steps.Count].EndS));
         _state = step.After;
-        _ends[step.Spec.Id] = endS;
         _steps.Add(step);
+        _endsS.Add(endS);
     }
+
+    /// <summary>When a step was noticed to be over; 0 without one.</summary>
+    private double EndOf(string id) => id.Length > 0 && _steps.FindLastIndex(s => s.Spec.Id == id) is >= 0 and var at ? _endsS[at] : 0;
 
     /// <summary>A boil goes on until its end has been noticed.</summary>
     private static StepSpec Longer(StepSpec spec, double seconds) => spec with { Minutes = (spec.Minutes ?? 0) + seconds / 60 };
 
     /// <summary>What waits goes on cooling, and hops in hot wort on giving bitterness.</summary>
-    private static PlantState Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS)
-    {
-        var waited = PlantModel.WaitUntil(setting, outcome.State, outcome.EndS + lateS);
-        var (vessels, hops) = (outcome.State.Vessels.ToBuilder(), outcome.State.Hops);
-        foreach (var i in PlantModel.VesselsOf(setting, spec))
-        {
-            vessels[i] = waited.Vessels[i] with { AtS = outcome.EndS + lateS };
-            hops = i == setting.IndexOf(setting.Brewhouse.Kettle.Id) ? waited.Hops : hops;
-        }
-        return outcome.State with { Vessels = vessels.ToImmutable(), Hops = hops };
-    }
+    private static PlantState Later(PlantSetting setting, StepSpec spec, StepOutcome outcome, double lateS) =>
+        lateS > 0 ? PlantModel.WaitUntil(setting, outcome.State, outcome.EndS + lateS, spec) : outcome.State;
 
     private static double HandsS(StepSpec spec, StepOutcome outcome, double lateS) =>
         spec.Kind.EndsBy() == EndsBy.Hands ? outcome.EndS + lateS : 0;
