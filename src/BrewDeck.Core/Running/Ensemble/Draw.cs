@@ -5,35 +5,33 @@ namespace BrewDeck.Core.Running.Ensemble;
 /// <summary>Standard normal numbers, the same for a seed on every machine and in every run.</summary>
 internal static class Draw
 {
-    private static readonly ConcurrentDictionary<int, double[]> _quantiles = [];
+    private static readonly ConcurrentDictionary<int, float[]> _quantiles = [];
 
     /// <summary>
     /// Columns with mean 0, standard deviation 1 and no correlation at all (second-order exact sampling, Pham 2001). Each holds the quantiles
     /// of the normal that is cut at <see cref="UsualSpreads.CutAt"/>, in an order of its own (Latin hypercube; McKay, Beckman, Conover 1979).
     /// </summary>
+    /// <param name="rows">A multiple of four.</param>
     public static float[][] Whitened(int columns, int rows, long seed)
     {
         var state = (ulong)seed;
         var quantiles = _quantiles.GetOrAdd(rows, Quantiles);
-        var z = new double[columns][];
+        var z = new float[columns][];
         for (var j = 0; j < columns; j++)
             z[j] = Shuffled(quantiles, ref state);
         for (var k = 0; k < columns; k++)
         {
             Scale(z[k]);
-            var j = k + 1;
-            for (; j + 4 <= columns; j += 4)
-                Subtract(z[k], z[j], z[j + 1], z[j + 2], z[j + 3]);
-            for (; j < columns; j++)
-                Subtract(z[j], z[k], Dot(z[j], z[k]) / (rows - 1));
+            for (var j = k + 1; j < columns; j++)
+                Lanes.Move(z[j], z[k], 0, (float)(-Lanes.Dot(z[j], z[k]) / (rows - 1)), z[j]);
         }
-        return [.. z.Select(column => Array.ConvertAll(column, v => (float)v))];
+        return z;
     }
 
     /// <summary>Middles of shares of the cut normal that are all as likely: symmetric, so their mean is 0.</summary>
-    private static double[] Quantiles(int count)
+    private static float[] Quantiles(int count)
     {
-        var quantiles = new double[count];
+        var quantiles = new float[count];
         double below = Below(-UsualSpreads.CutAt), share = (1 - 2 * below) / count, x = -UsualSpreads.CutAt;
         for (var i = 0; i < count; i++)
         {
@@ -41,7 +39,7 @@ internal static class Draw
             var before = double.NaN;
             for (var k = 0; k < 8 && x != before; k++)
                 (before, x) = (x, x - (Below(x) - below - share * (i + 0.5)) / Density(x));
-            quantiles[i] = x;
+            quantiles[i] = (float)x;
         }
         return quantiles;
     }
@@ -61,9 +59,9 @@ internal static class Draw
 
     private static double Density(double x) => Math.Exp(-0.5 * x * x) / Math.Sqrt(2 * Math.PI);
 
-    private static double[] Shuffled(double[] values, ref ulong state)
+    private static float[] Shuffled(float[] values, ref ulong state)
     {
-        var order = (double[])values.Clone();
+        var order = (float[])values.Clone();
         for (var i = order.Length - 1; i > 0; i--)
         {
             var other = (int)(Next(ref state) % (ulong)(i + 1));
@@ -72,42 +70,11 @@ internal static class Draw
         return order;
     }
 
-    private static void Scale(double[] column)
+    private static void Scale(float[] column)
     {
-        var sd = Math.Sqrt(Dot(column, column) / (column.Length - 1));
+        var sd = (float)Math.Sqrt(Lanes.Dot(column, column) / (column.Length - 1));
         for (var i = 0; i < column.Length; i++)
             column[i] /= sd;
-    }
-
-    /// <summary>What four columns have of one is taken out of them: each sum waits for its last addend, and meanwhile the others go on.</summary>
-    private static void Subtract(double[] one, double[] a, double[] b, double[] c, double[] d)
-    {
-        double inA = 0, inB = 0, inC = 0, inD = 0;
-        for (var i = 0; i < one.Length; i++)
-        {
-            inA += a[i] * one[i];
-            inB += b[i] * one[i];
-            inC += c[i] * one[i];
-            inD += d[i] * one[i];
-        }
-        Subtract(a, one, inA / (one.Length - 1));
-        Subtract(b, one, inB / (one.Length - 1));
-        Subtract(c, one, inC / (one.Length - 1));
-        Subtract(d, one, inD / (one.Length - 1));
-    }
-
-    private static void Subtract(double[] column, double[] other, double factor)
-    {
-        for (var i = 0; i < column.Length; i++)
-            column[i] -= factor * other[i];
-    }
-
-    private static double Dot(double[] a, double[] b)
-    {
-        double sum = 0;
-        for (var i = 0; i < a.Length; i++)
-            sum += a[i] * b[i];
-        return sum;
     }
 
     /// <summary>SplitMix64.</summary>

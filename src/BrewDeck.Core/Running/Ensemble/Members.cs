@@ -23,7 +23,7 @@ internal sealed class Members
     private Members(float[][] z)
     {
         _z = z;
-        Mean = [.. z.Select(row => Sum(row) / Count)];
+        Mean = [.. z.Select(row => Lanes.Sum(row) / Count)];
     }
 
     public int Sources => _z.Length;
@@ -72,17 +72,17 @@ internal sealed class Members
     /// <param name="errorSd">Chance error of the reading.</param>
     public Members After(ReadOnlySpan<float> shown, double off, double errorSd)
     {
-        var mean = Sum(shown) / Count;
+        var mean = Lanes.Sum(shown) / Count;
         var away = new float[Count];
         for (var i = 0; i < Count; i++)
             away[i] = shown[i] - (float)mean;
-        double own = Dot(away, away) / (Count - 1), all = own + errorSd * errorSd;
+        double own = Lanes.Dot(away, away) / (Count - 1), all = own + errorSd * errorSd;
         var shrink = 1 / (1 + Math.Sqrt(errorSd * errorSd / all));
         var z = Rows();
         for (var j = 0; j < Sources; j++)
         {
-            var gain = Dot(Of(j), away) / (Count - 1) / all;
-            Move(Of(j), away, (float)(gain * (off - mean)), (float)(-shrink * gain), z[j]);
+            var gain = Lanes.Dot(Of(j), away) / (Count - 1) / all;
+            Lanes.Move(Of(j), away, (float)(gain * (off - mean)), (float)(-shrink * gain), z[j]);
         }
         return new(z);
     }
@@ -126,49 +126,10 @@ internal sealed class Members
     /// <summary>Mean and standard deviation.</summary>
     public static (double Mean, double Sd) Spread(ReadOnlySpan<float> values)
     {
-        var mean = Sum(values) / values.Length;
+        var mean = Lanes.Sum(values) / values.Length;
         double squares = 0;
         foreach (var v in values)
             squares += (v - mean) * (v - mean);
         return (mean, Math.Sqrt(squares / (values.Length - 1)));
-    }
-
-    private static void Move(ReadOnlySpan<float> from, ReadOnlySpan<float> away, float shift, float factor, Span<float> into)
-    {
-        ReadOnlySpan<Vector128<float>> a = MemoryMarshal.Cast<float, Vector128<float>>(from), b = MemoryMarshal.Cast<float, Vector128<float>>(away);
-        var c = MemoryMarshal.Cast<float, Vector128<float>>(into);
-        Vector128<float> shifts = Vector128.Create(shift), factors = Vector128.Create(factor);
-        for (var i = 0; i < a.Length; i++)
-            c[i] = a[i] + shifts + factors * b[i];
-    }
-
-    /// <summary>Blocks in single precision, their sums in double: float alone loses the third digit over so many.</summary>
-    private static double Dot(ReadOnlySpan<float> a, ReadOnlySpan<float> b)
-    {
-        ReadOnlySpan<Vector128<float>> x = MemoryMarshal.Cast<float, Vector128<float>>(a), y = MemoryMarshal.Cast<float, Vector128<float>>(b);
-        double sum = 0;
-        for (var i = 0; i < x.Length; i += 16)
-        {
-            var block = Vector128<float>.Zero;
-            for (var k = i; k < Math.Min(x.Length, i + 16); k++)
-                block += x[k] * y[k];
-            sum += Vector128.Sum(block);
-        }
-        return sum;
-    }
-
-    /// <summary>Blocks in single precision, as <see cref="Dot"/>.</summary>
-    private static double Sum(ReadOnlySpan<float> a)
-    {
-        var x = MemoryMarshal.Cast<float, Vector128<float>>(a);
-        double sum = 0;
-        for (var i = 0; i < x.Length; i += 16)
-        {
-            var block = Vector128<float>.Zero;
-            foreach (var v in x[i..Math.Min(x.Length, i + 16)])
-                block += v;
-            sum += Vector128.Sum(block);
-        }
-        return sum;
     }
 }
