@@ -31,7 +31,16 @@ internal sealed class Belief
     /// </param>
     public static Belief Of(Plan plan, long seed) => new(plan, seed, null);
 
-    public Response Response => Response.Of(_plan);
+    public Response Response
+    {
+        get
+        {
+            // the members are drawn on one processor while the day is folded on the other
+            if (_moved is null && !Response.IsFolded(_plan))
+                _ = Task.Run(() => Members.Prior(Ensemble.Sources.Of(_plan).Length, _seed));
+            return Response.Of(_plan);
+        }
+    }
 
     public ImmutableArray<Source> Sources => Response.Sources;
 

@@ -37,10 +37,7 @@ internal sealed class Response
         _specs = [.. plan.Steps.Select(s => s.Spec)];
         var begins = new PacedDay(plan, _pace);
         var stated = Fold(0, Setting, _specs, (begins, begins), 0);
-        // the first frame of an open day waits for this: the ups on one processor, the downs on another
-        var downs = Task.Run(() => Fold(-1, stated));
-        Fold(1, stated);
-        downs.GetAwaiter().GetResult();
+        FoldSources(stated);
         _paced = new PacedDay?[plan.Steps.Length];
         Kept = Row(RunOffL);
         Figures = new(this);
@@ -63,6 +60,8 @@ internal sealed class Response
 
     /// <summary>The response of a plan, computed once for as long as the plan is in use; who asks meanwhile on another thread waits for it.</summary>
     public static Response Of(Plan plan) => _known.GetValue(plan, p => new(() => new Response(p))).Value;
+
+    public static bool IsFolded(Plan plan) => _known.TryGetValue(plan, out var known) && known.IsValueCreated;
 
     /// <summary>How a quantity of the folded day depends on the sources.</summary>
     public Row Row(Func<ImmutableArray<PlanStep>, double> quantity) =>
@@ -90,10 +89,24 @@ internal sealed class Response
         return last;
     }
 
-    private void Fold(int sign, (PacedDay AtMark, PacedDay Dry) stated)
+    /// <summary>
+    /// The first frame of an open day waits for this, so two processors share it. Each takes the next day that nobody has taken: the pool starts its
+    /// second thread up to 23 ms late, and with half of the days set aside for it they waited.
+    /// </summary>
+    private void FoldSources((PacedDay AtMark, PacedDay Dry) stated)
     {
-        for (var j = 0; j < Sources.Length; j++)
-            Fold((sign > 0 ? 1 : 2) + 2 * j, Sources[j], sign * Sources[j].Sd, stated);
+        var taken = 0;
+        void FoldWhatIsLeft()
+        {
+            for (int at; (at = Interlocked.Increment(ref taken)) <= 2 * Sources.Length;)
+            {
+                var source = Sources[(at - 1) / 2];
+                Fold(at, source, at % 2 == 1 ? source.Sd : -source.Sd, stated);
+            }
+        }
+        var beside = Task.Run(FoldWhatIsLeft);
+        FoldWhatIsLeft();
+        beside.GetAwaiter().GetResult();
     }
 
     private void Fold(int at, Source source, double off, (PacedDay AtMark, PacedDay Dry) stated)
