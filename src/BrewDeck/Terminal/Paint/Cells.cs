@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using BrewDeck.Logbook;
 using Terminal.Gui.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
@@ -37,4 +39,12 @@ internal static class Cells
         Math.Clamp(CellWidth.Of(grapheme), 1, 2);
 
     public static Attribute Ink(in Cell cell) => cell.Attribute ?? Attribute.Default;
+
+    /// <summary>Of a key's time from stroke to paint a twelfth was the toolkit's own comparison, a call for each of the two colours of each cell.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool Same(in Attribute one, in Attribute other) =>
+        one.Foreground.Argb == other.Foreground.Argb && one.Background.Argb == other.Background.Argb && one.Style == other.Style;
+
+    /// <summary>A row of the screen.</summary>
+    public static Span<T> Row<T>(T[,] cells, int row) => cells.GetLength(1) == 0 ? [] : MemoryMarshal.CreateSpan(ref cells[row, 0], cells.GetLength(1));
 }

@@ -52,12 +52,13 @@ internal sealed class FramePainter(ColourDepth depth, GlyphSet glyphs)
 
     private void PaintRow(Cell[,] cells, int row)
     {
-        var columns = cells.GetLength(1);
-        for (var column = 0; column < columns; column++)
+        Span<Cell> wanted = Cells.Row(cells, row);
+        var shown = Cells.Row(_painted, row);
+        for (var column = 0; column < wanted.Length; column++)
         {
-            ref var painted = ref _painted[row, column];
-            if (!painted.Shows(cells[row, column])) painted = Paint(cells[row, column], column, row, columns - column);
-            if (painted.Width == 2) _painted[row, ++column] = default;
+            ref var painted = ref shown[column];
+            if (!painted.Shows(wanted[column])) painted = Paint(wanted[column], column, row, wanted.Length - column);
+            if (painted.Width == 2) shown[++column] = default;
         }
     }
 
@@ -103,6 +104,6 @@ internal sealed class FramePainter(ColourDepth depth, GlyphSet glyphs)
     /// <param name="Width">1 or 2 cells; 0: nothing was.</param>
     private readonly record struct Painted(string? Grapheme, Attribute Ink, int Width)
     {
-        public bool Shows(in Cell cell) => Width > 0 && Grapheme == cell.Grapheme && Ink == Cells.Ink(cell);
+        public bool Shows(in Cell cell) => Width > 0 && Grapheme == cell.Grapheme && Cells.Same(Ink, Cells.Ink(cell));
     }
 }

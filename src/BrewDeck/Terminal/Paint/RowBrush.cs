@@ -83,9 +83,10 @@ internal ref struct RowBrush
             if (left < right) _open.AsSpan(left - _where.Left, right - left).Fill(true);
         }
 
+        var cells = Cells.Row(_cells, _row);
         for (var column = 0; column < _made.Length; column++)
         {
-            if (_open[column]) Copy(column);
+            if (_open[column]) Copy(column, ref cells[_where.X + column]);
         }
     }
 
@@ -112,11 +113,10 @@ internal ref struct RowBrush
         _column++;
     }
 
-    private readonly void Copy(int column)
+    private readonly void Copy(int column, ref Cell cell)
     {
-        var made = _made[column];
+        ref var made = ref _made[column];
         if (_hasWide && Cells.Width(made.Grapheme) == 2 && !_open[column + 1]) made = Narrow(' ', made.Attribute!.Value);
-        ref var cell = ref _cells[_row, _where.X + column];
-        if (cell.Grapheme != made.Grapheme || cell.Attribute != made.Attribute) cell = made;
+        if (cell.Grapheme != made.Grapheme || cell.Attribute is not { } ink || !Cells.Same(ink, made.Attribute.GetValueOrDefault())) cell = made;
     }
 }
