@@ -25,9 +25,7 @@ public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, d
             || state.LastDone(s => s.Kind == StepKind.Boil)?.EndedMs is not { } over)
             return null;
         var kettle = plan.Brewhouse.Kettle.Id;
-        var since = state.LastDone(s => s.Kind.RunsOff())?.StartedMs ?? boils;
-        var points = state.Readings
-            .Where(r => r.Reading.Is(ReadingKind.Volume, kettle) && r.AtMs >= since && r.AtMs <= over + 600_000)
+        var points = Levels(state, kettle, boils).Where(r => r.AtMs <= over + 600_000)
             .Select(r => (Hours: (Math.Clamp(r.AtMs, boils, over) - boils) / 3.6e6, CoolL: CoolL(state, r))).ToList();
         if (points.Count < 2 || points.Max(p => p.Hours) - points.Min(p => p.Hours) < ShortestH)
             return null;
@@ -35,6 +33,14 @@ public sealed record BoiledOff(double KgPerH, double SdKgPerH, double BeforeL, d
         var perL = Water.DensityKgPerM3(20) / 1000;
         return new(-slope * perL, sd * perL, points[0].CoolL, points[^1].CoolL, points.Max(p => p.Hours), points.Max(p => p.Hours) - points.Min(p => p.Hours),
             Spoiling.OfTimed(state, [.. state.Done(s => s.Kind is StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil)]));
+    }
+
+    /// <summary>From the end of the last run-off on: of the levels that were read while it went on, its last one, for more came after the others.</summary>
+    private static IEnumerable<TakenReading> Levels(RunState state, string kettle, long boilsMs)
+    {
+        var ranOff = state.LastDone(s => s.Kind.RunsOff());
+        var levels = state.Readings.Where(r => r.Reading.Is(ReadingKind.Volume, kettle) && r.Reading.StillRuns != true && r.AtMs >= (ranOff?.StartedMs ?? boilsMs)).ToList();
+        return levels.Skip(Math.Max(0, levels.FindLastIndex(r => r.AtMs <= (ranOff?.EndedMs ?? boilsMs))));
     }
 
     private static double CoolL(RunState state, TakenReading read) =>

@@ -36,6 +36,19 @@ public sealed class SpoiltEvidenceTests(SpoiltEvidenceTests.Brewed brewed) : ICl
         Assert.NotNull(BatchFigures.Of(RunFold.RecordOf(brewed.Events))[Figure("evaporation_kg_per_h")]);
     }
 
+    /// <summary>More came after it, whoever read it and however it was taken.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(null)]
+    public void A_level_while_wort_still_runs_is_not_the_one_that_boils(bool? stillRuns)
+    {
+        var lauter = Started(StepKind.Lauter);
+        var kettle = RunFold.RecordOf(brewed.Events).Plan!.Brewhouse.Kettle.Id;
+        var events = Then(lauter.AtMs + 60_000, new ReadingTaken(lauter.AtMs + 60_000, new Reading(ReadingKind.Volume, kettle, 12, "") { StillRuns = stillRuns }, []));
+
+        Assert.Equal(Of(brewed.Events, LessonParameters.Evaporation).Value, Of(events, LessonParameters.Evaporation).Value, 1e-9);
+    }
+
     [Fact]
     public void A_run_off_that_was_reported_stuck_says_nothing_of_the_bed()
     {
