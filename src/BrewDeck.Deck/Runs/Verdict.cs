@@ -18,12 +18,12 @@ internal static class Verdict
     private static string AgainstPlan(RunState state, TakenReading taken, Notation notation) =>
         Planned(state, taken) is { } planned && double.IsFinite(taken.Expected) ? ReadingWords.AgainstPlan(taken.Reading.Kind, taken.Reading.Value, planned, notation) : "";
 
-    /// <summary>What the plan has at the end of the step that was last at work on it, once that end has come; null: it is on the way, or the plan says nothing.</summary>
+    /// <summary>What the plan has at the end of the step that was last at work on it, once that end has come; null: it is on the way, as a boil is between two levels, or the plan says nothing.</summary>
     private static double? Planned(RunState state, TakenReading taken)
     {
         var (reading, now) = (taken.Reading, state.SecondsAt(taken.AtMs));
         var last = state.Steps.Where(s => s.StartedMs <= taken.AtMs && (s.Spec.Vessel == reading.Vessel || s.Spec.To == reading.Vessel)
-            && (s.Spec.Kind.EndsBy() == EndsBy.Level || s.Spec.Kind is StepKind.KnockOut or StepKind.AddWater or StepKind.AddExtract)).MaxBy(s => s.StartedMs);
+            && (s.Spec.Kind.EndsBy() == EndsBy.Level || s.Spec.Kind is StepKind.HotBreak or StepKind.Boil or StepKind.KnockOut or StepKind.AddWater or StepKind.AddExtract)).MaxBy(s => s.StartedMs);
         return reading.Kind is ReadingKind.Volume or ReadingKind.Gravity && last is not null && (last.EndedMs <= taken.AtMs || IsAtItsEnd(state, last, now))
             ? state.Plan!.Steps.FirstOrDefault(s => s.Spec.Id == last.Spec.Id)?.Expected.FirstOrDefault(e => e.Kind == reading.Kind && e.Vessel == reading.Vessel)?.Value
             : null;

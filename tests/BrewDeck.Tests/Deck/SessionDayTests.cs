@@ -101,6 +101,20 @@ public class SessionDayTests
         Assert.Matches(@"^Kettle gravity 1\.039; 0\.00\d less than reckoned, 0\.00\d under plan; r shows ways back; .*gravity 1\.048 -> 1\.04\d.*\.$", _brewer.Notice);
     }
 
+    /// <summary>The plan has no figure for a moment in the boil; that of the wort before it is no measure.</summary>
+    [Fact]
+    public void A_level_in_the_boil_is_held_against_no_other_moment_of_the_plan()
+    {
+        _brewer.Begin().Until("boil.boil-1").Wait(40 * 60).Keys("t");
+        var row = Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay).Options.Select(o => o.Cells[0]).ToList().IndexOf("Kettle volume");
+        var kettle = _brewer.Session.Forecast!.Now.Vessels[2];
+
+        _brewer.Down(row).Enter().Line(Core.Planning.Contents.StandsL(kettle).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture));
+
+        Assert.Matches(@"^Kettle volume \d+\.\d L; ", _brewer.Notice);
+        Assert.DoesNotContain(" plan", _brewer.Notice, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_reading_as_expected_changes_nothing_and_says_so()
     {
