@@ -24,7 +24,7 @@ internal static class LimitChecks
             .. Sparge(setting, batch),
             .. Standing(setting, steps),
             .. Decoctions(setting, steps),
-            .. Heats(setting, steps),
+            .. Heats(setting, steps, PlantModel.Empty(setting)),
             .. Circuits(setting),
             .. FalseBottom(house),
             .. SuctionHeads.Limit(setting, steps),
@@ -51,7 +51,7 @@ internal static class LimitChecks
             .. StrikeTemperature(setting, rest),
             .. standing,
             .. Decoctions(setting, rest),
-            .. Heats(setting, rest),
+            .. Heats(setting, rest, now),
             .. Circuits(setting).Where(l => rest.Any(s => Feeds(setting, s.Spec, l))),
             .. rest.Any(s => s.Spec.Unit is UnitProcedure.Mash or UnitProcedure.Lauter && PlantModel.VesselsOf(setting, s.Spec).Contains(setting.IndexOf(house.LauterTun.Id)))
                 ? FalseBottom(house) : [],
@@ -122,20 +122,34 @@ internal static class LimitChecks
         where step.Spec.Kind == StepKind.HeatStrike
         select new Limit("strike_temperature", step.TargetC ?? 0, setting.BoilingC, "°C");
 
-    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
-        Heats(setting, steps, Decoctions(setting, steps).All(l => l.Ok));
+    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps, PlantState from) =>
+        Heats(setting, steps, from, Decoctions(setting, steps).All(l => l.Ok));
 
-    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps, bool covered) =>
-        from step in steps
-        where step.Spec.Vessel.Length > 0
-        let vessel = step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction ? step.Spec.To : step.Spec.Vessel
-        let reached = step.After.Vessels[setting.IndexOf(vessel)].TempC
-        where step.NeverGetsThere
-            || (step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction && reached < step.TargetC - NearK)
-        // one that is not covered has its own limit
-        where covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)
-        let chills = step.Spec.Kind is StepKind.ChillInKettle or StepKind.CoolInFermenter
-        select new Limit($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", reached, step.TargetC ?? 0, "°C", AtMost: chills);
+    private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps, PlantState from, bool covered)
+    {
+        var before = from;
+        foreach (var step in steps)
+        {
+            var chills = step.Spec.Kind is StepKind.ChillInKettle or StepKind.CoolInFermenter;
+            // one that is not covered has its own limit
+            if (step.Spec.Vessel.Length > 0 && IsMissed(setting, step) && (covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)))
+                yield return new($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", ReachedC(setting, step, before, chills), step.TargetC ?? 0, "°C", AtMost: chills);
+            before = step.After;
+        }
+    }
+
+    private static int Aimed(PlantSetting setting, StepSpec spec) => setting.IndexOf(spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction ? spec.To : spec.Vessel);
+
+    private static bool IsMissed(PlantSetting setting, PlanStep step) => step.NeverGetsThere
+        || (step.Spec.Kind is StepKind.Infuse or StepKind.ReturnDecoction && step.After.Vessels[Aimed(setting, step.Spec)].TempC < step.TargetC - NearK);
+
+    /// <summary>What has no heat is at its warmest when it begins.</summary>
+    private static double ReachedC(PlantSetting setting, PlanStep step, PlantState before, bool chills)
+    {
+        var vessel = Aimed(setting, step.Spec);
+        var reached = step.After.Vessels[vessel].TempC;
+        return step.NeverGetsThere && !chills ? Math.Max(before.Vessels[vessel].TempC, reached) : reached;
+    }
 
     private static IEnumerable<Limit> Circuits(PlantSetting setting) =>
         from leads in setting.Wiring.Leads

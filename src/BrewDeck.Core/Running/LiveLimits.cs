@@ -13,7 +13,15 @@ public static class LiveLimits
     private const double SlackShare = 0.005, SlackL = 0.5, SlackK = 0.5;
 
     public static ImmutableArray<Limit> Of(RunState state, Forecast forecast) =>
-        state.Live is { } live ? [.. LimitChecks.OfRest(live.Setting, forecast.Now, forecast.Rest), .. Pitch(state, live, forecast)] : [];
+        state.Live is { } live ? [.. FirstHeat(LimitChecks.OfRest(live.Setting, forecast.Now, forecast.Rest)), .. Pitch(state, live, forecast)] : [];
+
+    /// <summary>Of what is never heated through only the first is news: what comes after it begins with what hours of waiting have left of its heat.</summary>
+    private static IEnumerable<Limit> FirstHeat(ImmutableArray<Limit> limits)
+    {
+        bool Heats(Limit limit) => limit.Name.StartsWith("heats_to_target:", StringComparison.Ordinal);
+        var first = limits.FirstOrDefault(Heats);
+        return limits.Where(l => l == first || !Heats(l));
+    }
 
     /// <summary>
     /// Until the yeast goes in, however the wort has come to its temperature: by then some remedy may have cooled it. Against the plan, for

@@ -55,6 +55,22 @@ public sealed class LiveLimitTests
         Assert.True(Assert.Single(Ahead(After(day, ReadingKind.Temperature, "tun", beyond)), a => a.About == name).Limit!.Margin < 0);
     }
 
+    /// <summary>Without heat a wort is at its warmest now, and what comes after it is no news of its own.</summary>
+    [Fact]
+    public void What_has_no_heat_left_reaches_what_it_has()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil("boil.heat");
+        day.Wait(5);
+        var celsius = day.Vessel("kettle").TempC;
+        day.Accepted(new RunCommand.Report(new(TroubleKind.CircuitTripped, "C")));
+
+        var limit = Assert.Single(LiveLimits.Of(day.State, day.Forecast), l => l.Name.StartsWith("heats_to_target", StringComparison.Ordinal));
+
+        Assert.Equal("heats_to_target:boil.heat", limit.Name);
+        Assert.Equal(celsius, limit.Value, 0.2);
+    }
+
     /// <summary>What a tripped circuit fed goes onto another one: A carries it for hours, B does not.</summary>
     [Theory]
     [InlineData("A", true)]
