@@ -18,6 +18,9 @@ public enum RemedyKind
     /// <summary>The rest of a fill that was ended too soon.</summary>
     FillUp,
 
+    /// <summary>Strike liquor that was left in its tank.</summary>
+    RunOver,
+
     /// <summary>Heat the liquor on before it is drawn.</summary>
     HeatLiquor,
 

@@ -18,6 +18,7 @@ public static class RemedyWords
         RemedyKind.AddHotWater => notation.Text($"Add {notation.Volume(remedy.Amount)} water, boiled on the stove, to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.AddColdWater => notation.Text($"Add {notation.Volume(remedy.Amount)} cold water to {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.FillUp => notation.Text($"Run {notation.Volume(remedy.Amount)} more into {Names.The(brewhouse, remedy.Vessel, notation)}"),
+        RemedyKind.RunOver => notation.Text($"Run the missing {notation.Volume(remedy.Amount)} strike liquor into {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} longer"),
         RemedyKind.BoilShorter => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} less"),
         RemedyKind.Dilute when remedy.Vessel == PlantSetting.FermenterId => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water, boiled and cooled"),

@@ -127,7 +127,7 @@ internal static class RehearsalJson
     private static string Amount(RemedyKind kind) => kind switch
     {
         RemedyKind.AddExtract => "amount_kg",
-        RemedyKind.AddHotWater or RemedyKind.AddColdWater or RemedyKind.FillUp or RemedyKind.Dilute or RemedyKind.Underlet or RemedyKind.RunOffMore
+        RemedyKind.AddHotWater or RemedyKind.AddColdWater or RemedyKind.FillUp or RemedyKind.RunOver or RemedyKind.Dilute or RemedyKind.Underlet or RemedyKind.RunOffMore
             or RemedyKind.RunOffLess or RemedyKind.HeatElsewhere or RemedyKind.BoilElsewhere or RemedyKind.Infuse => "amount_l",
         RemedyKind.AddSoda or RemedyKind.AddNow or RemedyKind.Reweigh => "amount_g",
         RemedyKind.AddAcid => "amount_ml",

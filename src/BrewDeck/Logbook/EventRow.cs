@@ -137,6 +137,7 @@ internal sealed record EventRow(
         RemedyKind.BoilShorter => "boil_shorter_min",
         RemedyKind.Dilute => "dilute_l",
         RemedyKind.FillUp => "fill_up_l",
+        RemedyKind.RunOver => "run_over_l",
         RemedyKind.HeatLiquor => "heat_liquor_c",
         RemedyKind.AddAcid => "add_acid_ml",
         RemedyKind.AddSoda => "add_soda_g",

@@ -83,6 +83,79 @@ public class WaysTests
         Assert.DoesNotContain(RemedyKind.FillUp, Kinds(day));
     }
 
+    /// <summary>The pump had lost its prime, and the key was struck all the same: what is not in the tun is in the tank.</summary>
+    [Theory]
+    [InlineData("mash.transfer")]
+    [InlineData("mash.dough-in")]
+    public void Strike_liquor_that_stayed_in_its_tank_is_run_over_after_all(string after)
+    {
+        var day = Past(after);
+        var (litres, both) = (day.Forecast.Outlook.FermenterL.P50, day.Vessel("tun").WaterKg + day.Vessel("liquor").WaterKg);
+        day.ReadOff(ReadingKind.Volume, "tun", -8);
+        Assert.Equal(both, day.Vessel("tun").WaterKg + day.Vessel("liquor").WaterKg, after == "mash.transfer" ? 1e-6 : 1);
+        Assert.Equal(RemedyKind.RunOver, Kinds(day)[0]);
+        Assert.Equal(8, Taken(day, RemedyKind.RunOver).Amount, 0.4);
+        Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.3);
+        Assert.Empty(day.Offers);
+        day.RunToEnd();
+        Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.5);
+    }
+
+    [Fact]
+    public void A_tun_whose_scale_is_a_little_off_asks_for_no_liquor()
+    {
+        var day = Past("mash.transfer");
+        day.ReadOff(ReadingKind.Volume, "tun", -0.8);
+        Assert.DoesNotContain(RemedyKind.RunOver, Kinds(day));
+    }
+
+    /// <summary>Filled once in the morning for strike and sparge: what has gone from the tank since is missing in the sparge.</summary>
+    [Fact]
+    public void A_tank_that_is_short_for_the_sparge_is_filled_up_though_strike_liquor_was_drawn_from_it()
+    {
+        var day = Past("mash.dough-in");
+        day.RunPast("liquor.fill-sparge");
+        day.RunUntil("mash.rest-1");
+        var litres = day.Forecast.Outlook.FermenterL.P50;
+        day.ReadOff(ReadingKind.Volume, "liquor", -8);
+        Assert.Equal([RemedyKind.FillUp, RemedyKind.LeaveIt], Kinds(day));
+        Taken(day, RemedyKind.FillUp);
+        Assert.Equal(litres, day.Forecast.Outlook.FermenterL.P50, 0.3);
+    }
+
+    [Theory]
+    [InlineData(0.5, 0)]
+    [InlineData(6, 2)]
+    public void Strike_liquor_that_is_too_hot_is_mended_where_it_is_read(double by, int offers)
+    {
+        var day = At("liquor.heat-strike", 1);
+        day.WaitUntil(day.Forecast.Rest.First(s => s.Spec.Id == "liquor.heat-strike").EndS);
+        day.ReadOff(ReadingKind.Temperature, "liquor", by);
+        Assert.Equal(offers, day.Offers.Length);
+        if (offers == 0)
+            return;
+        Assert.Equal([RemedyKind.AddColdWater, RemedyKind.LeaveIt], Kinds(day));
+        // a fifth of an hour is still weighed in: the tank cools meanwhile, and the mash comes out too hot all the same
+        Assert.InRange(day.Offers[^1].Gives.Single(s => s.Figure == "mash_c").After, 67, 66 + 0.8 * by);
+        Taken(day, RemedyKind.AddColdWater);
+        day.RunPast("mash.dough-in");
+        Assert.Equal(66, day.Vessel("tun").TempC, 0.5);
+    }
+
+    /// <summary>A bed that was slow is no matter any more once the wort has run: what is off is the wort.</summary>
+    [Fact]
+    public void A_weak_wort_at_the_end_of_a_slow_run_off_gets_the_ways_of_a_wort()
+    {
+        var day = At("lauter.run", 20);
+        day.ReadOff(ReadingKind.Volume, "kettle", -0.5 * day.Expected(ReadingKind.Volume, "kettle"));
+        Assert.Contains(RemedyKind.RakeBed, Kinds(day));
+        day.WaitUntil(day.Forecast.Rest.First(s => s.Spec.Id == "lauter.run").EndS);
+        day.ReadOff(ReadingKind.Volume, "kettle", 0);
+        day.ReadOff(ReadingKind.Gravity, "kettle", -0.006);
+        Assert.Contains(RemedyKind.AddExtract, Kinds(day));
+        Assert.DoesNotContain(RemedyKind.RakeBed, Kinds(day));
+    }
+
     /// <summary>The others are there for their aroma, and who is at the scale reads there what to weigh.</summary>
     [Fact]
     public void Hops_of_another_alpha_acid_are_weighed_anew_and_no_others()

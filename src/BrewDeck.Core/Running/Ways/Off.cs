@@ -8,6 +8,9 @@ internal enum OffKind
     /// <summary>Less was filled in than planned, and nothing of it is drawn yet; litres at 20 °C.</summary>
     Fill,
 
+    /// <summary>Less strike liquor is in the tun than planned, and the rest of it still in its tank; litres at 20 °C.</summary>
+    Strike,
+
     /// <summary>Liquor too cold or too warm to be drawn; K.</summary>
     Liquor,
 
@@ -49,13 +52,16 @@ internal sealed record Off(OffKind Kind, string About, double By)
     /// <summary>Less than this is missing in every second fill: three times what a sight glass is usually off, or this share; common practice, no source.</summary>
     private const double NearL = 0.5, NearShare = 0.02;
 
+    /// <summary>Nearer than this to what was to come the tun's scale is off and not the transfer; common practice, no source.</summary>
+    private const double StrikeShare = 0.05;
+
     /// <summary>Cheap: false when there is certainly nothing.</summary>
     public static bool MayBe(RunState state) => LastCauseMs(state) > state.LastChosenMs || UnansweredPh(state) is not null;
 
     /// <summary>The most urgent first.</summary>
     public static IEnumerable<Off> In(Weigh weigh)
     {
-        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Mash, MashPh, Liquor, SlowRunoff, Pitch, w => Wort(w, w.State.LastChosenMs)];
+        Func<Weigh, Off?>[] looks = [Stuck, Power, Missed, Fill, Strike, Mash, MashPh, Liquor, SlowRunoff, Pitch, w => Wort(w, w.State.LastChosenMs)];
         return looks.Select(look => look(weigh)).OfType<Off>();
     }
 
@@ -123,12 +129,41 @@ internal sealed record Off(OffKind Kind, string About, double By)
 
     private static Off? Fill(Weigh weigh)
     {
-        if (weigh.State.LastDone(s => s.Kind == StepKind.Fill) is not { } fill || IsInUse(weigh.State, fill)
-            || weigh.Plan.Step(fill.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, fill.StartedMs ?? 0))
+        if (weigh.State.LastDone(s => s.Kind == StepKind.Fill) is not { } fill
+            || Standing(weigh, fill) is not { StartedMs: { } since } last || weigh.Plan.Step(last.Spec.Id) is not { } planned || !Read(weigh.State, ReadingKind.Volume, fill.Spec.Vessel, since))
             return null;
         var wanted = Contents.CoolL(planned.After.Vessels[weigh.Live.Setting.IndexOf(fill.Spec.Vessel)]);
         var by = Contents.CoolL(weigh.Live.Vessel(fill.Spec.Vessel)) - wanted;
         return by > -Math.Max(NearL, NearShare * wanted) ? null : new(OffKind.Fill, fill.Spec.Id, by);
+    }
+
+    /// <summary>
+    /// The step after which the vessel of a fill should stand as planned: the fill, until something is drawn; what was drawn last, while all that is for the
+    /// sparge still waits. Null: it is being drawn, or the grist is in it.
+    /// </summary>
+    private static RunStep? Standing(Weigh weigh, RunStep fill)
+    {
+        if (!IsInUse(weigh.State, fill))
+            return fill;
+        var sparges = weigh.State.Steps.Where(s => s.Spec.SpargeL > 0).ToList();
+        var drawn = weigh.State.LastDone(s => s.Kind == StepKind.TransferStrike && s.Vessel == fill.Spec.Vessel);
+        return fill.Spec.Vessel == weigh.Live.Setting.Brewhouse.HotLiquorTank.Id && sparges.Count > 0 && sparges.All(s => s.Status == RunStatus.Idle)
+            && !weigh.State.Steps.Any(s => s is { Status: RunStatus.Running, Spec.Kind: StepKind.TransferStrike or StepKind.Infuse })
+                ? drawn
+                : null;
+    }
+
+    /// <summary>What is left of the strike liquor in its tank, until its first rest is over: a mash that is left so is thick, and the batch short.</summary>
+    private static Off? Strike(Weigh weigh)
+    {
+        var tun = weigh.Live.Setting.Brewhouse.MashTun.Id;
+        if (StrikeLevel.Transfer(weigh.State, tun) is not { Status: RunStatus.Complete } transfer
+            || weigh.State.Done(s => s.Vessel == tun || s.To == tun).Select(s => weigh.Plan.Step(s.Spec.Id)).LastOrDefault(s => s is not null) is not { } planned
+            || !Read(weigh.State, ReadingKind.Volume, tun, transfer.StartedMs ?? 0))
+            return null;
+        var wanted = planned.After.Vessels[weigh.Live.Setting.IndexOf(tun)].WaterKg / Contents.WaterKg(1);
+        var by = weigh.Live.Vessel(tun).WaterKg / Contents.WaterKg(1) - wanted;
+        return by > -Math.Max(NearL, StrikeShare * wanted) ? null : new(OffKind.Strike, transfer.Spec.Id, by);
     }
 
     /// <summary>Something has been drawn since, or the grist is in it.</summary>
@@ -155,22 +190,23 @@ internal sealed record Off(OffKind Kind, string About, double By)
         return Math.Abs(by) < NearPh ? null : new(OffKind.MashPh, rest.Spec.Id, by);
     }
 
-    /// <summary>Strike liquor that is heated and not yet drawn.</summary>
+    /// <summary>Strike liquor that is heated and not yet drawn, or that is too hot while it is still heated.</summary>
     private static Off? Liquor(Weigh weigh)
     {
-        var heated = weigh.State.Steps.LastOrDefault(s => s.Status == RunStatus.Complete && s.Spec.Kind == StepKind.HeatStrike);
+        var heated = weigh.State.Steps.LastOrDefault(s => s.Status is RunStatus.Complete or RunStatus.Running && s.Spec.Kind == StepKind.HeatStrike);
         var drawn = heated is null ? null : weigh.State.Steps.SkipWhile(s => s != heated).Skip(1)
             .FirstOrDefault(s => s.Spec.Kind is StepKind.TransferStrike or StepKind.DoughIn);
         if (heated is null || drawn is not { Status: RunStatus.Idle } || !Read(weigh.State, ReadingKind.Temperature, heated.Spec.Vessel, heated.StartedMs ?? 0))
             return null;
         var by = weigh.Live.Vessel(heated.Spec.Vessel).TempC - weigh.StrikeC(heated.Spec);
-        return Math.Abs(by) < NearK ? null : new(OffKind.Liquor, heated.Spec.Id, by);
+        return Math.Abs(by) < NearK || (by < 0 && heated.Status == RunStatus.Running) ? null : new(OffKind.Liquor, heated.Spec.Id, by);
     }
 
     private static Off? SlowRunoff(Weigh weigh)
     {
         var run = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Running && s.Spec.Kind.RunsOff());
-        if (run is null || !Read(weigh.State, ReadingKind.Volume, run.Spec.To, run.StartedMs ?? 0))
+        // of what has run no flow can be mended, and a way for the bed would hide the ways for the wort
+        if (run is null || weigh.HasRun(run) || !Read(weigh.State, ReadingKind.Volume, run.Spec.To, run.StartedMs ?? 0))
             return null;
         var missing = 1 - weigh.Live.Setting.Habits.RunoffLPerMin / weigh.Plan.Brewhouse.Habits.RunoffLPerMin;
         return missing < SlowShare ? null : new(OffKind.Runoff, run.Spec.Id, -missing);

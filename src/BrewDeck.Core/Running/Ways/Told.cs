@@ -61,14 +61,22 @@ internal static class Told
 
     /// <summary>What the mash comes to, as sure as a thermometer is.</summary>
     private static IEnumerable<Shift> Mash(Weigh weigh, Off off, Remedy remedy, Forecast after) =>
-        off.Kind == OffKind.Mash && weigh.State.Step(off.About) is { } rest
+        RestOf(weigh, off) is { } rest
         && remedy.Insert.Length > 0 && after.Rest.TakeWhile(s => s.Spec.Id != rest.Spec.Id || rest.Status == RunStatus.Running)
             .LastOrDefault(s => remedy.Insert.Any(i => i.Id == s.Spec.Id) || s.Spec.Kind == StepKind.DoughIn) is { } step
             ? [Celsius(MashC(weigh, rest), step.After.Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)].TempC)]
             : [];
 
     private static IEnumerable<Shift> Mash(Weigh weigh, Off off) =>
-        off.Kind == OffKind.Mash && weigh.State.Step(off.About) is { Spec.TargetC: { } wanted } rest ? [Celsius(wanted, MashC(weigh, rest))] : [];
+        RestOf(weigh, off) is { Spec.TargetC: { } wanted } rest ? [Celsius(wanted, MashC(weigh, rest))] : [];
+
+    /// <summary>The rest that a mash, or the liquor for it, is off for; null: something else is off.</summary>
+    private static RunStep? RestOf(Weigh weigh, Off off) => off.Kind switch
+    {
+        OffKind.Mash => weigh.State.Step(off.About),
+        OffKind.Liquor => weigh.State.Steps.FirstOrDefault(s => s is { Status: RunStatus.Idle, Spec.Kind: StepKind.Rest }),
+        _ => null,
+    };
 
     private static double MashC(Weigh weigh, RunStep rest) => weigh.Before(rest).Vessels[weigh.Live.Setting.IndexOf(rest.Spec.Vessel)].TempC;
 

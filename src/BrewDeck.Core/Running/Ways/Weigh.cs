@@ -34,7 +34,10 @@ internal sealed class Weigh(RunState state, Forecast forecast, long nowMs)
     public RunStep? RunOff => state.Steps.LastOrDefault(s => s.Open && s.Spec.Kind.RunsOff());
 
     /// <summary>The last run-off has all but come to its end, though nobody has said so yet: what the kettle holds is what will boil.</summary>
-    public bool HasRunOff => RunOff is { Status: RunStatus.Running } run && forecast.Step(run.Spec.Id) is { DurationS: <= AlmostS };
+    public bool HasRunOff => RunOff is { Status: RunStatus.Running } run && HasRun(run);
+
+    /// <summary>As <see cref="HasRunOff"/>, of one that is running.</summary>
+    public bool HasRun(RunStep run) => forecast.Step(run.Spec.Id) is { DurationS: <= AlmostS };
 
     /// <summary>Whether anything bitter is still to go in.</summary>
     public bool HopsLeft => state.Steps.Any(s => s.Status == RunStatus.Idle && s.Spec.Charges.Any(c => c.Kind == ChargeKind.Hop && c.AlphaG > 0)

@@ -1,0 +1,24 @@
+using BrewDeck.Core.Planning;
+
+namespace BrewDeck.Core.Running.Ways;
+
+/// <summary>Strike liquor that was left in its tank is run over after all.</summary>
+internal sealed class RunOverWay : Way
+{
+    public override bool Helps(Off off) => off.Kind == OffKind.Strike;
+
+    public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
+    {
+        var transfer = weigh.State.Step(off.About)!.Spec;
+        var there = Contents.CoolL(weigh.Live.Vessel(transfer.Vessel)) - weigh.Live.Setting.Brewhouse[transfer.Vessel].DeadSpaceL;
+        var litres = Math.Min(-off.By, Math.Min(there, weigh.RoomL(transfer.To)));
+        return litres <= 0 ? [] : OneOf(Now(weigh, RemedyKind.RunOver, litres, transfer with
+        {
+            Id = weigh.FreshId("strike"),
+            VolumeL = litres,
+            AfterStepId = "",
+            LeadS = 0,
+            CutsIn = true,
+        }, weigh.Before(transfer.To)) with { Vessel = transfer.To, Partly = litres < -off.By - 1e-6 });
+    }
+}
