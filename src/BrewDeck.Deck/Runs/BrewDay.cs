@@ -14,7 +14,8 @@ internal sealed record ActOutcome(Decision Decision, string? Trouble = null);
 /// <summary>The open batch: its events as they are on disk, and the state they fold to.</summary>
 internal sealed class BrewDay
 {
-    private const long MsPerSecond = 1000;
+    /// <summary>How long a forecast is good for, ms: what is counted down hangs on ends that it names, and those stay where they are.</summary>
+    private const long ForecastMs = 5000;
 
     private readonly IBatchStore _store;
     private readonly List<RunEvent> _events;
@@ -56,12 +57,13 @@ internal sealed class BrewDay
     public long Ms(DateTimeOffset now) => Math.Max(now.ToUnixTimeMilliseconds(), _events[^1].AtMs);
 
     /// <summary>
-    /// As of the second that has begun, or of the last event: keys within one second share it, for folding the rest of the day is most of what a key costs.
+    /// As of the five seconds that have begun, or of the last event: ticks and keys within them share it, for folding the rest of the day, and watching
+    /// its limits, is a third of what an idle deck costs.
     /// What is decided and recorded (<see cref="Do"/>) is reckoned to the millisecond.
     /// </summary>
     public Forecast Forecast(DateTimeOffset now)
     {
-        var at = Math.Max(Ms(now) / MsPerSecond * MsPerSecond, _events[^1].AtMs);
+        var at = Math.Max(Ms(now) / ForecastMs * ForecastMs, _events[^1].AtMs);
         if (_forecast is null || _forecastMs != at)
             (_forecast, _forecastMs) = (Forecasts.At(State, at), at);
         return _forecast;
@@ -86,7 +88,7 @@ internal sealed class BrewDay
         return decision is Decision.Accepted accepted ? new ActOutcome(decision, Keep(accepted.Events)) : new ActOutcome(decision);
     }
 
-    /// <summary>Brings the record of alarms up to now; once for each second and each event, as the <see cref="Forecast"/>.</summary>
+    /// <summary>Brings the record of alarms up to now; once for each <see cref="Forecast"/>.</summary>
     /// <returns>Why that could not be written; null: no trouble.</returns>
     public string? WatchAlarms(DateTimeOffset now)
     {

@@ -34,8 +34,9 @@ internal sealed class HandsBell
         _wanted = wanted;
         if (focus is not null && rings)
             Warn(day!, focus, now);
+        var nowS = day is null ? 0 : day.State.SecondsAt(day.Ms(now));
         if (rings)
-            Switch(focus is null ? [] : day!.Forecast(now).Switches, day is null ? 0 : day.State.SecondsAt(day.Ms(now)));
+            Switch(focus is null ? [] : [.. day!.Forecast(now).Switches.Where(s => s.AtS > nowS)], nowS);
     }
 
     /// <summary>Heat is switched while a step runs on by itself: told some minutes before, and again at the level.</summary>
