@@ -6,10 +6,12 @@ namespace BrewDeck.Core.Planning;
 public static class DayFold
 {
     /// <param name="notBeforeS">No step starts earlier, seconds since the start of the day.</param>
+    /// <param name="going">Steps that go on already, which others follow: they come first in the answer.</param>
     public static ImmutableArray<PlanStep> Over(
-        PlantSetting setting, IEnumerable<StepSpec> specs, PlantState from, double notBeforeS = 0)
+        PlantSetting setting, IEnumerable<StepSpec> specs, PlantState from, double notBeforeS = 0, IReadOnlyList<PlanStep>? going = null)
     {
         var steps = ImmutableArray.CreateBuilder<PlanStep>();
+        steps.AddRange(going ?? []);
         var state = from;
         foreach (var spec in specs)
         {

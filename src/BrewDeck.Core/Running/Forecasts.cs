@@ -27,7 +27,7 @@ public static class Forecasts
         return new(
             live.Plant,
             going,
-            () => going.AddRange(DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(going, live, now), now)),
+            () => DayFold.Over(live.Setting, waiting.Select(s => s.Spec), After(going, live, now), now, going),
             rest => OutlookOf(state, live, rest, nowMs),
             rest => HandsNeededS(state, rest, switches, now))
         {

@@ -179,8 +179,8 @@ public class DeadHeatTests
         day.RunUntil("mash.rest-2");
         Assert.Equal(72, day.Vessel("tun").TempC, 0.5);
         day.RunPast("lauter.vorlauf");
-        // cold water has made sparge liquor of it again
-        Assert.InRange(day.Vessel("liquor").TempC, oneCircuit ? 70 : 76, 78);
+        // cold water has made sparge liquor of it again, which on one circuit stands without heat once the plug is at the kettle
+        Assert.InRange(day.Vessel("liquor").TempC, oneCircuit ? 68 : 76, 78);
         day.RunToEnd();
         var plan = day.State.Plan!.Totals;
         Assert.Equal(plan.FermenterL, day.Forecast.Outlook.FermenterL.P50, 0.6);

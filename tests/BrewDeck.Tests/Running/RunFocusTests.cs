@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
@@ -124,5 +125,25 @@ public class RunFocusTests
         Assert.Equal(RunStatus.Running, day.State.Step("clean.tun")!.Status);
         Assert.Equal(RunStatus.Complete, day.State.Step("cool.knock-out")!.Status);
         Assert.InRange(day.State.Step("boil.sanitise")!.EndedMs!.Value, sanitiseDue, day.State.Step("cool.knock-out")!.StartedMs!.Value);
+    }
+
+    /// <summary>The plug waits until the rest that it warms is all but over: the plan has it there, and nobody reads the plan again at the sockets.</summary>
+    [Fact]
+    public void A_plug_is_not_asked_for_while_the_rest_before_still_needs_it()
+    {
+        var plan = Demo.Plan(house: Demo.House with
+        {
+            Vessels = [.. Demo.House.Vessels.Where(v => v.Id != "liquor").Select(v => v with { Roles = v.Id == "kettle" ? VesselRoles.Boil | VesselRoles.HotLiquor : v.Roles, Elements = [v.Elements[0] with { CircuitId = "A" }] })],
+            Circuits = [new Circuit("A", 240, 30, 0.8)],
+            Habits = Demo.House.Habits with { MashHeating = MashHeating.Direct },
+        }, choices: new DayChoices { Sparge = SpargeMethod.None, BatchL = 30 });
+        var move = plan.Steps.Last(s => s.Spec.Kind == StepKind.MovePlug && s.Spec.To == "kettle");
+        var rest = move.Spec.AfterStepId;
+        var day = new PerfectDay(plan);
+        day.RunUntil(rest);
+        day.Wait(1);
+
+        Assert.Equal((FocusAct.Wait, rest), (day.Focus.Act, day.Focus.StepId));
+        Assert.Equal(day.Forecast.Step(rest)!.EndS - move.Spec.LeadS, day.Forecast.Step(move.Spec.Id)!.StartS, 1.0);
     }
 }
