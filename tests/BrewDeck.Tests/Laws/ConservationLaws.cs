@@ -66,7 +66,10 @@ public class ConservationLaws(ITestOutputHelper said)
                 Assert.Equal(LineKg(setting, before), -gained, GramKg);
                 break;
             default:
-                Assert.Equal(0, gained, GramKg);
+                // wort with its lid off that waits for the hands gives off no more than at the boil
+                var waits = PlantModel.VesselsOf(setting, step.Spec).Where(v => before.Vessels[v].Open);
+                var steamKg = waits.Sum(v => setting.OpenShare * setting.Brewhouse.Vessels[v].SurfaceM2 * Boil.StillSurfaceKgPerM2S(102, setting.AmbientC) * Math.Max(0, step.StartS - before.Vessels[v].AtS));
+                Assert.InRange(-gained, -GramKg, steamKg + GramKg);
                 break;
         }
     }
