@@ -67,7 +67,7 @@ internal static class PlugMoves
     {
         var gate = Gate(steps, heats);
         var busy = steps.FindLastIndex(heats - 1, s => Loads(setting, s, circuit));
-        var move = Of(setting, circuit, Id(setting, steps, circuit), steps[heats].Unit, steps[heats].HeatsIn());
+        var move = Of(setting, circuit, Id(setting, steps, circuit), steps[heats].Unit, setting.Brewhouse.Vessels[PlantModel.HeatedVessel(setting, steps[heats])].Id);
         if (gate >= 0)
             move = move with { AfterStepId = steps[gate].Id, LeadS = move.HandsS + SpareS };
         return (Math.Max(NextAfter(steps, gate, heats), busy + 1), move);

@@ -105,7 +105,7 @@ public sealed record DeckMoment(
 
     /// <summary>Of what the step that runs or has just ended expects, what nobody has read in its time.</summary>
     public IEnumerable<ExpectedReading> Unread(PlanStep step) => ReadSinceMs(step) is { } since
-        ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(e.Kind, e.Vessel)))
+        ? step.Expected.Where(e => !State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(e.Kind, e.Vessel) && r.Reading.StillRuns != true))
         : step.Expected;
 
     // the wort of a knock-out is the same from the end of the boil on

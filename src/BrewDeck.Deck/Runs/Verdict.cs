@@ -13,7 +13,11 @@ internal static class Verdict
         && RestReadings.OffK(state, taken.Reading.Vessel, taken.Reading.Value, taken.AtMs) is var (off, wanted)
         && Math.Abs(off) >= ReadingWords.NearK
             ? notation.Text($"{notation.Kelvin(Math.Abs(off))} {(off < 0 ? notation.Text("under") : notation.Text("over"))}, {notation.Target(wanted)} wanted")
-            : string.Join(", ", new[] { ReadingWords.Against(taken.Reading.Kind, taken.Reading.Value, taken.Expected, notation), AgainstPlan(state, taken, notation) }.Where(p => p.Length > 0));
+            : string.Join(", ", new[] { ReadingWords.Against(taken.Reading.Kind, taken.Reading.Value, taken.Expected, notation), AgainstPlan(state, taken, notation), OfMashPh(state, taken, notation) }.Where(p => p.Length > 0));
+
+    /// <summary>Of a mash whose pH nobody has predicted, so that no other word is said of it.</summary>
+    private static string OfMashPh(RunState state, TakenReading taken, Notation notation) =>
+        taken.Reading.Is(ReadingKind.Ph, state.Plan!.Brewhouse.MashTun.Id) && !double.IsFinite(taken.Expected) ? WaterWords.UsualPh(taken.Reading.Value, notation) : "";
 
     private static string AgainstPlan(RunState state, TakenReading taken, Notation notation) =>
         Planned(state, taken) is { } planned && double.IsFinite(taken.Expected) ? ReadingWords.AgainstPlan(taken.Reading.Kind, taken.Reading.Value, planned, notation) : "";

@@ -47,8 +47,14 @@ public static class WaterWords
             yield return new(notation.Text("sparge liquor"), Ions(sparge.Ions, notation));
         yield return new(notation.Text("residual alkalinity"), string.Join(", ", water.Doses().Select(d => notation.Number(d.Ions.ResidualAlkalinityAsCaCO3, "0"))
             .Zip([notation.Text("strike"), notation.Text("sparge")], (value, of) => $"{of} {value}")) + notation.Text(" mg/L as CaCO3"));
-        yield return new(notation.Text("mash pH"), notation.Text($"{notation.Number(water.MashPh, "0.00")} predicted, give or take {notation.Number(MashAcidity.ErrorBandPh, "0.00")}"));
+        yield return new(notation.Text("mash pH"), UsualPh(water.MashPh, notation) is { Length: > 0 } usual
+            ? notation.Text($"{notation.Number(water.MashPh, "0.00")} predicted, {usual}")
+            : notation.Text($"{notation.Number(water.MashPh, "0.00")} predicted, give or take {notation.Number(MashAcidity.ErrorBandPh, "0.00")}"));
     }
+
+    /// <summary>"5.20 to 5.60 is usual" of a mash pH beyond that; empty: it is within.</summary>
+    public static string UsualPh(double ph, Notation notation) => ph is >= WaterChemistry.MashPhLow and <= WaterChemistry.MashPhHigh ? ""
+        : notation.Text($"{notation.Number(WaterChemistry.MashPhLow, "0.00")} to {notation.Number(WaterChemistry.MashPhHigh, "0.00")} is usual");
 
     public static ImmutableArray<string> Treat(PlanStep step, Notation notation)
     {

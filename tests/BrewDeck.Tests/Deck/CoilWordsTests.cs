@@ -68,6 +68,20 @@ public sealed class CoilWordsTests
         Assert.True(AlarmLines.Words(moment).ByCoil);
     }
 
+    /// <summary>The circuit beside it shows what it draws.</summary>
+    [Fact]
+    public void While_the_mash_is_raised_the_tank_is_what_has_its_heat_on()
+    {
+        var day = new PerfectDay(Plan);
+        day.RunUntil(s => s.Step("mash.ramp-2")?.Status == RunStatus.Running);
+        var moment = new DeckMoment(day.State, day.Forecast, RunFocus.Of(day.State, day.Forecast, day.NowMs), day.Events, day.NowMs, Notation.Metric);
+
+        var gauges = VesselGauges.Of(moment);
+
+        Assert.EndsWith("heat on", gauges[0].Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("heat", gauges[1].Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void In_a_rest_nothing_runs_through_the_hot_coil_but_what_keeps_it()
     {

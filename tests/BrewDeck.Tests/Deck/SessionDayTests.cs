@@ -115,6 +115,34 @@ public class SessionDayTests
         Assert.DoesNotContain(" plan", _brewer.Notice, StringComparison.Ordinal);
     }
 
+    /// <summary>Without an analysis of the water nobody has predicted it: what most mashes have is said (common practice, no source).</summary>
+    [Theory]
+    [InlineData("6.1", "Mash tun pH 6.10; 5.20 to 5.60 is usual.")]
+    [InlineData("5.4", "Mash tun pH 5.40.")]
+    public void A_mash_ph_far_from_what_is_usual_is_said_to_be(string typed, string said)
+    {
+        _brewer.Begin().Until("mash.rest-1").Keys("t");
+        var row = Assert.IsType<ChoiceOverlay>(_brewer.Screen.Overlay).Options.Select(o => o.Cells[0]).ToList().IndexOf("Mash tun pH");
+
+        _brewer.Down(row).Enter().Line(typed);
+
+        Assert.Equal(said, _brewer.Notice);
+    }
+
+    /// <summary>The level that the step asks for is still to come.</summary>
+    [Fact]
+    public void After_a_level_on_the_way_the_next_digits_are_a_level_again()
+    {
+        _brewer.Begin().Until("lauter.run");
+        var forecast = _brewer.Session.Forecast!;
+        _brewer.Wait(forecast.Step("lauter.run")!.DurationS + 60).Keys("4").Line("45");
+        Assert.Contains("does it still run off?", _brewer.Question, StringComparison.Ordinal);
+
+        _brewer.Enter().Wait(30).Keys("5");
+
+        Assert.Equal("Kettle volume?", _brewer.Question);
+    }
+
     [Fact]
     public void A_reading_as_expected_changes_nothing_and_says_so()
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
@@ -300,6 +301,28 @@ public class WaysTests
             day.RunPast("lauter.run");
             Assert.Equal(day.State.Plan!.Totals.PreBoilL, Contents.CoolL(day.Vessel("kettle")), 0.3);
         }
+    }
+
+    /// <summary>Nobody has forgotten what waits for the hands that mend it.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_hold_is_called_out_but_not_while_its_bed_is_cut(bool mended)
+    {
+        var day = At("lauter.run", 10);
+        if (mended)
+        {
+            day.Accepted(new RunCommand.Report(new(TroubleKind.RunoffStuck, "lauter.run")));
+            Taken(day, RemedyKind.RakeBed);
+            day.GoOn();
+        }
+        else
+        {
+            day.Accepted(new RunCommand.Hold("lauter.run", ""));
+        }
+        Assert.Equal(RunStatus.Held, day.State.Step("lauter.run")!.Status);
+        day.Wait(12);
+        Assert.Equal(!mended, AlarmRules.At(day.State, day.Forecast, day.Focus, day.NowMs).Any(a => a.Kind == AlarmKind.HeldLong));
     }
 
     [Fact]

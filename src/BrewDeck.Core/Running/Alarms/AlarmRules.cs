@@ -133,8 +133,10 @@ public static class AlarmRules
         _ => null,
     };
 
+    /// <summary>What is held while hands are at work on its vessel has not been forgotten.</summary>
     private static IEnumerable<Alarm> Held(RunState state, long nowMs) => state.Steps
-        .Where(s => s is { Status: RunStatus.Held, HeldMs: not null } && nowMs - s.HeldMs > HeldMin * 60_000)
+        .Where(s => s is { Status: RunStatus.Held, HeldMs: not null } && nowMs - s.HeldMs > HeldMin * 60_000
+            && !state.Steps.Any(o => o.Status == RunStatus.Running && o.Spec.Kind.HoldsOthers() && o.Spec.Vessel == s.Spec.Vessel))
         .Select(s => new Alarm(AlarmKind.HeldLong, s.Spec.Id, (nowMs - s.HeldMs!.Value) / 60_000.0, 0));
 
     private static IEnumerable<PlanStep> Running(RunState state, Forecast forecast) =>
