@@ -10,7 +10,7 @@ namespace BrewDeck.Deck;
 /// <summary>The batches that are kept, to be read.</summary>
 public interface IBatchReader
 {
-    /// <summary>Newest first.</summary>
+    /// <summary>Newest first, see <see cref="BatchHead.NewestFirst"/>.</summary>
     IReadOnlyList<BatchHead> List();
 
     /// <summary>What the brewer should know about the store, each one line, oldest first; it grows while the program runs.</summary>
@@ -39,7 +39,11 @@ public sealed class LogbookException(string message, Exception? cause = null) : 
 /// <param name="Number">Counts up from 1.</param>
 /// <param name="OpenedMs">Unix ms.</param>
 /// <param name="Events">Number of events.</param>
-public sealed record BatchHead(int Number, string Recipe, string Brewhouse, long OpenedMs, int Events, RunStatus Status, bool Rehearsed);
+public sealed record BatchHead(int Number, string Recipe, string Brewhouse, long OpenedMs, int Events, RunStatus Status, bool Rehearsed)
+{
+    /// <summary>By the day they were opened, as the lists show it; a number says only when a batch came into this logbook.</summary>
+    public static IEnumerable<BatchHead> NewestFirst(IEnumerable<BatchHead> heads) => heads.OrderByDescending(h => h.OpenedMs).ThenByDescending(h => h.Number);
+}
 
 /// <summary>What the brewer owns and wants to brew.</summary>
 public interface IProfiles

@@ -12,7 +12,7 @@ internal static class TrendsPages
     /// <param name="heads">As they are listed; only those whose day is complete count.</param>
     public static void Enter(Shell shell, ImmutableArray<BatchHead> heads) => shell.Try(() =>
     {
-        BatchHead[] complete = [.. heads.Where(h => h.Status == RunStatus.Complete).OrderBy(h => h.OpenedMs).ThenBy(h => h.Number)];
+        BatchHead[] complete = [.. BatchHead.NewestFirst(heads.Where(h => h.Status == RunStatus.Complete)).Reverse()];
         var values = shell.Ports.Figures?.Invoke(complete) ?? FigureRows.Of(shell.Ports.Store, complete);
         var drawings = Drawings([.. complete.Zip(values)], shell.Notation);
         if (drawings.IsEmpty)

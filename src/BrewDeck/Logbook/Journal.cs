@@ -66,7 +66,7 @@ internal sealed class Journal : IBatchStore, ILogReader
     public IReadOnlyList<BatchHead> List()
     {
         lock (_gate)
-            return [.. _headers.Values.Reverse().Select(h => Current(h).Head)];
+            return [.. BatchHead.NewestFirst(_headers.Values.Select(h => Current(h).Head))];
     }
 
     public int Open(BatchOpened opened)

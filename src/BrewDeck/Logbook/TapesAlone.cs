@@ -30,7 +30,7 @@ internal sealed class TapesAlone : ILogReader
 
     public IReadOnlyList<string> Notices => _notices;
 
-    public IReadOnlyList<BatchHead> List() => [.. _heads.AsEnumerable().Reverse()];
+    public IReadOnlyList<BatchHead> List() => [.. BatchHead.NewestFirst(_heads)];
 
     public IReadOnlyList<RunEvent> Read(int batch) => [.. Lines(batch).Select(line => line.ToEvent())];
 

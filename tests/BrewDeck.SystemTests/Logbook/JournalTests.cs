@@ -9,6 +9,17 @@ public sealed class JournalTests
 {
     private readonly CuttableDisk _disk = new();
 
+    /// <summary>A batch of an older day may come into the logbook later: rehearsed without a clock, or moved in from elsewhere.</summary>
+    [Fact]
+    public void TheListIsByTheDayOfEachBatchTheNewestFirstForWhoHasTheLogbookAndForWhoReadsAlong()
+    {
+        using var journal = Open();
+        foreach (var days in (int[])[0, 2, -180])
+            journal.Open(Days.Opened() with { AtMs = Days.StartMs + days * 86_400_000L });
+        Assert.Equal([2, 1, 3], journal.List().Select(h => h.Number));
+        Assert.Equal([2, 1, 3], new TapesAlone(_disk, Days.StatusOf).List().Select(h => h.Number));
+    }
+
     [Fact]
     public void ADayComesBackAsItWasWritten()
     {

@@ -12,7 +12,7 @@ internal sealed class MemoryStore : IBatchStore
 
     public IReadOnlyList<RunEvent> this[int batch] => _batches[batch - 1];
 
-    public IReadOnlyList<BatchHead> List() => [.. _batches.Select(Head).Reverse()];
+    public IReadOnlyList<BatchHead> List() => [.. BatchHead.NewestFirst(_batches.Select(Head))];
 
     public int Open(BatchOpened opened)
     {
