@@ -36,9 +36,10 @@ public static class DebriefWords
         foreach (var line in debrief.Pitched ? Table(debrief, day, said, notation) : [Line.Of(notation.Text($"  day              {Durations.Short(plan.FinishS),-10} ended after {Durations.Short(result.FinishS)}, not pitched"), Tone.Warning)])
             yield return line;
         yield return Line.Of(notation.Text("  In truth: what the rehearsal's vessels held; on a real day nobody knows it."), Tone.Muted);
-        yield return Line.Of(result.MashWorstAtS is { } worst
-            ? notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst, after {Durations.Short(worst)} ({StepAt(worst, day, notation)}).")
-            : notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
+        if (day.Steps.Any(s => s.Spec.Kind == StepKind.Rest && s.StartedMs is not null))
+            yield return Line.Of(result.MashWorstAtS is { } worst
+                ? notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst, after {Durations.Short(worst)} ({StepAt(worst, day, notation)}).")
+                : notation.Text($"  The mash was {notation.Kelvin(result.MashOffK)} off its rests on average, {notation.Kelvin(result.MashWorstK)} at worst."));
         if (result.SpiltL > 0)
             yield return Line.Of(notation.Text($"  {notation.Volume(result.SpiltL)} of wort boiled over."), Tone.Warning);
     }

@@ -136,6 +136,17 @@ public sealed class DebriefWordsTests
         Assert.Matches(@"Rest at .*: took 1 h 4\d min, planned 1 h", said);
     }
 
+    /// <summary>A day given up before dough-in was "0.0 °C off its rests".</summary>
+    [Fact]
+    public void A_day_without_a_rest_says_nothing_of_its_mash()
+    {
+        var day = new PerfectDay(Demo.Plan());
+        day.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.TransferStrike && !x.Open));
+        var debrief = new Debrief(new(1, []), Pitched: false, Plan, Day with { MashOffK = 0, MashWorstK = 0 }, []);
+        var said = string.Join("\n", DebriefWords.Lines(debrief, day.State, day.Forecast.Outlook, Notation.Metric).Select(l => l.ToString()));
+        Assert.DoesNotContain("off its rests", said, StringComparison.Ordinal);
+    }
+
     private static TriedAnswer Tried(HandAct act, double loss) => new(Answer.Of(act), Day, loss, Safety.Allows(MishapKind.TrippedCircuit, Answer.Of(act)));
 
     private static Debrief Debrief(MishapKind kind, TriedAnswer chosen, params TriedAnswer[] tried) => new(
