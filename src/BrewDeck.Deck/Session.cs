@@ -29,7 +29,8 @@ public sealed class Session : ISession
         _rule = new ProbeRule(_shell, settings.TakenByRule);
         _shell.Push(new OpeningPage(_shell));
         _now = now;
-        _shell.Recover(now);
+        if (settings.TakesUp)
+            _shell.Recover(now);
         _shell.SayNotices();
     }
 

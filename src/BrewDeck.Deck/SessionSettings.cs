@@ -25,6 +25,9 @@ public sealed record SessionSettings
     /// <summary>Kinds of reading that are taken from the probe without a key, by rule; empty: none.</summary>
     public ImmutableArray<ReadingKind> TakenByRule { get; init; } = [];
 
+    /// <summary>At the start an open batch is taken up; a day without a screen is always a batch of its own.</summary>
+    public bool TakesUp { get; init; } = true;
+
     /// <summary>What was asked for at the start and does not count where a rehearsal is taken up again; names of options.</summary>
     public ImmutableArray<string> Unheeded { get; init; } = [];
 

@@ -45,8 +45,9 @@ internal static class RehearseCommand
     {
         // days on one brewhouse follow each other
         var start = (plan.Choices.Start ?? FixedStart).AddDays(house is null ? 0 : day);
-        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version, Brewer = brewer }, start);
-        session.Begin(plan, start);
+        var session = new Session(ports, new SessionSettings { ProgramVersion = Workplace.Version, Brewer = brewer, TakesUp = false }, start);
+        if (!session.Begin(plan, start))
+            throw new LogbookException(session.Screen.Notice?.ToString() ?? "the rehearsed batch could not be opened");
         return RehearsalRun.Of(
             house is { } own ? HiddenTruth.Draw(plan.Brewhouse, plan.Choices, own, card.Seed) : HiddenTruth.Draw(plan.Brewhouse, plan.Choices, card.Seed),
             new SessionBook(session), start.ToUnixTimeMilliseconds(), mishaps: card.Mishaps);

@@ -1,6 +1,7 @@
 using BrewDeck.Commands;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
@@ -44,6 +45,26 @@ public sealed class RealAndRehearsedTests : IDisposable
         Assert.Null(day.State);
         Assert.True(day.Begin(_plan, Morning.AddMinutes(1)));
         Assert.True(Rehearsal().Session.State!.Rehearsed);
+    }
+
+    /// <summary>A headless day took over an open rehearsed batch of another recipe, and gave it up.</summary>
+    [Fact]
+    public void A_headless_day_is_a_batch_of_its_own_and_leaves_an_open_one_as_it_is()
+    {
+        var folder = _own.At("logbook");
+        using (var journal = Journal.Open(new FolderDisk(folder), Workplace.StatusOf))
+        {
+            var deck = RehearsalDeck.Open(journal, _profiles, new SessionSettings { ProgramVersion = Workplace.Version }, Morning, 1);
+            Assert.True(deck.Begin(_plan, new RehearsalCard(1, [])));
+        }
+        var before = File.ReadAllBytes(Path.Combine(folder, Tape.NameOf(1)));
+
+        var (code, output, errors) = Reports.RehearsedLogbook.RunOn(folder, "rehearse", "--headless", "--log", "--seed", "3");
+        Assert.True(code == 0, errors);
+        Assert.StartsWith("seed 3: pitched", output, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(Path.Combine(folder, Tape.NameOf(1))));
+        using var after = Journal.Open(new FolderDisk(folder), Workplace.StatusOf);
+        Assert.Equal([RunStatus.Idle, RunStatus.Complete], after.List().OrderBy(b => b.Number).Select(b => b.Status));
     }
 
     public void Dispose()
