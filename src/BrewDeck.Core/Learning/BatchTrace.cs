@@ -48,5 +48,5 @@ public sealed class BatchTrace
     public double SecondsOf(RunStep step) => ((step.EndedMs ?? 0) - (step.StartedMs ?? 0)) / 1000.0;
 
     public Evidence Says(string parameter, double value, double sd, double sharedSd, params ImmutableArray<DrivingReading> readings) =>
-        new(parameter, Number, value, sd, sharedSd, readings);
+        new(parameter, Number, value, sd, sharedSd, readings) { Rehearsed = Final.Rehearsed };
 }

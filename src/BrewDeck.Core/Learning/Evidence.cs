@@ -13,6 +13,9 @@ public sealed record Evidence(string Parameter, int Batch, double Value, double 
     /// <summary>Only a bound: the tun had more to give when the kettle was full.</summary>
     public bool IsUpperLimit { get; init; }
 
+    /// <summary>Of a rehearsed batch: it tells of the simulated brewhouse.</summary>
+    public bool Rehearsed { get; init; }
+
     /// <summary>Why it teaches nothing: it is shown, and left out of what is believed; null: it counts.</summary>
     public Spoilt? LeftOut { get; init; }
 }

@@ -16,6 +16,9 @@ public sealed record Lesson(LessonParameter Parameter, double Current, Estimate 
     /// <summary>The belief must have become this much narrower than what is believed of any brewhouse.</summary>
     private const double Narrowed = 0.85;
 
+    /// <summary>How many of the batches that it rests on were rehearsed.</summary>
+    public int Rehearsed => Evidence.Count(e => e is { Rehearsed: true, IsUpperLimit: false, LeftOut: null });
+
     public bool EnoughData => Band.Batches >= FewestBatches && Band.Sd < Narrowed * Parameter.PriorSd;
 
     /// <summary>The band does not hold the profile's number: there is a reason to change it.</summary>

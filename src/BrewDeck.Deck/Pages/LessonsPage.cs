@@ -114,7 +114,10 @@ internal sealed class LessonsPage : ListPage
         Ask(new ChoiceAsk(
             this,
             $"{Names.Sentence(LessonWords.Name(lesson.Parameter, _house, Shell.Notation))}: {Change(lesson)}?",
-            [Line.Of(Shell.Notation.Text("The profile keeps its comments and gets a dated note; the old version stays beside it."), Tone.Muted)],
+            [
+                .. lesson.Rehearsed == 0 ? [] : new[] { Line.Of(Shell.Notation.Text($"Rehearsed: {lesson.Rehearsed} of its {lesson.Band.Batches} batches. They tell of a simulated brewhouse, not of yours."), Tone.Warning) },
+                Line.Of(Shell.Notation.Text("The profile keeps its comments and gets a dated note; the old version stays beside it."), Tone.Muted),
+            ],
             [new Row([Shell.Notation.Text("Leave it as it is")]), new Row([Shell.Notation.Text("Accept it into the profile")])],
             (row, at) =>
             {

@@ -24,7 +24,11 @@ public sealed class ProfileKeeper(string ownFolder, string bundledFolder) : IPro
         return entry with { Path = path };
     }
 
+    private static string Batches(Lesson lesson) => lesson.Rehearsed == 0 ? $"{lesson.Band.Batches} batches"
+        : lesson.Rehearsed == lesson.Band.Batches ? $"{lesson.Band.Batches} rehearsed batches"
+        : $"{lesson.Band.Batches} batches ({lesson.Rehearsed} rehearsed)";
+
     private static string Note(Lesson lesson, Core.Brewhouses.Brewhouse house, DateTimeOffset now) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{now:yyyy-MM-dd}: lesson from {lesson.Band.Batches} batches, {LessonWords.Name(lesson.Parameter, house, Notation.Metric)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}{(lesson.Moves ? "" : " and stays, its spread was wider")}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
+        $"{now:yyyy-MM-dd}: lesson from {Batches(lesson)}, {LessonWords.Name(lesson.Parameter, house, Notation.Metric)} was {LessonWords.Value(lesson.Parameter, lesson.Current, Notation.Metric)}{(lesson.Moves ? "" : " and stays, its spread was wider")}, 80 % band {LessonWords.Band(lesson, Notation.Metric)}");
 }

@@ -119,6 +119,18 @@ public sealed class ProfileKeeperTests : IDisposable
         Assert.Single(Directory.GetFiles(Path.Combine(_folder.Path, "brewhouses")));
     }
 
+    [Theory]
+    [InlineData(0, "lesson from 5 batches, ")]
+    [InlineData(2, "lesson from 5 batches (2 rehearsed), ")]
+    [InlineData(5, "lesson from 5 rehearsed batches, ")]
+    public void The_dated_note_says_how_many_batches_were_rehearsed(int rehearsed, string note)
+    {
+        var lesson = Learned("runoff");
+        var evidence = Enumerable.Range(1, 5).Select(b => new Evidence(lesson.Parameter.Id, b, 1, 0.1, 0.1, []) { Rehearsed = b <= rehearsed });
+        Keeper().Accept(new ProfileEntry("mine", _path), lesson with { Evidence = [.. evidence] }, Now);
+        Assert.Contains("2026-06-01: " + note, File.ReadAllText(_path), StringComparison.Ordinal);
+    }
+
     private ProfileKeeper Keeper() => new(_folder.Path, Path.Combine(_folder.Path, "none"));
 
     private static Lesson Learned(string id)

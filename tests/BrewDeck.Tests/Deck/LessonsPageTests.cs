@@ -40,6 +40,7 @@ public sealed class LessonsPageTests
 
         session.Receive(new Input.Key(KeyStroke.Of('a')), Later());
         var ask = Assert.IsType<ChoiceOverlay>(session.Screen.Overlay);
+        Assert.DoesNotContain(ask.Lines, l => l.ToString().Contains("ehearsed", StringComparison.Ordinal));
         Assert.Equal(0, ask.Selected);
         session.Receive(new Input.Key(new KeyStroke(KeyName.Down)), Later());
         session.Receive(new Input.Key(new KeyStroke(KeyName.Enter)), Later());
@@ -57,6 +58,25 @@ public sealed class LessonsPageTests
         Assert.StartsWith("0 batches", session.Screen.Corner, StringComparison.Ordinal);
         session.Receive(new Input.Key(KeyStroke.Of('r')), Later());
         Assert.StartsWith("1 batch", session.Screen.Corner, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_rests_on_rehearsed_batches_says_so_before_it_is_accepted()
+    {
+        var simulated = new SimulatedHouse(3, calibrated: false);
+        foreach (var day in Enumerable.Range(1, 5))
+            Keep(simulated.Events(day), rehearsed: day > 1);
+        var session = Opened();
+        session.Receive(new Input.Key(KeyStroke.Of('r')), Later());
+        var at = Array.FindIndex(Rows(session), r => r.EndsWith("change", StringComparison.Ordinal));
+        for (var i = 0; i < at; i++)
+            session.Receive(new Input.Key(new KeyStroke(KeyName.Down)), Later());
+        session.Receive(new Input.Key(KeyStroke.Of('a')), Later());
+        var ask = Assert.IsType<ChoiceOverlay>(session.Screen.Overlay);
+        Assert.StartsWith("Rehearsed: 4 of its 5 batches.", ask.Lines[0].ToString(), StringComparison.Ordinal);
+        session.Receive(new Input.Key(new KeyStroke(KeyName.Down)), Later());
+        session.Receive(new Input.Key(new KeyStroke(KeyName.Enter)), Later());
+        Assert.Equal(4, Assert.Single(_house.Accepted).Rehearsed);
     }
 
     private Session Opened()
