@@ -90,7 +90,14 @@ public sealed record BagWeighed(long AtMs, Bag Bag, ImmutableArray<Shift> Moved)
 
 public sealed record NoteWritten(long AtMs, string Text) : RunEvent(AtMs);
 
-public sealed record RunAborted(long AtMs, string Reason) : RunEvent(AtMs);
+public sealed record RunAborted(long AtMs, string Reason) : RunEvent(AtMs)
+{
+    /// <summary>Reason where nobody has given anything up: an exercise that is of the day's beginning has come to its end.</summary>
+    public const string ExerciseOver = "the exercise is over";
+
+    /// <summary>Reason of a day without a screen that did not come to its end.</summary>
+    public const string OutOfTime = "rehearsal_out_of_time";
+}
 
 /// <summary>A reading at the fermenter after pitching.</summary>
 public sealed record FermenterRead(long AtMs, FermenterReading Reading) : RunEvent(AtMs);

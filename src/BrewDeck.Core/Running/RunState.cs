@@ -94,6 +94,9 @@ public sealed record RunState
 
     public string AbortReason { get; init; } = "";
 
+    /// <summary>It ended where its exercise ends: nobody has given it up.</summary>
+    public bool ExerciseOver => Status == RunStatus.Aborted && AbortReason == RunAborted.ExerciseOver;
+
     /// <summary>The plant as the model has it after all that happened; null before the batch is opened, and in a record that is only read.</summary>
     public LivePlant? Live { get; init; }
 

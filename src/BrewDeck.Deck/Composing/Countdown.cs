@@ -16,7 +16,7 @@ public sealed record Countdown(string Digits, string Label, Tone Tone)
     public static Countdown Of(DeckMoment moment)
     {
         if (moment.Focus.Act == FocusAct.None)
-            return new(Durations.Digits(moment.NowS), Unit(moment.NowS, moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("until it was given up") : moment.Notation.Text("the day took"), moment.Notation), Tone.Muted);
+            return new(Durations.Digits(moment.NowS), Unit(moment.NowS, moment.State is { Status: RunStatus.Aborted, ExerciseOver: false } ? moment.Notation.Text("until it was given up") : moment.Notation.Text("the day took"), moment.Notation), Tone.Muted);
         var run = moment.State.Step(moment.Focus.StepId);
         if (run is { Status: RunStatus.Held, HeldMs: { } since })
             return Held((moment.NowMs - since) / 1000.0, moment.Notation);

@@ -45,7 +45,7 @@ public static class DeckComposer
     private static string Title(DeckMoment moment)
     {
         if (moment.Current is not { } step)
-            return moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("Aborted") : moment.Notation.Text("Day over");
+            return moment.State.ExerciseOver ? moment.Notation.Text("Exercise over") : GivenUp(moment) ? moment.Notation.Text("Aborted") : moment.Notation.Text("Day over");
         var same = moment.State.Steps.Where(s => s.Spec.Unit == step.Spec.Unit).ToList();
         var place = same.FindIndex(s => s.Spec.Id == step.Spec.Id) + 1;
         return moment.Notation.Text($"{Names.Sentence(Names.Unit(step.Spec.Unit, moment.Notation))} · step {place} of {same.Count}");
@@ -63,14 +63,16 @@ public static class DeckComposer
     private static Line Headline(DeckMoment moment)
     {
         if (moment.Current is not { } step)
-            return Line.Of(moment.State.Status == RunStatus.Aborted ? moment.Notation.Text("The batch was given up.") : moment.Notation.Text("The day is done."), Tone.Strong);
+            return Line.Of(moment.State.ExerciseOver ? moment.Notation.Text("The exercise is over.")
+                : GivenUp(moment) ? moment.Notation.Text("The batch was given up.")
+                : moment.Notation.Text("The day is done."), Tone.Strong);
         var held = moment.State.Step(step.Spec.Id) is { Status: RunStatus.Held };
         return new Line([.. held ? new[] { new Span(moment.Notation.Text("HELD  "), Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
     }
 
     private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
         ? StepLines.Of(step, moment)
-        : [.. (GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
+        : [.. (moment.State.ExerciseOver ? HandsWords.ExerciseOver(moment.Notation) : GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
 
     private static bool IsHot(DeckMoment moment) => moment.Forecast.Now.Vessels.Any(v => v.TempC >= HandsWords.HotC);
 

@@ -17,8 +17,8 @@ public static class BatchText
     {
         yield return Line.Of(PlanLines.Heading(plan, notation), Tone.Strong);
         yield return Line.Of(notation.Text($"opened {notation.Date(events[0].AtMs)}, {Names.Status(state.Status, notation)}{(state.Rehearsed ? notation.Text(", a rehearsal") : "")}"));
-        if (state.AbortReason.Length > 0)
-            yield return Line.Of(notation.Text($"given up: {state.AbortReason}"), Tone.Warning);
+        if (AbortWords.Line(state, notation) is { Length: > 0 } ended)
+            yield return Line.Of(ended, state.ExerciseOver ? Tone.Normal : Tone.Warning);
         yield return Line.Of(notation.Text($"planned: gravity {notation.Gravity(plan.Totals.OriginalGravitySg)}, {notation.Volume(plan.Totals.FermenterL)} into the fermenter, {notation.Number(plan.Totals.BitternessIbu, "0")} IBU, {Durations.Short(plan.Totals.DayS)}"));
         if (Took(state) is { } s)
             yield return Line.Of(notation.Text($"took {Durations.Short(s)}"));

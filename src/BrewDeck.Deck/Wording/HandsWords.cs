@@ -18,6 +18,13 @@ public static class HandsWords
         .. hot ? [notation.Text("It stays scalding for hours: let it cool before you empty and clean.")] : ImmutableArray<string>.Empty,
     ];
 
+    /// <summary>A rehearsed plant leaves nothing behind.</summary>
+    public static ImmutableArray<string> ExerciseOver(Notation notation) =>
+    [
+        notation.Text("It is of the day's beginning alone: nothing is left to do."),
+        notation.Text("On a real day all heat and pumps go off now, at the breaker too, and what is hot stays scalding for hours."),
+    ];
+
     /// <summary>From here on liquid burns the skin within seconds or minutes, °C; common practice, no source.</summary>
     internal const double HotC = 45;
 

@@ -53,7 +53,7 @@ public sealed class RehearsalRun
             Do(command);
         }
         if (!Over)
-            Do(new RunCommand.Abort("rehearsal_out_of_time"));
+            Do(new RunCommand.Abort(RunAborted.OutOfTime));
         return Result(seed);
     }
 

@@ -80,7 +80,7 @@ internal sealed class RehearsalSession(Session session, WatchedStore store, Rehe
         if (_judged || _player is null || session.State is not { } state || Exercises.Find(clock.Card?.Exercise) is not { } exercise)
             return;
         if (Exercises.IsOver(exercise, state))
-            session.Act(new RunCommand.Abort("the exercise is over"), At(_player));
+            session.Act(new RunCommand.Abort(RunAborted.ExerciseOver), At(_player));
         if (!IsOver)
             return;
         _judged = true;

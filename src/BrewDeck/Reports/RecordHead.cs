@@ -19,7 +19,7 @@ internal static class RecordHead
             ("opened", source.Notation.Date(source.Opened.AtMs)),
             ("state", Names.Status(state.Status, source.Notation)),
             ("kind", state.Rehearsed ? "rehearsed on a simulated brewhouse" : "brewed"),
-            ("given up because", state.AbortReason),
+            (state.ExerciseOver ? "ended because" : "given up because", AbortWords.Reason(state.AbortReason, source.Notation)),
             ("day took", Took(state) is { } s ? Durations.Short(s) : ""));
     }
 

@@ -26,7 +26,7 @@ internal static partial class ReportPage
         Markup.Tag("h1", Markup.Tag("bdi", source.Plan.Recipe.Name)),
         Markup.Tag("p class=\"soft\"", $"{source.Notation.Volume(source.Plan.Totals.FermenterL)} on {source.Plan.Brewhouse.Name}, batch {source.Number}, {source.Notation.Date(source.Opened.AtMs)[..10]}"),
         source.State.Rehearsed ? Markup.Tag("p class=\"mark\"", "REHEARSED: no beer was brewed") : Markup.Nothing,
-        source.State.Status == RunStatus.Aborted ? Markup.Tag("p class=\"mark\"", "GIVEN UP") : Markup.Nothing);
+        source.State is { Status: RunStatus.Aborted, ExerciseOver: false } ? Markup.Tag("p class=\"mark\"", "GIVEN UP") : Markup.Nothing);
 
     private static Markup Drawings(RecordSource source) => Markup.Tag("section",
     [

@@ -39,6 +39,10 @@ public sealed class ExerciseTests : IDisposable
 
         Assert.Contains("Exercise 1: Water only: passed", at.Text, StringComparison.Ordinal);
         Assert.Equal("the exercise is over", at.State.AbortReason);
+        at.Strike("q");
+        Assert.Equal("The exercise is over.", Assert.IsType<DeckScreen>(at.Screen).Headline.ToString());
+        Assert.DoesNotContain("given up", at.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("borted", at.Text, StringComparison.Ordinal);
         Assert.True(new ExerciseBook(_own.Path).HasPassed(1));
         Assert.False(new ExerciseBook(_own.Path).HasPassed(2));
     }
