@@ -5,8 +5,8 @@ namespace BrewDeck.Core.Fermenting;
 
 /// <summary>
 /// What is still to be done with a batch after pitching, and when. Without a word from the brewer: a first gravity after five days and
-/// then every three until it is steady, packaging after fourteen, dry hops so that their contact time ends with packaging (common
-/// practice, no source).
+/// then every three until it is steady, packaging by the kind of fermentation (<see cref="PackagingDays"/>), dry hops so that their contact
+/// time ends with packaging (common practice, no source).
 /// </summary>
 public static class DueDates
 {
@@ -16,16 +16,20 @@ public static class DueDates
 
     private const int NextCheckDays = 3;
 
-    private const int PackagingDays = 14;
+    /// <summary>Yeast that is pitched colder makes a lager, °C.</summary>
+    private const double LagerBelowC = 15;
+
+    /// <summary>Above it a beer is strong, SG.</summary>
+    private const double StrongSg = 1.070;
 
     private const double UsualContactDays = 3;
 
-    /// <summary>In the order of their dates; nothing once the beer is packaged, nothing before it is pitched.</summary>
+    /// <summary>In the order of their dates; nothing once as good as all the beer is packaged, nothing before it is pitched.</summary>
     public static ImmutableArray<DueItem> Of(FermentState state)
     {
-        if (state.PitchedMs is not { } pitched || state.Packaged is not null)
+        if (state.PitchedMs is not { } pitched || state.IsPackaged)
             return [];
-        var packaging = Set(state, DueKind.Packaging, "") ?? pitched + PackagingDays * DayMs;
+        var packaging = Set(state, DueKind.Packaging, "") ?? pitched + PackagingDays(state) * DayMs;
         var due = ImmutableArray.CreateBuilder<DueItem>();
         if (FermentFigures.Of(state) is not { Steady: true })
             due.Add(new(DueKind.GravityCheck, "", Set(state, DueKind.GravityCheck, "", LastGravityMs(state)) ?? NextCheckMs(state, pitched)));
@@ -37,6 +41,10 @@ public static class DueDates
         due.Add(new(DueKind.Packaging, "", packaging));
         return [.. due.OrderBy(d => d.DueMs)];
     }
+
+    /// <summary>Days from pitching: a lager matures cold for weeks, a strong ale longer than another; common practice, no source.</summary>
+    private static int PackagingDays(FermentState state) =>
+        state.Recipe?.Yeast.PitchC < LagerBelowC ? 42 : state.OriginalSg > StrongSg ? 28 : 14;
 
     /// <summary>The recipe's dry hops, and whatever the brewer has set a date for.</summary>
     private static IEnumerable<(string Name, double ContactDays)> Additions(FermentState state)

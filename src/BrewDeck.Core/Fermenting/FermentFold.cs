@@ -33,10 +33,12 @@ public static class FermentFold
         StepFinished e when e.StepId == pitchStepId => state with { PitchedMs = e.AtMs },
         ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredOriginalSg = reading.Value, ThinnedByL = 0 },
         ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredL = reading.Value },
+        FermenterRead { Reading.TakenMs: { } taken } e => state with { Readings = [.. state.Readings.Add(new(seq, taken, e.Reading)).OrderBy(r => r.AtMs)] },
         FermenterRead e => state with { Readings = state.Readings.Add(new(seq, e.AtMs, e.Reading)) },
         AdditionMade e => state with { Additions = state.Additions.Add(new(seq, e.AtMs, e.Addition)) },
         DateSet e => state with { Dates = state.Dates.RemoveAll(d => d.Kind == e.Item.Kind && d.Name == e.Item.Name).Add(e.Item) },
-        BeerPackaged e => state with { Packaged = new(seq, e.AtMs, e.Packaging) },
+        BeerPackaged e => state with { Lots = state.Lots.Add(new(seq, e.AtMs, e.Packaging, e.LeftL)) },
+        PackagingEnded e => state with { RestIsLees = new(seq, e.AtMs) },
         BeerTasted e => state with { Tastings = state.Tastings.Add(new(seq, e.AtMs, e.Text, e.Rating)) },
         _ => state,
     };
@@ -56,5 +58,5 @@ public static class FermentFold
     }
 
     /// <summary>Happens after the day: taken even when the run is complete.</summary>
-    public static bool Belongs(RunEvent happened) => happened is FermenterRead or AdditionMade or DateSet or BeerPackaged or BeerTasted;
+    public static bool Belongs(RunEvent happened) => happened is FermenterRead or AdditionMade or DateSet or BeerPackaged or PackagingEnded or BeerTasted;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Core.Fermenting;
 
@@ -35,18 +36,39 @@ public sealed record FermentState
     /// <summary>Dates that the brewer has set, the last word for each kind and name.</summary>
     public ImmutableArray<DueItem> Dates { get; init; } = [];
 
-    public Packaged? Packaged { get; init; }
+    /// <summary>In the order in which they were packaged: bottles and kegs of one batch are lots of it.</summary>
+    public ImmutableArray<Packaged> Lots { get; init; } = [];
+
+    /// <summary>When the brewer has said that what is left is lees; null: not said.</summary>
+    public EndOfPackaging? RestIsLees { get; init; }
 
     public ImmutableArray<Tasting> Tastings { get; init; } = [];
 
     public double OriginalSg => MeasuredOriginalSg ?? PlannedOriginalSg;
+
+    /// <summary>What went into the fermenter, L.</summary>
+    public double PitchedL => MeasuredL ?? PlannedL;
+
+    public double PackagedL => Lots.Sum(l => l.How.VolumeL);
+
+    /// <summary>What is not packaged, beer and lees, L.</summary>
+    public double LeftL => Math.Max(0, PitchedL - PackagedL);
+
+    /// <summary>So much of a batch stays behind as lees, or lies within what two marks on two vessels differ by: common practice, no source.</summary>
+    public const double LeesFraction = 0.1;
+
+    /// <summary>As good as everything is packaged, or the brewer says that the rest is lees. A lot from before there were several was all of it.</summary>
+    public bool IsPackaged => RestIsLees is not null || Lots is [.., { LeftL: null }] || (!Lots.IsEmpty && LeftL <= LeesFraction * PitchedL);
 }
 
 public sealed record TakenFermenterReading(int Seq, long AtMs, FermenterReading Reading);
 
 public sealed record MadeAddition(int Seq, long AtMs, DatedAddition Addition);
 
-public sealed record Packaged(int Seq, long AtMs, Packaging How);
+public sealed record EndOfPackaging(int Seq, long AtMs);
+
+/// <param name="LeftL">See <see cref="BeerPackaged.LeftL"/>.</param>
+public sealed record Packaged(int Seq, long AtMs, Packaging How, double? LeftL);
 
 /// <param name="Rating">1 to 5; null: none given.</param>
 public sealed record Tasting(int Seq, long AtMs, string Text, int? Rating);

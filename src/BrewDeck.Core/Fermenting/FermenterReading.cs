@@ -18,6 +18,9 @@ public sealed record FermenterReading(FermenterFigure Figure, double Value, stri
 {
     /// <summary>What a refractometer showed, °Bx as read; null: read with a hydrometer.</summary>
     public double? Brix { get; init; }
+
+    /// <summary>When it was read, Unix ms, where it was written down on a later day; null: then.</summary>
+    public long? TakenMs { get; init; }
 }
 
 /// <summary>Something put into the fermenter: dry hops, fruit, finings.</summary>

@@ -111,13 +111,19 @@ internal static class CastOutEvidence
         return low;
     }
 
+    /// <summary>Of the wort; common practice, no source.</summary>
+    private const double MostLees = 0.2;
+
     private static IEnumerable<Evidence> Fermenter(BatchTrace batch)
     {
-        var wort = batch.Final.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId });
-        if (wort is null || batch.Final.Ferment.Packaged is not { } packaged)
+        if (batch.Final.Ferment is not { MeasuredL: { } wort, Lots.IsEmpty: false, IsPackaged: true } beer)
+            yield break;
+        var behind = wort - beer.PackagedL;
+        // what was poured away is not what a fermenter keeps
+        if (behind > MostLees * wort)
             yield break;
         yield return batch.Says(
-            LessonParameters.FermenterLoss, wort.Reading.Value - packaged.How.VolumeL, Root(VolumeNoiseL, 0.3), VolumeBias(wort.Reading.Value),
-            new DrivingReading("fermenter_volume_l", wort.Reading.Value), new DrivingReading("packaged_l", packaged.How.VolumeL));
+            LessonParameters.FermenterLoss, behind, Root(VolumeNoiseL, 0.3), VolumeBias(wort),
+            new DrivingReading("fermenter_volume_l", wort), new DrivingReading("packaged_l", beer.PackagedL));
     }
 }

@@ -29,6 +29,15 @@ public abstract record Decision
     /// <summary>Beer never gains extract by itself: higher than the last gravity in the fermenter; ask again.</summary>
     public sealed record Rises(double LastSg) : Decision;
 
+    /// <summary>No yeast is so far on so soon after pitching; ask again.</summary>
+    /// <param name="Attenuation">Apparent, as a fraction.</param>
+    /// <param name="Hours">Since pitching.</param>
+    public sealed record TooSoon(double Attenuation, double Hours) : Decision;
+
+    /// <summary>More beer than the fermenter still holds; ask again.</summary>
+    /// <param name="LeftL">What it holds.</param>
+    public sealed record MoreThanThereIs(double LeftL) : Decision;
+
     /// <summary>The reading and one just taken of the same wort cannot both be right; ask again.</summary>
     /// <param name="ExtractKg">What they say together.</param>
     /// <param name="ExpectedKg">What was predicted for both.</param>

@@ -62,14 +62,18 @@ public abstract record RunCommand
         {
         }
 
-        /// <param name="Confirmed">The brewer has seen that the gravity is above the last one and says it is right.</param>
+        /// <param name="Confirmed">The brewer has seen that the gravity is above the last one, or low too soon, and says it is right.</param>
         public sealed record ReadFermenter(FermenterReading Reading, bool Confirmed = false) : After;
 
         public sealed record Add(DatedAddition Addition) : After;
 
         public sealed record SetDate(DueItem Item) : After;
 
-        public sealed record Package(Packaging Packaging) : After;
+        /// <param name="Confirmed">The brewer has seen that it is more than there is and says it is right.</param>
+        public sealed record Package(Packaging Packaging, bool Confirmed = false) : After;
+
+        /// <summary>The rest is lees.</summary>
+        public sealed record EndPackaging : After;
 
         /// <param name="Rating">1 to 5; null: none.</param>
         public sealed record Taste(string Text, int? Rating) : After;

@@ -31,6 +31,7 @@ namespace BrewDeck.Core.Running;
 [JsonDerivedType(typeof(AdditionMade), "addition_made")]
 [JsonDerivedType(typeof(DateSet), "date_set")]
 [JsonDerivedType(typeof(BeerPackaged), "beer_packaged")]
+[JsonDerivedType(typeof(PackagingEnded), "packaging_ended")]
 [JsonDerivedType(typeof(BeerTasted), "beer_tasted")]
 [JsonDerivedType(typeof(Undone), "undone")]
 [JsonDerivedType(typeof(AlarmRaised), "alarm_raised")]
@@ -108,7 +109,15 @@ public sealed record AdditionMade(long AtMs, DatedAddition Addition) : RunEvent(
 /// <summary>The brewer has set the date of something that is to be done after the day.</summary>
 public sealed record DateSet(long AtMs, DueItem Item) : RunEvent(AtMs);
 
-public sealed record BeerPackaged(long AtMs, Packaging Packaging) : RunEvent(AtMs);
+/// <summary>A lot of the batch: bottles or a keg.</summary>
+public sealed record BeerPackaged(long AtMs, Packaging Packaging) : RunEvent(AtMs)
+{
+    /// <summary>What the fermenter then still held, beer and lees, L; null in records from before a batch had several lots: that was all.</summary>
+    public double? LeftL { get; init; }
+}
+
+/// <summary>The brewer says that nothing more is packaged: the rest is lees.</summary>
+public sealed record PackagingEnded(long AtMs) : RunEvent(AtMs);
 
 /// <param name="Rating">1 to 5; null: none given.</param>
 public sealed record BeerTasted(long AtMs, string Text, int? Rating) : RunEvent(AtMs);

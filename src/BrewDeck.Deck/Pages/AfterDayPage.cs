@@ -67,18 +67,22 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
 
     private ImmutableArray<Entry> Entries() =>
     [
-        new(Shell.Notation.Text("Gravity"), "", Reading(FermenterFigure.Gravity, Shell.Notation.Text("Gravity?"), Shell.Notation.Text("1.012, 1.012@22 (sample at 22 °C), 6.5bx (refractometer)"))),
-        new(Shell.Notation.Text("Temperature"), "", Reading(FermenterFigure.Temperature, Shell.Notation.Text("Fermenter temperature?"), ReadingWords.HowToType(ReadingKind.Temperature, false, Shell.Notation))),
+        new(Shell.Notation.Text("Gravity"), "", Reading(FermenterFigure.Gravity, Shell.Notation.Text("Gravity?"), Shell.Notation.Text("1.012, 1.012@22 (sample at 22 °C), 6.5bx; of another day: 1.012 2026-12-07"))),
+        new(Shell.Notation.Text("Temperature"), "", Reading(FermenterFigure.Temperature, Shell.Notation.Text("Fermenter temperature?"), Shell.Notation.Units == UnitSystem.Us ? Shell.Notation.Text("65 or 18.5c; of another day: 65 2026-12-07") : Shell.Notation.Text("18.5 or 65f; of another day: 18.5 2026-12-07"))),
         new("pH", "", Reading(FermenterFigure.Ph, "pH?", Shell.Notation.Text("4.35, sample at room temperature"))),
         .. DueDates.Of(State).Where(d => d.Kind == DueKind.Addition).Select(Made),
         new(Shell.Notation.Text("Another addition"), "", _ => Typed(Shell.Notation.Text("How much of what?"), Shell.Notation.Text("80 g Cascade"), (text, at) =>
             FermenterTyping.Addition(text, Shell.Notation, out var reason) is { } addition ? Do(new RunCommand.After.Add(addition), at) : reason)),
-        new(Shell.Notation.Text("Bottles"), "", _ => new PackagingAsks(Shell, this, State, Do).Bottles()),
-        new(Shell.Notation.Text("Keg"), "", _ => new PackagingAsks(Shell, this, State, Do).Keg()),
+        new(Shell.Notation.Text("Bottles"), "", _ => new PackagingAsks(Shell, this, State, PackageKind.Bottles, Do).Begin()),
+        new(Shell.Notation.Text("Keg"), "", _ => new PackagingAsks(Shell, this, State, PackageKind.Keg, Do).Begin()),
+        .. State is { Lots.IsEmpty: false, IsPackaged: false }
+            ? [new(Shell.Notation.Text("Packaging is done: the rest is lees"), Shell.Notation.Volume(State.LeftL), at => Do(new RunCommand.After.EndPackaging(), at))]
+            : ImmutableArray<Entry>.Empty,
         new(Shell.Notation.Text("Tasting"), "", _ => Typed(Shell.Notation.Text("How does it taste?"), Shell.Notation.Text("4 clean, dry (1 to 5 first, if you rate it)"), (text, at) =>
         {
-            var (note, rating) = FermenterTyping.Tasting(text);
-            return Do(new RunCommand.After.Taste(note, rating), at);
+            return FermenterTyping.Tasting(text) is var (note, rating)
+                ? Do(new RunCommand.After.Taste(note, rating), at)
+                : Shell.Notation.Text("Rate from 1 to 5, or write in words how it tastes.");
         })),
         .. DueDates.Of(State).Select(Dated),
         new(Shell.Notation.Text("Date for another addition"), "", _ => Typed(Shell.Notation.Text("What is to be added?"), Shell.Notation.Text("oak chips"), (text, _) =>
@@ -92,22 +96,39 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
     ];
 
     private Action<DateTimeOffset> Reading(FermenterFigure figure, string question, string example) => _ => Typed(question, example, (text, at) =>
-        new FermenterTyping(Shell.Typed, State.OriginalSg, Shell.Notation).Read(figure, text, out var reason) is { } reading
+        new FermenterTyping(Shell.Typed, State, Shell.Notation).Read(figure, text, at, out var reason) is { } reading
             ? TakeIt(new RunCommand.After.ReadFermenter(reading), question, example, at)
             : reason);
 
     private string? TakeIt(RunCommand.After.ReadFermenter read, string question, string example, DateTimeOffset now)
     {
         var decision = _acts.Do(read, now);
-        if (decision is not Decision.Rises rises)
-            return Refusal(decision);
-        Ask(new ChoiceAsk(
+        var gravity = Shell.Notation.Gravity(read.Reading.Value);
+        switch (decision)
+        {
+            case Decision.Rises rises:
+                AskAgain(
+                    Shell.Notation.Text($"{gravity} is higher than the last reading, {Shell.Notation.Gravity(rises.LastSg)}. Take it?"),
+                    Shell.Notation.Text("Beer gains no gravity by itself: was it another instrument, or another batch?"),
+                    LastIsGravity);
+                return null;
+            case Decision.TooSoon soon:
+                AskAgain(
+                    Shell.Notation.Text($"{gravity} is {Shell.Notation.Number(100 * soon.Attenuation, "0")} % fermented, {Durations.Words(3600 * soon.Hours, Shell.Notation)} after pitching. Take it?"),
+                    Shell.Notation.Text("No yeast is so fast: was it another batch, or another day? Then write the day after the gravity."),
+                    false);
+                return null;
+            default:
+                return Refusal(decision);
+        }
+
+        void AskAgain(string doubt, string why, bool lastMayBeWrong) => Ask(new ChoiceAsk(
             this,
-            Shell.Notation.Text($"{Shell.Notation.Gravity(read.Reading.Value)} is higher than the last reading, {Shell.Notation.Gravity(rises.LastSg)}. Take it?"),
-            [Line.Of(Shell.Notation.Text("Beer gains no gravity by itself: was it another instrument, or another batch?"))],
+            doubt,
+            [Line.Of(why)],
             [
                 new Row([Shell.Notation.Text("Type it again")]), new Row([Shell.Notation.Text("Take it all the same")]),
-                .. LastIsGravity ? [new Row([Shell.Notation.Text("The last one was misread: take it back, and keep this one")])] : ImmutableArray<Row>.Empty,
+                .. lastMayBeWrong ? [new Row([Shell.Notation.Text("The last one was misread: take it back, and keep this one")])] : ImmutableArray<Row>.Empty,
             ],
             (row, at) =>
             {
@@ -119,7 +140,6 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
                     Do(read with { Confirmed = true }, at);
             },
             byArrows: true));
-        return null;
     }
 
     /// <summary>Only what was written down last can be taken back.</summary>

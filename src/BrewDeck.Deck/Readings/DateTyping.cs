@@ -15,6 +15,19 @@ internal static class DateTyping
         var typed = text.Trim().ToLowerInvariant();
         if (Day(typed, today, notation) is not { } day || Math.Abs((day - today).TotalDays) > 400)
             return null;
+        return Noon(day, notation);
+    }
+
+    /// <summary>Year, month and day in digits: meant as a date, right or not.</summary>
+    public static bool IsDate(string typed) => typed.Count(c => c == '-') == 2 && typed.All(c => char.IsAsciiDigit(c) || c == '-');
+
+    /// <returns>Null: no such day.</returns>
+    public static DateTime? Date(string typed) =>
+        DateTime.TryParseExact(typed, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+
+    /// <summary>Of a day where the brewer is, Unix ms.</summary>
+    public static long Noon(DateTime day, Notation notation)
+    {
         var noon = DateTime.SpecifyKind(day.Date.AddHours(12), DateTimeKind.Unspecified);
         return new DateTimeOffset(noon, notation.Zone.GetUtcOffset(noon)).ToUnixTimeMilliseconds();
     }
@@ -25,7 +38,7 @@ internal static class DateTyping
             return today;
         if (typed == "tomorrow" || typed == notation.Name("tomorrow"))
             return today.AddDays(1);
-        if (DateTime.TryParseExact(typed, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (Date(typed) is { } date)
             return date;
         var read = QuantityReader.Read(typed.TrimStart('+'), Dimension.Time, "d", notation);
         return read.Ok ? today.AddDays(Math.Round(read.Value / 86_400)) : null;

@@ -7,12 +7,33 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>What is typed after the day: gravities with their instrument, additions, a rating with a note.</summary>
-internal sealed class FermenterTyping(Typed reader, double originalSg, Notation notation)
+internal sealed class FermenterTyping(Typed reader, FermentState state, Notation notation)
 {
     /// <returns>Null when it cannot be taken; <paramref name="reason"/> then says why.</returns>
-    public FermenterReading? Read(FermenterFigure figure, string text, out string reason)
+    public FermenterReading? Read(FermenterFigure figure, string text, DateTimeOffset now, out string reason)
     {
         var typed = text.Trim();
+        if (typed.LastIndexOf(' ') is var gap and >= 0 && DateTyping.IsDate(typed[(gap + 1)..]))
+        {
+            reason = notation.Text("Write the day as year, month and day, such as 2026-12-07.");
+            return DateTyping.Date(typed[(gap + 1)..]) is { } day && OfNow(figure, typed[..gap].TrimEnd(), out reason) is { } dated
+                ? dated with { AsTyped = typed, TakenMs = Taken(day, now) }
+                : null;
+        }
+        return OfNow(figure, typed, out reason);
+    }
+
+    /// <summary>Noon of a day, on the day of the pitch not before it; null: today, which is now.</summary>
+    private long? Taken(DateTime day, DateTimeOffset now)
+    {
+        if (day == notation.Local(now.ToUnixTimeMilliseconds()).Date)
+            return null;
+        var noon = DateTyping.Noon(day, notation);
+        return state.PitchedMs is { } pitched && day == notation.Local(pitched).Date ? Math.Max(noon, pitched) : noon;
+    }
+
+    private FermenterReading? OfNow(FermenterFigure figure, string typed, out string reason)
+    {
         if (figure == FermenterFigure.Gravity)
             return Gravity(typed, out reason);
         var kind = figure == FermenterFigure.Temperature ? ReadingKind.Temperature : ReadingKind.Ph;
@@ -30,10 +51,13 @@ internal sealed class FermenterTyping(Typed reader, double originalSg, Notation 
         return parts.Length == 3 && Number(parts[0]) is { } amount and > 0 ? new DatedAddition(parts[2], amount, parts[1]) : null;
     }
 
-    /// <summary>"4 clean, dry" rates and notes; without a leading 1 to 5 it only notes.</summary>
-    public static (string Text, int? Rating) Tasting(string text)
+    /// <summary>"4 clean, dry" rates and notes, "4" only rates; without a leading 1 to 5 it only notes.</summary>
+    /// <returns>Null: a number that is no rating.</returns>
+    public static (string Text, int? Rating)? Tasting(string text)
     {
         var typed = text.Trim();
+        if (typed.Length > 0 && typed.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '/' or '-'))
+            return typed is [>= '1' and <= '5'] ? ("", typed[0] - '0') : null;
         var rated = typed.Length > 1 && typed[0] is >= '1' and <= '5' && typed[1] is ' ' or ',' or ':';
         return rated ? (typed[2..].Trim(), typed[0] - '0') : (typed, null);
     }
@@ -58,7 +82,7 @@ internal sealed class FermenterTyping(Typed reader, double originalSg, Notation 
     {
         reason = notation.Text("A refractometer reads 0 to 32 bx.");
         return Number(typed[..^2].TrimEnd(' ', '°')) is { } brix and >= 0 and <= 32
-            ? new(FermenterFigure.Gravity, FermentFigures.ByRefractometerSg(originalSg, brix), typed) { Brix = brix }
+            ? new(FermenterFigure.Gravity, FermentFigures.ByRefractometerSg(state.OriginalSg, brix), typed) { Brix = brix }
             : null;
     }
 

@@ -19,7 +19,7 @@ public static class FermentWords
             Line.Of(notation.Text("After the day"), Tone.Strong),
             Pair(notation.Text("pitched"), notation.Date(pitched), ""),
             .. Figures(state, notation),
-            .. Entries(state, notation).OrderBy(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
+            .. Entries(state, notation).OrderBy(e => e.AtMs).ThenBy(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
             .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), notation.Text("due "))),
         ];
     }
@@ -34,7 +34,7 @@ public static class FermentWords
             Line.Of(notation.Text("After the day"), Tone.Strong),
             .. Figures(state, notation),
             .. DueDates.Of(state).Select(d => Pair(Day(d.DueMs, notation), Due(d, state, notation), notation.Text("due "))),
-            .. Entries(state, notation).OrderByDescending(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
+            .. Entries(state, notation).OrderByDescending(e => e.AtMs).ThenByDescending(e => e.Seq).Select(e => Pair(notation.Date(e.AtMs), e.Text, "")),
             Pair(notation.Text("pitched"), notation.Date(pitched), ""),
         ];
     }
@@ -46,6 +46,8 @@ public static class FermentWords
             : state.ThinnedByL > 0 ? notation.Text($"measured, and {notation.Volume(state.ThinnedByL)} water since")
             : notation.Text("measured");
         yield return Pair(notation.Text("original gravity"), $"{notation.Gravity(state.OriginalSg)} ({from})", "");
+        if (!state.Lots.IsEmpty)
+            yield return Pair(notation.Text("packaged"), notation.Text($"{notation.Volume(state.PackagedL)} of {notation.Volume(state.PitchedL)}"), "");
         if (FermentFigures.Of(state) is not { } figures)
             yield break;
         var label = figures.Steady ? notation.Text("final gravity") : notation.Text("gravity now");
@@ -76,9 +78,12 @@ public static class FermentWords
 
     public static string Of(Packaging packaging, Notation notation) => packaging.Kind == PackageKind.Bottles
         ? notation.Text($"bottled {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {notation.Grams(packaging.SugarG ?? 0)} {Sugar(packaging.Sugar, notation)}, warmest {notation.Temp(packaging.TempC)}")
-        : notation.Text($"into keg {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} at {notation.Temp(packaging.TempC)}");
+        : notation.Text($"into keg {notation.Volume(packaging.VolumeL)} for {notation.Number(packaging.Co2Volumes, "0.0")} volumes: {Pressure(packaging.PressurePa ?? 0, notation)} gauge at {notation.Temp(packaging.TempC)}");
 
-    public static string Taste(string text, int? rating, Notation notation) => rating is { } stars ? notation.Text($"tasted, {stars} of 5: {text}") : notation.Text($"tasted: {text}");
+    public static string RestIsLees(Notation notation) => notation.Text("packaging done: the rest is lees");
+
+    public static string Taste(string text, int? rating, Notation notation) => rating is { } alone && text.Length == 0 ? notation.Text($"tasted, {alone} of 5")
+        : rating is { } stars ? notation.Text($"tasted, {stars} of 5: {text}") : notation.Text($"tasted: {text}");
 
     /// <summary>Two sold forms of one sugar: what a bag of priming sugar holds is told by its water.</summary>
     public static string Sugar(PrimingSugar? sugar, Notation notation) => sugar switch
@@ -97,10 +102,11 @@ public static class FermentWords
         .. state.Readings.Select(r => (r.Seq, r.AtMs, Of(r.Reading, notation))),
         .. state.Additions.Select(a => (a.Seq, a.AtMs, Of(a.Addition, notation))),
         .. state.Tastings.Select(t => (t.Seq, t.AtMs, Taste(t.Text, t.Rating, notation))),
-        .. state.Packaged is { } p ? [(p.Seq, p.AtMs, Of(p.How, notation))] : ImmutableArray<(int, long, string)>.Empty,
+        .. state.Lots.Select(l => (l.Seq, l.AtMs, Of(l.How, notation))),
+        .. state.RestIsLees is { } end ? [(end.Seq, end.AtMs, RestIsLees(notation))] : ImmutableArray<(int, long, string)>.Empty,
     ];
 
-    private static string Pressure(double pa, Notation notation) => notation.Units == UnitSystem.Us
+    internal static string Pressure(double pa, Notation notation) => notation.Units == UnitSystem.Us
         ? notation.Number(pa / 6894.757, "0.0") + " psi"
         : notation.Number(pa / 1e5, "0.00") + " bar";
 

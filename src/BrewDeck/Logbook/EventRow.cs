@@ -93,7 +93,7 @@ internal sealed record EventRow(
 
     private static string Of(Packaging packaging) => packaging.Kind == PackageKind.Bottles
         ? Invariant($"bottles; {packaging.Co2Volumes} volumes; {packaging.SugarG:0.#} g {packaging.Sugar}; warmest {packaging.TempC} degC")
-        : Invariant($"keg; {packaging.Co2Volumes} volumes; {packaging.PressurePa:0} Pa at {packaging.TempC} degC");
+        : Invariant($"keg; {packaging.Co2Volumes} volumes; {packaging.PressurePa:0} Pa gauge at {packaging.TempC} degC");
 
     private static string BagText(Bag bag)
     {

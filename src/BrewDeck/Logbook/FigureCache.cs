@@ -17,7 +17,7 @@ internal sealed class FigureCache
     public const string Name = "figures.json";
 
     /// <summary>Goes up when a figure is reckoned otherwise under its old name: what older versions kept is looked at again.</summary>
-    public const int Sums = 3;
+    public const int Sums = 4;
 
     private static readonly string[] Names = [.. BatchFigures.All.Select(f => f.Name)];
 

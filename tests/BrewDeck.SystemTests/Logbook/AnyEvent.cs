@@ -83,11 +83,12 @@ internal static class AnyEvent
         Gen.Select(AtMs, Gen.Enum<HandAct>(), (at, act) => (RunEvent)new HandsActed(at, act)),
         Gen.Select(AtMs, Gen.Enum<RehearsalMark>(), (at, mark) => (RunEvent)new RehearsalMarked(at, mark)),
         Gen.Select(AtMs, Gen.Enum<FermenterFigure>(), Gen.Double, Gen.Double.Nullable(), Text, (at, figure, value, brix, typed) =>
-            (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix })),
+            (RunEvent)new FermenterRead(at, new FermenterReading(figure, value, typed) { Brix = brix, TakenMs = brix is null ? null : at })),
         Gen.Select(AtMs, Text, Gen.Double, Text, (at, name, amount, unit) => (RunEvent)new AdditionMade(at, new DatedAddition(name, amount, unit))),
         Gen.Select(AtMs, Gen.Enum<DueKind>(), Text, Gen.Long, (at, kind, name, due) => (RunEvent)new DateSet(at, new DueItem(kind, name, due))),
         Gen.Select(AtMs, Gen.Enum<PackageKind>(), Gen.Double, Gen.Double.Nullable(), Gen.Enum<PrimingSugar>(), (at, kind, number, maybe, sugar) =>
-            (RunEvent)new BeerPackaged(at, new Packaging(kind, number, -number, 0) { Sugar = maybe is null ? null : sugar, SugarG = maybe, PressurePa = maybe })),
+            (RunEvent)new BeerPackaged(at, new Packaging(kind, number, -number, 0) { Sugar = maybe is null ? null : sugar, SugarG = maybe, PressurePa = maybe }) { LeftL = maybe }),
+        Gen.Select(AtMs, at => (RunEvent)new PackagingEnded(at)),
         Gen.Select(AtMs, Text, Gen.Int.Nullable(), (at, text, rating) => (RunEvent)new BeerTasted(at, text, rating)),
         Gen.Select(AtMs, Gen.Int, (at, seq) => (RunEvent)new Undone(at, seq)),
     ];

@@ -210,7 +210,7 @@ public sealed class EachKeyElsewhereTests : IDisposable
                 break;
             case Command.Undo when place == KeyContext.AfterDay:
                 Strike(Enter);
-                Send(new Input.Submitted("1.020"));
+                Send(new Input.Submitted("1.040"));
                 break;
             case Command.Before:
                 break;

@@ -118,9 +118,10 @@ public sealed class GermanDayTests
     private static void AfterTheDay(AtTheKeys at)
     {
         at.Strike(Space, PageDown, PageDown).Strike("f");
-        at.Pick("Dichte").Line("viel").Strike(Escape).Pick("Dichte").Line("1,012").Pick("Temperatur").Line("19,5").Pick("pH").Line("4,35");
+        at.Pick("Dichte").Line("viel").Strike(Escape).Pick("Dichte").Line("1,012").Strike(Down).Strike(Enter).Pick("Temperatur").Line("19,5").Pick("pH").Line("4,35");
         at.Pick("Termin: Dichte").Line("morgen").Pick("Termin: Abfüllen").Line("irgendwann").Strike(Escape);
-        at.Pick("Flaschen").Strike(Enter).Pick("Flaschen").Strike(Down).Strike(Enter).Line("38").Line("2,4").Line("20").Strike(Enter);
+        at.Pick("Flaschen").Strike(Enter).Pick("Flaschen").Strike(Down).Strike(Enter).Line("9").Line("3,4").Strike(Down).Strike(Enter).Line("20").Strike(Enter);
+        at.Pick("Keg").Line("9").Line("2,4").Line("40").Strike(Escape).Pick("Keg").Line("99").Strike(Down).Strike(Enter).Line("2,4").Line("4").Strike(Enter);
         at.Pick("Andere Zugabe").Line("viel").Strike(Escape).Pick("Verkostung").Line("4 sauber, trocken");
         at.Pick("Termin für eine andere Zugabe").Line("Eichenchips").Line("3 d").Pick("Alles Eingetragene").Strike(Escape).Strike(Escape);
         Home(at);

@@ -145,11 +145,125 @@ public sealed class AfterDayPageTests
         Choose("Keg");
         Submit("38");
         Submit("2.4");
+        Assert.Contains("°C", _session.Screen.Overlay!.Question, StringComparison.Ordinal);
+        Submit("40");
+        Assert.Contains("0 °C to 30 °C", Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
         Submit("4");
+        var pressure = Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay);
+        Assert.Contains("bar gauge (above the air's)", pressure.Question, StringComparison.Ordinal);
+        Assert.Contains(pressure.Lines, l => l.ToString().Contains("rated pressure", StringComparison.Ordinal) && l.ToString().Contains("relief valve", StringComparison.Ordinal));
+        Assert.Empty(_store.Read(1).OfType<BeerPackaged>());
+        Strike(KeyName.Enter);
 
         var packaged = Assert.IsType<BeerPackaged>(_store.Read(1)[^1]).Packaging;
         Assert.Equal((38, 2.4, 4), (packaged.VolumeL, packaged.Co2Volumes, packaged.TempC));
         Assert.NotNull(packaged.PressurePa);
+        Assert.Contains(Details(), d => d.Contains("bar gauge at 4.0 °C", StringComparison.Ordinal));
+    }
+
+    /// <summary>A keg of the rest once wiped the bottles off the page.</summary>
+    [Fact]
+    public void Bottles_and_a_keg_of_one_batch_both_stand_on_the_page_and_undo_takes_the_last()
+    {
+        Strike(KeyName.Enter);
+        Keg("19");
+        Assert.Contains(Rows(), r => r.StartsWith("Packaging is done: the rest is lees", StringComparison.Ordinal));
+        Assert.Contains(Rows(), r => r.StartsWith("Date: packaging", StringComparison.Ordinal));
+        Keg("18");
+        Assert.Contains(Details(), d => d.Contains("into keg 19.0 L", StringComparison.Ordinal));
+        Assert.Contains(Details(), d => d.Contains("into keg 18.0 L", StringComparison.Ordinal));
+        Assert.Contains(Details(), d => d.Contains("37.0 L of ", StringComparison.Ordinal));
+        Assert.DoesNotContain(Rows(), r => r.StartsWith("Date: packaging", StringComparison.Ordinal) || r.StartsWith("Packaging is done", StringComparison.Ordinal));
+
+        _session.Receive(new Input.Key(KeyStroke.Of('u')), Later());
+        Assert.Contains(Details(), d => d.Contains("into keg 19.0 L", StringComparison.Ordinal));
+        Assert.DoesNotContain(Details(), d => d.Contains("into keg 18.0 L", StringComparison.Ordinal));
+        Choose("Packaging is done");
+        Assert.Contains(Details(), d => d.Contains("packaging done: the rest is lees", StringComparison.Ordinal));
+        Assert.DoesNotContain(Rows(), r => r.StartsWith("Date: packaging", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void More_beer_than_there_is_is_asked_again_before_anything_else()
+    {
+        Strike(KeyName.Enter);
+        Choose("Keg");
+        Submit("500");
+        Assert.Contains("500.0 L are more than is there", Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay).Question, StringComparison.Ordinal);
+        Strike(KeyName.Enter);
+        Submit("60");
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Submit("2.4");
+        Submit("4");
+        Strike(KeyName.Enter);
+        Assert.Equal(60, Assert.IsType<BeerPackaged>(_store.Read(1)[^1]).Packaging.VolumeL);
+    }
+
+    [Fact]
+    public void Much_carbonation_asks_whether_the_bottles_are_rated_for_it()
+    {
+        Strike(KeyName.Enter);
+        Choose("Bottles");
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Submit("20 L");
+        Submit("3.4");
+        var ask = Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay);
+        Assert.Contains("rated for 3.4 volumes", ask.Question, StringComparison.Ordinal);
+        Assert.Contains(ask.Lines, l => l.ToString().Contains("common practice, no source", StringComparison.Ordinal));
+        Strike(KeyName.Enter);
+        Submit("4.6");
+        Assert.Contains("no bottle", Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        Submit("2.9");
+        Assert.Contains("Warmest", _session.Screen.Overlay!.Question, StringComparison.Ordinal);
+        Submit("35");
+        Assert.Contains("0 °C to 25 °C", Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A day without its year, month and day is no day; noon of the day meant.</summary>
+    [Fact]
+    public void A_reading_may_be_of_another_day()
+    {
+        Strike(KeyName.Enter);
+        Strike(KeyName.Enter);
+        var day = _now.UtcDateTime.Date.AddDays(-2);
+        foreach (var nonsense in (string[])["1.020 2026-13-40", $"1.020 {_now.AddDays(1):yyyy-MM-dd}", $"1.020 {_now.AddDays(-9):yyyy-MM-dd}"])
+        {
+            Submit(nonsense);
+            Assert.NotNull(Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault);
+        }
+        Submit($"1.020 {day:yyyy-MM-dd}");
+        var read = Assert.IsType<FermenterRead>(_store.Read(1)[^1]).Reading;
+        Assert.Equal((1.020, new DateTimeOffset(day.AddHours(12), TimeSpan.Zero).ToUnixTimeMilliseconds()), (read.Value, read.TakenMs));
+        Assert.Contains(Details(), d => d.Contains($"{day:yyyy-MM-dd} 12:00", StringComparison.Ordinal) && d.Contains("gravity 1.020", StringComparison.Ordinal));
+        Strike(KeyName.Enter);
+        Submit($"1.019 {_now:yyyy-MM-dd}");
+        Assert.Null(Assert.IsType<FermenterRead>(_store.Read(1)[^1]).Reading.TakenMs);
+    }
+
+    [Fact]
+    public void A_gravity_that_no_yeast_reaches_so_soon_is_asked_about()
+    {
+        Strike(KeyName.Enter);
+        Strike(KeyName.Enter);
+        var pitchDay = DateTimeOffset.FromUnixTimeMilliseconds(RunFold.Of(_store.Read(1)).Ferment.PitchedMs!.Value);
+        Submit($"1.015 {pitchDay:yyyy-MM-dd}");
+        Assert.Contains("% fermented", Assert.IsType<ChoiceOverlay>(_session.Screen.Overlay).Question, StringComparison.Ordinal);
+        Strike(KeyName.Down);
+        Strike(KeyName.Enter);
+        Assert.Equal(1.015, Assert.IsType<FermenterRead>(_store.Read(1)[^1]).Reading.Value);
+    }
+
+    /// <summary>It was a mash's: 66.5.</summary>
+    [Fact]
+    public void The_example_of_a_fermenters_temperature_is_one_a_fermenter_can_have()
+    {
+        Strike(KeyName.Enter);
+        Choose("Temperature");
+        var example = Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Hint.ToString().Split(' ')[2];
+        Submit(example);
+        Assert.Equal(18.5, Assert.IsType<FermenterRead>(_store.Read(1)[^1]).Reading.Value);
     }
 
     [Fact]
@@ -233,7 +347,7 @@ public sealed class AfterDayPageTests
     [InlineData("5: hops", 5, "hops")]
     [InlineData("6 pints gone", null, "6 pints gone")]
     [InlineData("still young", null, "still young")]
-    [InlineData("3", null, "3")]
+    [InlineData("3", 3, "")]
     public void A_tasting_is_rated_by_a_leading_figure(string text, int? rating, string note)
     {
         Strike(KeyName.Enter);
@@ -241,6 +355,20 @@ public sealed class AfterDayPageTests
         Submit(text);
         var tasted = Assert.IsType<BeerTasted>(_store.Read(1)[^1]);
         Assert.Equal((rating, note), (tasted.Rating, tasted.Text));
+    }
+
+    [Theory]
+    [InlineData("8")]
+    [InlineData("0")]
+    [InlineData("3.5")]
+    [InlineData("8/10")]
+    public void A_number_alone_that_is_no_rating_is_asked_again(string text)
+    {
+        Strike(KeyName.Enter);
+        Choose("Tasting");
+        Submit(text);
+        Assert.Contains("1 to 5", Assert.IsType<EntryOverlay>(_session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        Assert.Empty(_store.Read(1).OfType<BeerTasted>());
     }
 
     [Theory]
@@ -274,6 +402,15 @@ public sealed class AfterDayPageTests
         Strike(KeyName.Escape);
         Strike(KeyName.Escape);
         Assert.Equal(before, _session.Screen.Title);
+    }
+
+    private void Keg(string litres)
+    {
+        Choose("Keg");
+        Submit(litres);
+        Submit("2.4");
+        Submit("4");
+        Strike(KeyName.Enter);
     }
 
     private void Choose(string row)

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
@@ -21,6 +22,21 @@ public sealed class SpoiltEvidenceTests(SpoiltEvidenceTests.Brewed brewed) : ICl
     {
         Assert.All(Said(brewed.Events), e => Assert.Null(e.LeftOut));
         Assert.Contains(Said(brewed.Events), e => e.Parameter == LessonParameters.Evaporation);
+    }
+
+    /// <summary>Half in bottles, half in a keg: what is left behind is what neither has.</summary>
+    [Fact]
+    public void What_the_fermenter_keeps_is_what_no_lot_has_and_nothing_while_beer_is_left()
+    {
+        var wort = RunFold.RecordOf(brewed.Events).Ferment.MeasuredL!.Value;
+        var at = brewed.Events[^1].AtMs + 20 * 86_400_000L;
+        BeerPackaged Lot(double litres, double? left) => new(at, new(PackageKind.Keg, litres, 2.4, 4)) { LeftL = left };
+        RunEvent first = Lot(20, wort - 20), last = Lot(wort - 21.5, 1.5);
+
+        Assert.DoesNotContain(Said([.. brewed.Events, first]), e => e.Parameter == LessonParameters.FermenterLoss);
+        Assert.Equal(1.5, Of([.. brewed.Events, first, last], LessonParameters.FermenterLoss).Value, 1e-9);
+        // half of it poured away
+        Assert.DoesNotContain(Said([.. brewed.Events, first, new PackagingEnded(at)]), e => e.Parameter == LessonParameters.FermenterLoss);
     }
 
     [Fact]
