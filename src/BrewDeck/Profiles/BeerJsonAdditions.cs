@@ -1,12 +1,11 @@
 using BrewDeck.Core.Recipes;
-using BrewDeck.Deck;
 using static BrewDeck.Profiles.BeerJsonBoil;
 
 namespace BrewDeck.Profiles;
 
 /// <summary>Hops and other additions of a BeerJSON recipe with their timing.</summary>
 internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values, BeerJsonBoil boil,
-    SourceNode ingredients)
+    SourceNode ingredients, double batchL)
 {
     private static readonly string[] Uses = ["add_to_boil", "add_to_mash", "add_to_fermentation", "add_to_package"];
     private static readonly string[] Forms = ["extract", "leaf", "leaf (wet)", "pellet", "powder", "plug"];
@@ -29,6 +28,8 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
             return null;
         }
 
+        import.HeldToBatch(amount, amount.Shown, number / 1000, batchL, Importing.MostHopKgPerL);
+        import.Held(amount, amount.Shown, number, RecipeSchema.HopAmount);
         var place = use == "add_to_boil" ? boil.PlaceOf(step) : (Place?)null;
         return new(name, number, Alpha(node, name), Form(node), Use(place), HopMinutes(node, place, step));
     }
@@ -42,7 +43,7 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
     };
 
     private double Alpha(SourceNode node, string name) =>
-        values.In(node, "alpha_acid", Dimension.Fraction, "") ?? import.Catalogue.Hop(name)?.AlphaFraction
+        values.In(node, "alpha_acid", RecipeSchema.Alpha) ?? import.Catalogue.Hop(name)?.AlphaFraction
         ?? throw import.Error(node, "has no alpha_acid; BeerJSON requires it");
 
     private HopForm Form(SourceNode node)
@@ -59,8 +60,9 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
     private OtherAddition Other(SourceNode node)
     {
         var name = node.TakeText("name") ?? throw import.Error(node, "has no name; BeerJSON requires it");
-        var (number, unit) = values.Amount(node["amount"]
-            ?? throw import.Error(node, "has no amount; BeerJSON requires it"));
+        var amount = node["amount"] ?? throw import.Error(node, "has no amount; BeerJSON requires it");
+        var (number, unit) = values.Amount(amount);
+        import.Held(amount, amount.Shown, number, RecipeSchema.OtherAmount);
         var (use, step) = When(node);
         return use switch
         {
@@ -79,7 +81,7 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
 
     private double HopMinutes(SourceNode node, Place? place, int? step) => place switch
     {
-        Place.Before => values.In(node["timing"]!, "duration", Dimension.Time, "min") ?? boil.Minutes,
+        Place.Before => values.In(node["timing"]!, "duration", RecipeSchema.HopTime) ?? boil.Minutes,
         Place.Boil => BoilMinutes(node),
         Place.After => Told(node) ?? boil.MinutesOf(step) ?? 0,
         _ => Told(node) ?? 0,
@@ -100,7 +102,7 @@ internal sealed class BeerJsonAdditions(Importing import, BeerJsonValues values,
     }
 
     private double? Told(SourceNode node) => node["timing"] is { } timing
-        ? values.In(timing, "duration", Dimension.Time, "min") ?? values.In(timing, "time", Dimension.Time, "min")
+        ? values.In(timing, "duration", RecipeSchema.HopTime) ?? values.In(timing, "time", RecipeSchema.HopTime)
         : null;
 
     private (string Use, int? Step) When(SourceNode node)

@@ -25,7 +25,7 @@ internal sealed class BeerJsonBoil
     public BeerJsonBoil(Importing import, BeerJsonValues values, SourceNode recipe)
     {
         var boil = recipe["boil"];
-        var told = boil is null ? null : values.In(boil, "boil_time", Dimension.Time, "min");
+        var told = boil is null ? null : values.In(boil, "boil_time", RecipeSchema.Boil);
         Minutes = told ?? 60;
         foreach (var step in boil?.Items("boil_steps") ?? [])
             Add(values, step, import);

@@ -5,7 +5,8 @@ using Extracts = BrewDeck.Core.Physics.Extract;
 namespace BrewDeck.Profiles;
 
 /// <summary>The fermentable additions of a BeerJSON recipe.</summary>
-internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues values, SourceNode ingredients)
+internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues values, SourceNode ingredients,
+    double? batchL)
 {
     private static readonly string[] Types = ["dry extract", "extract", "grain", "sugar", "fruit", "juice", "honey",
         "other"];
@@ -39,9 +40,9 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
             massKg,
             Extract(node) ?? known?.ExtractFraction
                 ?? Assumed(node, "yield", type == "grain" ? 0.8 : 1, "80 % for grain, 100 % for the rest"),
-            values.In(node, "moisture", Dimension.Fraction, "") ?? known?.MoistureFraction
+            values.In(node, "moisture", RecipeSchema.Moisture) ?? known?.MoistureFraction
                 ?? (type == "grain" ? 0.04 : 0),
-            values.In(node, "color", Dimension.Colour, "EBC") ?? known?.ColourEbc ?? Assumed(node, "color", 0, "none"),
+            values.In(node, "color", RecipeSchema.GristColour) ?? known?.ColourEbc ?? Assumed(node, "color", 0, "none"),
             use == "add_to_mash" ? GristUse.Mash : GristUse.Kettle)
         {
             Kind = known?.Kind,
@@ -61,10 +62,16 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
         if (unit == "each")
             throw import.Error(amount, $"is {amount.Shown}; a fermentable must be weighed or measured");
         if (unit == "g")
-            return QuantityUnits.Convert(Dimension.Mass, number, "g", "kg");
+            return Held(amount, QuantityUnits.Convert(Dimension.Mass, number, "g", "kg"));
         var density = type is "extract" or "honey" or "sugar" ? Importing.SyrupKgPerL : 1.05;
         import.Note(amount, $"is a volume: weighed as {density} kg/L");
-        return number / 1000 * density;
+        return Held(amount, number / 1000 * density);
+    }
+
+    private double Held(SourceNode amount, double massKg)
+    {
+        import.HeldToBatch(amount, amount.Shown, massKg, batchL, Importing.MostMaltKgPerL);
+        return import.Held(amount, amount.Shown, massKg, RecipeSchema.GristAmount);
     }
 
     /// <summary>Laboratory extract from whichever way the yield is told.</summary>
@@ -72,11 +79,11 @@ internal sealed class BeerJsonFermentables(Importing import, BeerJsonValues valu
     {
         if (node["yield"] is not { } yield)
             return null;
-        if (values.In(yield, "fine_grind", Dimension.Fraction, "") is { } fine)
+        if (values.In(yield, "fine_grind", RecipeSchema.Extract) is { } fine)
             return fine;
         if (values.In(yield, "potential", Dimension.Gravity, "SG") is { } potential)
             return Math.Round(Extracts.Points(potential) / Extracts.SucrosePointsGalPerLb, 4);
-        return values.In(yield, "coarse_grind", Dimension.Fraction, "") is { } coarse
+        return values.In(yield, "coarse_grind", RecipeSchema.Extract) is { } coarse
             ? coarse + (values.In(yield, "fine_coarse_difference", Dimension.Fraction, "") ?? 0)
             : null;
     }

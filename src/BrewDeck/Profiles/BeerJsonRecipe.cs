@@ -1,5 +1,4 @@
 using BrewDeck.Core.Recipes;
-using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
 
@@ -10,6 +9,8 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
 
     private readonly BeerJsonValues _values = new(import);
 
+    private double? _batchL;
+
     /// <summary>Null when it has nothing to mash.</summary>
     public Recipe? Read()
     {
@@ -17,7 +18,8 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
         var ingredients = node["ingredients"] ?? throw import.Error(node, "has no ingredients; BeerJSON requires them");
         foreach (var missing in Required.Where(r => node[r] is null))
             import.Note(node, $"has no {missing}, which BeerJSON requires");
-        var fermentables = new BeerJsonFermentables(import, _values, ingredients);
+        _batchL = _values.In(node, "batch_size", RecipeSchema.Batch);
+        var fermentables = new BeerJsonFermentables(import, _values, ingredients, _batchL);
         var grist = fermentables.Grist();
         if (!grist.Exists(g => g.Use == GristUse.Mash))
         {
@@ -32,10 +34,9 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
 
     private Recipe Recipe(string name, SourceNode ingredients, List<GristLine> grist, IEnumerable<OtherAddition> late)
     {
-        var batchL = _values.In(node, "batch_size", Dimension.Volume, "L")
-            ?? throw import.Error(node, "has no batch_size; BeerJSON requires it");
+        var batchL = _batchL ?? throw import.Error(node, "has no batch_size; BeerJSON requires it");
         var boil = new BeerJsonBoil(import, _values, node);
-        var additions = new BeerJsonAdditions(import, _values, boil, ingredients);
+        var additions = new BeerJsonAdditions(import, _values, boil, ingredients, batchL);
         return new()
         {
             Name = name,
@@ -43,9 +44,9 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
             Style = node["style"]?.TakeText("name") ?? "",
             Notes = node.TakeText("notes") ?? "",
             BatchL = batchL,
-            OriginalGravitySg = _values.In(node, "original_gravity", Dimension.Gravity, "SG") ?? Implied(grist, batchL),
+            OriginalGravitySg = _values.In(node, "original_gravity", RecipeSchema.OriginalGravity) ?? Implied(grist, batchL),
             BitternessIbu = node["ibu_estimate"] is { } ibu
-                ? _values.In(ibu, "value", Dimension.Bitterness, "IBU") : null,
+                ? _values.In(ibu, "value", RecipeSchema.Bitterness) : null,
             Grist = [.. grist],
             Rests = [.. import.Rests(node, [.. Rests()])],
             BoilMin = boil.Minutes,
@@ -61,7 +62,7 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
         if (node["efficiency"] is not { } efficiency)
             return null;
         var implied = Importing.ImpliedGravity(grist, batchL,
-            _values.In(efficiency, "brewhouse", Dimension.Fraction, ""));
+            _values.In(efficiency, "brewhouse", Importing.Efficiency));
         import.Note(efficiency, implied is { } sg
             ? $"carried over as the original gravity that it gives, {sg:F4}"
             : "gives no brewhouse efficiency, which BeerJSON requires: the gravity is left to the brewhouse");
@@ -80,9 +81,9 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
             step["type"]!.Take();
             yield return new(
                 step.TakeText("name") ?? "rest",
-                _values.In(step, "step_temperature", Dimension.Temperature, "°C")
+                _values.In(step, "step_temperature", RecipeSchema.RestTemperature)
                     ?? throw import.Error(step, "has no step_temperature; BeerJSON requires it"),
-                _values.In(step, "step_time", Dimension.Time, "min")
+                _values.In(step, "step_time", RecipeSchema.RestTime)
                     ?? throw import.Error(step, "has no step_time; BeerJSON requires it"));
         }
     }
@@ -93,12 +94,12 @@ internal sealed class BeerJsonRecipe(Importing import, SourceNode node)
         if (culture?["type"] is { Text: "ale" or "lager" } type)
             type.Take();
         var first = node["fermentation"]?.Items("fermentation_steps").FirstOrDefault();
-        var pitchC = first is null ? null : _values.In(first, "start_temperature", Dimension.Temperature, "°C");
+        var pitchC = first is null ? null : _values.In(first, "start_temperature", RecipeSchema.PitchTemperature);
         return import.Yeast(
             node,
             culture?.TakeText("name"),
             culture?["type"]?.Text == "lager",
-            culture is null ? null : _values.In(culture, "attenuation", Dimension.Fraction, ""),
+            culture is null ? null : _values.In(culture, "attenuation", RecipeSchema.Attenuation),
             pitchC);
     }
 }

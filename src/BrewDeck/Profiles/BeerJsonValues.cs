@@ -9,6 +9,10 @@ internal sealed class BeerJsonValues(Importing import)
     public double? In(SourceNode parent, string name, Dimension dimension, string unit) =>
         parent[name] is { } node ? In(node, dimension, unit) : null;
 
+    /// <summary>A value that our own files would take, in the unit of their limits.</summary>
+    public double? In(SourceNode parent, string name, SchemaKey.Quantity limits) =>
+        parent[name] is { } node ? import.Held(node, node.Shown, In(node, limits.Dimension, limits.Unit), limits) : null;
+
     public double In(SourceNode node, Dimension dimension, string unit)
     {
         var (value, from) = Told(node);

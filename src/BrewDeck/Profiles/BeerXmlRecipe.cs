@@ -11,11 +11,14 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
     private static readonly string[] GristTypes = ["Grain", "Sugar", "Extract", "Dry Extract", "Adjunct"];
     private static readonly string[] YeastTypes = ["Ale", "Lager", "Wheat", "Wine", "Champagne"];
 
+    private double? _batchL;
+
     /// <summary>Null when it has nothing to mash.</summary>
     public Recipe? Read()
     {
         TakeVersions(node);
         var name = node.TakeText("NAME") ?? throw import.Error(node, "has no NAME; BeerXML requires it");
+        _batchL = Maybe(node, "BATCH_SIZE", "L", RecipeSchema.Batch);
         var grist = Items("FERMENTABLES", "FERMENTABLE").Select(Grist).ToArray();
         if (grist.All(g => g.Use != GristUse.Mash))
         {
@@ -30,8 +33,8 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
 
     private Recipe Recipe(string name, GristLine[] grist)
     {
-        var batchL = Needed(node, "BATCH_SIZE");
-        var boilMin = Needed(node, "BOIL_TIME");
+        var batchL = _batchL ?? throw Missing(node, "BATCH_SIZE");
+        var boilMin = Needed(node, "BOIL_TIME", "min", RecipeSchema.Boil);
         return new()
         {
             Name = name,
@@ -62,17 +65,22 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
 
     private IEnumerable<SourceNode> Items(string set, string record) => node.Items(set).Where(r => r.Name == record);
 
-    private double Needed(SourceNode record, string name) =>
-        Maybe(record, name) ?? throw import.Error(record, $"has no {name}; BeerXML requires it");
+    /// <param name="unit">That the format fixes for it.</param>
+    private double Needed(SourceNode record, string name, string unit, SchemaKey.Quantity limits) =>
+        Maybe(record, name, unit, limits) ?? throw Missing(record, name);
 
-    private double? Maybe(SourceNode record, string name) =>
-        record[name] is { Text: { Length: > 0 } } told ? import.Number(told) : null;
+    private double? Maybe(SourceNode record, string name, string unit, SchemaKey.Quantity limits) =>
+        record[name] is { Text: { Length: > 0 } } told
+            ? import.Held(told, $"{told.Shown} {unit}",
+                QuantityUnits.Convert(limits.Dimension, import.Number(told), unit, limits.Unit), limits)
+            : null;
 
-    private double? Share(SourceNode record, string name) =>
-        Maybe(record, name) is { } percent ? QuantityUnits.Convert(Dimension.Fraction, percent, "%", "") : null;
+    private double? Share(SourceNode record, string name, SchemaKey.Quantity limits) => Maybe(record, name, "%", limits);
 
-    private string Text(SourceNode record) => record.TakeText("NAME")
-        ?? throw import.Error(record, "has no NAME; BeerXML requires it");
+    private string Text(SourceNode record) => record.TakeText("NAME") ?? throw Missing(record, "NAME");
+
+    private ProfileException Missing(SourceNode record, string name) =>
+        import.Error(record, $"has no {name}; BeerXML requires it");
 
     /// <summary>Some programs write <c>1.048 SG</c>.</summary>
     private double? Gravity()
@@ -80,12 +88,14 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         if (node["OG"] is not { Text: { Length: > 0 } text } told)
             return null;
         var read = QuantityReader.Read(text, Dimension.Gravity);
-        return read.Ok && told.Take() == told ? read.Value : throw import.Error(told, $"cannot be read: {read.Why}");
+        return read.Ok && told.Take() == told
+            ? import.Held(told, told.Shown, read.Value, RecipeSchema.OriginalGravity)
+            : throw import.Error(told, $"cannot be read: {read.Why}");
     }
 
     private double? Implied(GristLine[] grist, double batchL)
     {
-        var implied = Importing.ImpliedGravity(grist, batchL, Share(node, "EFFICIENCY"));
+        var implied = Importing.ImpliedGravity(grist, batchL, Share(node, "EFFICIENCY", Importing.Efficiency));
         if (implied is { } sg)
             import.Note(node["EFFICIENCY"]!, $"carried over as the original gravity that it gives, {sg:F4}");
         return implied;
@@ -102,13 +112,15 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
             no.Take();
         // malt extract says its colour in SRM, all else in degrees Lovibond
         var colourUnit = type == "Extract" ? "SRM" : "°L";
-        var colour = QuantityUnits.Convert(Dimension.Colour, Maybe(record, "COLOR") ?? 0, colourUnit, "EBC");
+        var colour = Maybe(record, "COLOR", colourUnit, RecipeSchema.GristColour) ?? 0;
         var name = Text(record);
+        var massKg = Needed(record, "AMOUNT", "kg", RecipeSchema.GristAmount);
+        import.HeldToBatch(record["AMOUNT"]!, $"{record["AMOUNT"]!.Shown} kg", massKg, _batchL, Importing.MostMaltKgPerL);
         return new(
             name,
-            Needed(record, "AMOUNT"),
-            Share(record, "YIELD") ?? throw import.Error(record, "has no YIELD; BeerXML requires it"),
-            Share(record, "MOISTURE") ?? (mashed ? 0.04 : 0),
+            massKg,
+            Share(record, "YIELD", RecipeSchema.Extract) ?? throw Missing(record, "YIELD"),
+            Share(record, "MOISTURE", RecipeSchema.Moisture) ?? (mashed ? 0.04 : 0),
             colour,
             mashed && !late ? GristUse.Mash : GristUse.Kettle)
         {
@@ -127,11 +139,13 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
             return null;
         }
 
-        var minutes = Needed(record, "TIME");
+        var minutes = Needed(record, "TIME", "min", RecipeSchema.HopTime);
         var form = record["FORM"] is { } shape && import.Word(shape, "Pellet", "Plug", "Leaf") != "Pellet"
             ? HopForm.Cone : HopForm.Pellet;
-        var massG = QuantityUnits.Convert(Dimension.Mass, Needed(record, "AMOUNT"), "kg", "g");
-        var alpha = Share(record, "ALPHA") ?? throw import.Error(record, "has no ALPHA; BeerXML requires it");
+        var massG = Needed(record, "AMOUNT", "kg", RecipeSchema.HopAmount);
+        import.HeldToBatch(record["AMOUNT"]!, $"{record["AMOUNT"]!.Shown} kg", massG / 1000, _batchL,
+            Importing.MostHopKgPerL);
+        var alpha = Share(record, "ALPHA", RecipeSchema.Alpha) ?? throw Missing(record, "ALPHA");
         var contact = use == "First Wort" ? Math.Max(minutes, boilMin) : minutes;
         return new(Text(record), massG, alpha, form, Use(use), contact);
     }
@@ -148,9 +162,11 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
     {
         var use = record["USE"] is { } told ? import.Word(told, MiscUses) : "Boil";
         var weighed = record["AMOUNT_IS_WEIGHT"] is { } kind && import.Word(kind, "TRUE", "FALSE") == "TRUE";
-        var amount = QuantityUnits.Tidy(1000 * Needed(record, "AMOUNT"));
+        var measured = record["AMOUNT"] ?? throw Missing(record, "AMOUNT");
+        var amount = import.Held(measured, $"{measured.Shown} {(weighed ? "kg" : "L")}",
+            QuantityUnits.Tidy(1000 * import.Number(measured)), RecipeSchema.OtherAmount);
         var place = use switch { "Boil" => AdditionUse.Boil, "Mash" => AdditionUse.Mash, _ => AdditionUse.Fermenter };
-        var minutes = place == AdditionUse.Mash ? 0 : Maybe(record, "TIME") ?? 0;
+        var minutes = place == AdditionUse.Mash ? 0 : Maybe(record, "TIME", "min", RecipeSchema.OtherTime) ?? 0;
         return new(Text(record), amount, weighed ? "g" : "mL", place, minutes);
     }
 
@@ -160,7 +176,9 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         {
             if (step["TYPE"] is { } type && import.Word(type, "Infusion", "Temperature", "Decoction") == "Decoction")
                 import.Note(step, "is a decoction: carried over as a rest, heated the way of the brewhouse");
-            yield return new(step.TakeText("NAME") ?? "rest", Needed(step, "STEP_TEMP"), Needed(step, "STEP_TIME"));
+            yield return new(step.TakeText("NAME") ?? "rest", 
+                Needed(step, "STEP_TEMP", "°C", RecipeSchema.RestTemperature),
+                Needed(step, "STEP_TIME", "min", RecipeSchema.RestTime));
         }
     }
 
@@ -171,7 +189,8 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         if (kind is not ("Ale" or "Lager"))
             import.Note(record!["TYPE"]!, $"'{kind}' carried over as an ale yeast");
         var lager = kind == "Lager";
-        var attenuation = record is null ? null : Share(record, "ATTENUATION");
-        return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation, Maybe(node, "PRIMARY_TEMP"));
+        var attenuation = record is null ? null : Share(record, "ATTENUATION", RecipeSchema.Attenuation);
+        return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation, 
+            Maybe(node, "PRIMARY_TEMP", "°C", RecipeSchema.PitchTemperature));
     }
 }

@@ -21,6 +21,41 @@ internal sealed class Importing(string file, Catalogue catalogue)
     public ProfileException Error(SourceNode at, string what) =>
         ProfileError.At(file, at.Line, $"{at.Path} {what}".TrimStart());
 
+    /// <summary>
+    /// A value that our own files would take: a slip of a unit is blamed where it stands, before a plan blames the
+    /// brewhouse for it.
+    /// </summary>
+    /// <param name="shown">As the document has it, with its unit.</param>
+    /// <param name="value">In the unit of the limits.</param>
+    public double Held(SourceNode at, string shown, double value, SchemaKey.Quantity limits) =>
+        value >= limits.Least && value <= limits.Most
+            ? value
+            : throw Error(at, $"is {shown}; it must be {SchemaExample.ForeignRange(limits)}");
+
+    /// <summary>An amount that our own files would take.</summary>
+    public double Held(SourceNode at, string shown, double amount, SchemaKey.Amount limits) =>
+        amount > 0 && amount <= limits.Most
+            ? amount
+            : throw Error(at, $"is {shown}; it must be above 0 and at most {limits.Most} {string.Join(", ", limits.Units)}");
+
+    /// <summary>Of a brewhouse: extract in the fermenter to extract in the malt; more than all of it cannot be.</summary>
+    public static readonly SchemaKey.Quantity Efficiency = new("efficiency", Dimension.Fraction, "", 0.01, 1, "72 %",
+        "Of the author's brewhouse.");
+
+    /// <summary>Malt of one line; twice what the strongest wort a file may ask for takes.</summary>
+    public const double MostMaltKgPerL = 2;
+
+    /// <summary>Hops of one addition: several times the heaviest dry hopping; common practice, no source.</summary>
+    public const double MostHopKgPerL = 0.1;
+
+    /// <summary>A mass that fits the batch it is meant for: grams written where kilograms are meant do not.</summary>
+    /// <param name="batchL">Null: not told, or not to be read.</param>
+    public void HeldToBatch(SourceNode at, string shown, double massKg, double? batchL, double mostKgPerL)
+    {
+        if (batchL is { } litres && massKg > mostKgPerL * litres)
+            throw Error(at, $"is {shown} in a batch of {SchemaExample.Written(litres, "L")}; it must be at most {SchemaExample.Written(mostKgPerL * litres, "kg")}");
+    }
+
     /// <summary>A number that stands as such.</summary>
     public double Number(SourceNode node) => node.Take().Number
         ?? throw Error(node, $"is {node.Shown}; it must be a number");

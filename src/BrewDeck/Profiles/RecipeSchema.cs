@@ -6,6 +6,38 @@ namespace BrewDeck.Profiles;
 /// <summary>The keys of a recipe file. What the catalogue knows of an ingredient may be left out.</summary>
 internal static class RecipeSchema
 {
+    public static readonly Quantity Batch = new("batch", Dimension.Volume, "L", 1, 2000, "40 L",
+        "Cold wort into the fermenter.");
+
+    public static readonly Quantity OriginalGravity = new("original_gravity", Dimension.Gravity, "SG", 1.005, 1.2,
+        "1.048", "Wanted; left out: as the grist gives.", Required: false);
+
+    public static readonly Quantity Bitterness = new("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU",
+        "Wanted; left out: as the hops give.", Required: false);
+
+    public static readonly Quantity Boil = new("boil", Dimension.Time, "min", 1, 480, "60 min",
+        "From the first addition to knock-out.");
+
+    public static readonly Quantity GristAmount = new("amount", Dimension.Mass, "kg", 0.001, 1000, "7.4 kg",
+        "As weighed.");
+
+    public static readonly Quantity RestTemperature = new("temperature", Dimension.Temperature, "°C", 20, 85, "66 °C",
+        "Of the mash.");
+
+    public static readonly Quantity RestTime = new("time", Dimension.Time, "min", 1, 720, "60 min",
+        "How long it is kept.");
+
+    public static readonly Quantity HopAmount = new("amount", Dimension.Mass, "g", 0.01, 50_000, "40 g", "As weighed.");
+
+    public static readonly Quantity HopTime = new("time", Dimension.Time, "min", 0, 86_400, "60 min",
+        "Boil: before knock-out. Whirlpool: contact before cast-out. Dry hop: contact.", Required: false);
+
+    public static readonly Amount OtherAmount = new("amount", ["g", "mL", "each"], 100_000,
+        "Weighed, measured or counted.");
+
+    public static readonly Quantity OtherTime = new("time", Dimension.Time, "min", 0, 86_400, "15 min",
+        "Boil: before knock-out.", Required: false, Default: 0);
+
     public static readonly Quantity Extract = new("extract", Dimension.Fraction, "", 0, 1, "80 %",
         "Laboratory extract on dry basis (sucrose 100 %).", Required: false);
 
@@ -44,14 +76,12 @@ internal static class RecipeSchema
         new Text("author", "Quayside", "Who wrote it.", Required: false),
         new Text("style", "amber ale", "In the brewer's own words.", Required: false),
         new Text("notes", "Brew it in spring.", "Anything worth knowing.", Required: false, Longest: 20_000),
-        new Quantity("batch", Dimension.Volume, "L", 1, 2000, "40 L", "Cold wort into the fermenter."),
-        new Quantity("original_gravity", Dimension.Gravity, "SG", 1.005, 1.2, "1.048",
-            "Wanted; left out: as the grist gives.", Required: false),
-        new Quantity("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU",
-            "Wanted; left out: as the hops give.", Required: false),
+        Batch,
+        OriginalGravity,
+        Bitterness,
         new Quantity("mash_thickness", Dimension.Thickness, "L/kg", 1.5, 20, "3 L/kg",
             "Strike liquor to grist; left out: as the brewhouse usually does.", Required: false),
-        new Quantity("boil", Dimension.Time, "min", 1, 480, "60 min", "From the first addition to knock-out."),
+        Boil,
         new Quantity("stand", Dimension.Time, "min", 0, 240, "15 min", "Hot stand after the whirlpool.",
             Required: false, Default: 15),
         new Section("grist", Grist(), "Malt, adjuncts, sugar and extract."),
@@ -65,7 +95,7 @@ internal static class RecipeSchema
     private static SchemaKey[] Grist() =>
     [
         new Text("name", "pale ale malt", "A name of the catalogue, or any other with its values."),
-        new Quantity("amount", Dimension.Mass, "kg", 0.001, 1000, "7.4 kg", "As weighed."),
+        GristAmount,
         Extract,
         Moisture,
         GristColour,
@@ -76,28 +106,26 @@ internal static class RecipeSchema
     private static SchemaKey[] Rest() =>
     [
         new Text("name", "conversion", "Shown with the rest."),
-        new Quantity("temperature", Dimension.Temperature, "°C", 20, 85, "66 °C", "Of the mash."),
-        new Quantity("time", Dimension.Time, "min", 1, 720, "60 min", "How long it is kept."),
+        RestTemperature,
+        RestTime,
     ];
 
     private static SchemaKey[] Hop() =>
     [
         new Text("name", "Cascade", "A cultivar of the catalogue, or any other with its alpha acid."),
-        new Quantity("amount", Dimension.Mass, "g", 0.01, 50_000, "40 g", "As weighed."),
+        HopAmount,
         Alpha,
         new Choice("form", ["pellet", "cone"], "Pellets give more bitterness and soak up less.", "pellet"),
         new Choice("use", HopUses, "When it goes in.", "boil"),
-        new Quantity("time", Dimension.Time, "min", 0, 86_400, "60 min",
-            "Boil: before knock-out. Whirlpool: contact before cast-out. Dry hop: contact.", Required: false),
+        HopTime,
     ];
 
     private static SchemaKey[] Addition() =>
     [
         new Text("name", "carrageen finings", "Shown on the run sheet."),
-        new Amount("amount", ["g", "mL", "each"], 100_000, "Weighed, measured or counted."),
+        OtherAmount,
         new Choice("use", AdditionUses, "When it goes in.", "boil"),
-        new Quantity("time", Dimension.Time, "min", 0, 86_400, "15 min", "Boil: before knock-out.", Required: false,
-            Default: 0),
+        OtherTime,
     ];
 
     private static SchemaKey[] Yeast() =>

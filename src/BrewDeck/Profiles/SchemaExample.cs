@@ -21,6 +21,11 @@ internal static class SchemaExample
 
     public static string Words(SchemaKey.Choice key) => string.Join(", ", key.Words);
 
+    /// <summary>Shares in per cent, as foreign documents write them.</summary>
+    public static string ForeignRange(SchemaKey.Quantity key) => key.Dimension == Dimension.Fraction
+        ? $"{Plain(100 * key.Least, "")} to {Written(100 * key.Most, "%")}"
+        : Range(key);
+
     public static string Range(SchemaKey.Quantity key) =>
         $"{Plain(key.Least, key.Unit)} to {Written(key.Most, key.Unit)}";
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck;
 using BrewDeck.Profiles;
@@ -114,7 +115,7 @@ public sealed class BeerJsonTests
     }
 
     [Fact]
-    public void Any_recipe_written_is_valid_and_reads_back_the_same() => AnyRecipe.Any.Sample(
+    public void Any_recipe_written_is_valid_and_reads_back_the_same() => AnyRecipe.Any.Select(Believable).Sample(
         recipe =>
         {
             var written = BeerJsonWriter.Write(recipe).Text;
@@ -157,6 +158,31 @@ public sealed class BeerJsonTests
     [InlineData("{\"beerjson\": {\"version\": 1, \"x\": \"\\ud800\"}}", "document:1: has half a character in a text; save it as UTF-8")]
     public void Bad_documents_give_one_clear_line(string json, string line) =>
         Assert.Equal(line, Assert.Throws<ProfileException>(() => BeerJsonReader.Read(json)).Message);
+
+    [Theory]
+    [InlineData("batch_size", "{\"unit\": \"l\", \"value\": -20}", "/beerjson/recipes/0/batch_size is -20 l; it must be 1 to 2000 L")]
+    [InlineData("ingredients/hop_additions/0/amount", "{\"unit\": \"kg\", \"value\": 45}", "/beerjson/recipes/0/ingredients/hop_additions/0/amount is 45 kg in a batch of 40 L; it must be at most 4 kg")]
+    [InlineData("ingredients/hop_additions/0/alpha_acid", "{\"unit\": \"%\", \"value\": 450}", "/beerjson/recipes/0/ingredients/hop_additions/0/alpha_acid is 450 %; it must be 0 to 30 %")]
+    [InlineData("ingredients/fermentable_additions/0/amount", "{\"unit\": \"kg\", \"value\": -3.2}", "/beerjson/recipes/0/ingredients/fermentable_additions/0/amount is -3.2 kg; it must be 0.001 to 1000 kg")]
+    [InlineData("ingredients/fermentable_additions/0/amount", "{\"unit\": \"kg\", \"value\": 700}", "/beerjson/recipes/0/ingredients/fermentable_additions/0/amount is 700 kg in a batch of 40 L; it must be at most 80 kg")]
+    public void A_number_that_cannot_be_right_is_named_by_its_place(string place, string value, string line)
+    {
+        var profiles = ProfileFolder.BesideProgram("/nowhere");
+        var document = JsonNode.Parse(BeerJsonWriter.Write(profiles.Recipe(profiles.Recipes()[0]) with { BatchL = 40 }).Text)!;
+        var parts = place.Split('/');
+        var at = parts[..^1].Aggregate(document["beerjson"]!["recipes"]![0]!, (n, p) => int.TryParse(p, out var i) ? n[i]! : n[p]!);
+        at[parts[^1]] = JsonNode.Parse(value);
+        var text = document.ToJsonString();
+        var refused = Assert.Throws<ProfileException>(() => BeerJsonReader.Read(text, "d.json")).Message;
+        Assert.Equal($"d.json:1: {line}", refused);
+    }
+
+    /// <summary>Any recipe, brewed large enough for its malt and hops to be believed of it.</summary>
+    private static Recipe Believable(Recipe recipe) => recipe with
+    {
+        BatchL = Math.Max(recipe.BatchL, Math.Ceiling(Math.Max(
+            recipe.Grist.Max(g => g.MassKg) / 2, recipe.Hops.Select(h => h.MassG / 100).DefaultIfEmpty(0).Max()))),
+    };
 
     private static IEnumerable<SourceNode> Leaves(SourceNode node) => node.Parts.Count == 0 ? [node] : node.Parts.SelectMany(Leaves);
 
