@@ -12,6 +12,6 @@ public static class SafeWater
     /// <summary>Lactate in the wort that is tasted, mg/L.</summary>
     public const double LactateMgPerL = 400;
 
-    /// <summary>Cations and anions of an analysis may differ by this share of their sum.</summary>
+    /// <summary>Cations and anions of an analysis may differ by this share of their sum; Standard Methods 1030E has criteria of that kind, from memory.</summary>
     public const double Imbalance = 0.1;
 }

@@ -26,8 +26,12 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
-            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && MayNotHaveCome(step, moment):
+            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && PumpStood(step, moment) && ReadSince(step, moment) is null:
                 AskWhatCame(step, moment);
+                break;
+            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && PumpStood(step, moment)
+                && ReadSince(step, moment) is { } read && read < Enough * Wanted(step, moment):
+                AskToEndShort(step, read, moment);
                 break;
             case FocusAct.Finish when step is { Spec.Kind: StepKind.CastOut } && moment.Unread(step).Count() == step.Expected.Length:
             case FocusAct.Finish when step is { Spec.Kind: StepKind.Lauter or StepKind.RunOff } && moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume):
@@ -95,11 +99,28 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 acts.Do(new RunCommand.Finish(step.Spec.Id), at);
         }));
 
-    /// <summary>A pump that stood still or lost its prime moved less than the clock says; nobody has read how much. Of another sign, such as cold liquor, the pump knows nothing.</summary>
-    private bool MayNotHaveCome(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
+    /// <summary>A pump that stood still or lost its prime moved less than the clock says. Of another sign, such as cold liquor, the pump knows nothing.</summary>
+    private bool PumpStood(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
         && (run.HeldForMs > 0 || shell.Ports.Rehearsal?.Signs.Any(s => s.Kind == MishapKind.PumpLostPrime) == true
-            || moment.Events.Any(e => e is HandsActed { Act: HandAct.PrimePump or HandAct.CarryByJug } && e.AtMs >= since))
-        && !moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.To));
+            || moment.Events.Any(e => e is HandsActed { Act: HandAct.PrimePump or HandAct.CarryByJug } && e.AtMs >= since));
+
+    /// <summary>The level last read where it runs to; null: nobody has read how much came.</summary>
+    private static double? ReadSince(PlanStep step, DeckMoment moment) => moment.State.Readings
+        .LastOrDefault(r => r.AtMs >= moment.State.Step(step.Spec.Id)!.StartedMs && r.Reading.Is(ReadingKind.Volume, step.Spec.To))?.Reading.Value;
+
+    /// <summary>What should stand there in the end, litres.</summary>
+    private static double Wanted(PlanStep step, DeckMoment moment) =>
+        Contents.StandsL(step.After.Vessels[moment.State.Live!.Setting.IndexOf(step.Spec.To)]);
+
+    /// <summary>No glass is read so wrong; common practice, no source.</summary>
+    private const double Enough = 0.9;
+
+    private void AskToEndShort(PlanStep step, double read, DeckMoment moment) => AskFirst(
+        moment.Notation.Text($"Read so far: {moment.Notation.Volume(read)} of {moment.Notation.Volume(Wanted(step, moment))}. Is the pump to run on?"),
+        Line.Of(moment.Title(step), Tone.Strong),
+        moment.Notation.Text("Let it run"),
+        (moment.Notation.Text("It is there already: end it"), new RunCommand.Finish(step.Spec.Id)),
+        (moment.Notation.Text("No more comes: end it with what was read"), new RunCommand.Finish(step.Spec.Id) { Short = true }));
 
     private void AskWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Composing;
@@ -30,8 +31,14 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
             page,
             leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : offers.Length > 2 ? shell.Notation.Text("Which remedy? Nearest to the plan first.") : shell.Notation.Text("Which remedy?"),
             [.. Cause(now), .. OffPlan(ranked), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
-            [.. offers.Select(Offer)],
-            (row, at) => Choose(offers[row], at),
+            [.. offers.Select(Offer), .. CanGiveUp(offers) ? [GiveUp()] : Array.Empty<Row>()],
+            (row, at) =>
+            {
+                if (row < offers.Length)
+                    Choose(offers[row], at);
+                else
+                    AskToGiveUp();
+            },
             selected: leaveItIsBest ? offers.Length - 1 : 0));
     }
 
@@ -64,6 +71,25 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
             if (row == 1)
                 acts.Do(new RunCommand.Choose(remedy), at);
         }));
+
+    /// <summary>No way is left to boil the wort: nothing is offered but to leave it.</summary>
+    private static bool CanGiveUp(ImmutableArray<Remedy> offers) =>
+        offers is [{ Kind: RemedyKind.LeaveIt, Ahead: false, Never: StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil }];
+
+    private Row GiveUp() => new([shell.Notation.Text("Give the day up: all heat off, lid on"), shell.Notation.Text("the batch ends here; what was read stays in its record")]);
+
+    // it ends the batch: not lying under the key that chose it
+    private void AskToGiveUp() => page.Ask(new ChoiceAsk(
+        page,
+        shell.Notation.Text("Give this batch up?"),
+        [Line.Of(shell.Notation.Text("the batch ends here; what was read stays in its record"))],
+        [new Row([shell.Notation.Text("Leave it")]), new Row([shell.Notation.Text("Give the day up: all heat off, lid on")])],
+        (row, at) =>
+        {
+            if (row == 1)
+                acts.Do(new RunCommand.Abort(shell.Notation.Text("no heat is left to boil with")), at);
+        },
+        byArrows: true));
 
     /// <summary>What is off and by how much, in one sentence.</summary>
     private IEnumerable<Line> OffPlan(ImmutableArray<Remedy> ranked) =>

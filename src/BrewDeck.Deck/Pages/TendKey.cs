@@ -23,9 +23,13 @@ internal sealed class TendKey(Shell shell, DeckPage page, Acts acts)
             page,
             shell.Notation.Text("What do you do?"),
             [.. Lines(sign)],
-            [.. offered.Select(a => new Row([MishapWords.Act(a, shell.Notation)], Safety.IsUnsafe(a) ? Tone.Alarm : Tone.Normal))],
+            [.. offered.Select(a => new Row([MishapWords.Act(a, shell.Notation), .. Takes(a)], Safety.IsUnsafe(a) ? Tone.Alarm : Tone.Normal))],
             (row, at) => acts.Do(new RunCommand.Tend(offered[row]), at)));
     }
+
+    /// <summary>The same minutes as those of the run sheet's remedy.</summary>
+    private IEnumerable<string> Takes(HandAct act) =>
+        HandWork.StandsMin(act) is { } minutes ? [shell.Notation.Text($"nothing runs for {Durations.Short(60 * minutes)}")] : [];
 
     private IEnumerable<Line> Lines(Sign sign)
     {

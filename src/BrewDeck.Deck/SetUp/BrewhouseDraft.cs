@@ -76,7 +76,7 @@ internal static class BrewhouseDraft
         var bed = (SetUpVessel.Lautering(sheet.Vessels) ?? sheet.Vessels[0]).Id;
         return new()
         {
-            MashThicknessLPerKg = sparges ? 3 : 5,
+            MashThicknessLPerKg = sparges ? 3 : 4,
             ConversionYield = 0.95,
             AbsorptionLPerKg = sheet.Vessels.Length == 1 ? 0.85 : 0.95,
             SpargeStages = sparges ? 2.5 : 1,

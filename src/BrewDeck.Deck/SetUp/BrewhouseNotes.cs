@@ -26,14 +26,17 @@ internal static class BrewhouseNotes
             if (sheet.HasPlate(v))
             {
                 notes[v + ".plate_diameter"] = Told(sheet, v + ".plate_diameter", "", now);
-                notes[v + ".rated_load"] = Told(sheet, v + ".plate_load", "", now);
+                notes[v + ".rated_load"] = sheet.SourceOf(v + ".plate_load") == AnswerSource.Typed ? Told(sheet, v + ".plate_load", "", now) : Typical.Guess.ToString();
             }
         }
         if (sheet.Rings > 0)
             notes["kettle.ring"] = Told(sheet, "kettle.ring", "", now);
         foreach (var key in (string[])["mash_thickness", "conversion_yield", "grain_absorption", "sparge_stages", "runoff", "trub", "hop_absorption", "line_loss", "sparge_temperature"])
             notes["habits." + key] = Common;
-        notes["habits.evaporation"] = Told(sheet, "evaporation", Typical.EvaporationSpread.ToString(), now);
+        notes["habits.mash_thickness"] = "usual 2.5 to 4 L/kg; " + Common;
+        notes["habits.evaporation"] = sheet.SourceOf("evaporation") is AnswerSource.Measured or AnswerSource.Typed
+            ? Told(sheet, "evaporation", "", now)
+            : $"{(Typical.EvaporationIs(TrialQuestions.Usual(sheet), sheet.DiameterM("kettle")) is var said && said.Message == Typical.EvaporationSpread.Message ? "usual " : "")}{said}; {Common}";
         foreach (var key in (string[])["pump.shut_off_head", "pump.flow", "pump.power", "coil.effectiveness", "coil.flow", "coil.covered_at", "chiller.heat_transfer", "chiller.water_flow", "chiller.wort_flow", "fermenter.headspace"])
             notes[key] = Common;
         return notes.ToImmutable();

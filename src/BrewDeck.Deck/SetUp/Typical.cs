@@ -12,15 +12,18 @@ internal static class Typical
     public static readonly Phrase CommonPractice = "common practice";
     public static readonly Phrase NetSpread = "94 to 99 % immersed";
     public static readonly Phrase DeadSpaceSpread = "0.3 to 3 L";
+    public static readonly Phrase WeakBoil = "less than the usual 20 to 40 kg an hour for each square metre: its heat gives no more";
+    public static readonly Phrase Guess = "a guess, no maker's rating: check it";
     public static readonly Phrase EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
 
-    private const double PlateKgPerM2 = 3700;
+    /// <summary>What a pump of 3 m pulls on it, and hardly more: a stronger one is warned of until the maker's rating is known.</summary>
+    private const double PlateKgPerM2 = 3000;
     private const double SteelKgPerM2 = 10;
     private const double FittingsKg = 2;
     private const double SteelJPerKgK = 500;
     private const double InsulatedWPerM2K = 2.8;
     private const double BareWPerM2K = 8;
-    private const double EvaporationKgPerHM2 = 28;
+    private const double EvaporationKgPerHM2 = 28, LeastEvaporationKgPerHM2 = 20;
 
     /// <summary>Most of what the heat could evaporate drips back or goes through the wall.</summary>
     private const double ShareThatEvaporates = 0.65;
@@ -37,10 +40,14 @@ internal static class Typical
         EvaporationKgPerHM2 * Cylinder.AreaM2(diameterM),
         ShareThatEvaporates * 3600 * Boil.EvaporationKgPerS(netW - lossWPerK * 80, 100));
 
+    /// <summary>What to say of an evaporation that is offered: only what it lies within.</summary>
+    public static Phrase EvaporationIs(double kgPerH, double diameterM) =>
+        kgPerH < LeastEvaporationKgPerHM2 * Cylinder.AreaM2(diameterM) ? WeakBoil : EvaporationSpread;
+
     /// <summary>Runs slowly enough not to set a bed of that width, L/min.</summary>
     public static double RunoffLPerMin(double diameterM) => 7.5 * Cylinder.AreaM2(diameterM);
 
-    /// <summary>Load that a plate of a few mm of steel with a stay or two is usually rated for, kg.</summary>
+    /// <summary>A guess for a plate whose maker's rating is not known, kg.</summary>
     public static double PlateLoadKg(double diameterM) => PlateKgPerM2 * Cylinder.AreaM2(diameterM);
 
     /// <summary>Side, bottom and lid.</summary>

@@ -70,8 +70,8 @@ internal static class VesselQuestions
             "a little less than the vessel", "39 cm", LineReaders.Quantity(Dimension.Length, "cm", 5, 100 * inside, "39 cm")));
         sheet.Ask(new SetUpQuestion.Line(
             vessel.Id + ".plate_load", "What load is the false bottom rated for?", "As its maker says. A plan warns where the pump could pull more on it.",
-            LineReaders.Kept(10 * Math.Round(0.1 * Typical.PlateLoadKg(sheet.Number(vessel.Id + ".plate_diameter", Dimension.Length))), "kg"), "", "420 kg",
-            LineReaders.Quantity(Dimension.Mass, "kg", 10, 50_000, "420 kg")));
+            LineReaders.Kept(10 * Math.Ceiling(0.1 * Typical.PlateLoadKg(sheet.Number(vessel.Id + ".plate_diameter", Dimension.Length))), "kg"), "", "420 kg",
+            LineReaders.Quantity(Dimension.Mass, "kg", 10, 50_000, "420 kg"), UsualIs: Typical.Guess));
     }
 
     private static string Free(IReadOnlyCollection<string> names, Notation notation)

@@ -20,6 +20,9 @@ public sealed record Exercise(int Number, Phrase Name, Phrase Aim, ImmutableArra
 
     public ImmutableArray<Mishap> Mishaps { get; init; } = [];
 
+    /// <summary>What goes wrong is for the trainee to find: nothing names it beforehand. The others train what they name.</summary>
+    public bool Unannounced { get; init; }
+
     /// <summary>The exercise is over when a step of this kind is done; null: a whole day.</summary>
     public StepKind? Until { get; init; }
 }

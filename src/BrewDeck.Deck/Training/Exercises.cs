@@ -58,11 +58,12 @@ public static class Exercises
             Mishaps = [new(MishapKind.StuckBed, Severity.Severe)],
         },
         new(7, "A lager, and two things go wrong",
-            "A step mash with a short weigh-in and, hours later, a chiller that hardly cools.",
-            ["A sack that should be empty is not.", "Each rest has its own reading.", "Lager wort is pitched cold: do not hurry the chiller more than you must."],
+            "A step mash and wort for a cold cellar; on the way, hours apart, two things go wrong that nobody announces.",
+            ["Look at what stands beside the vessels, not only at what is in them.", "Each rest has its own reading.", "Lager wort is pitched cold: do not hurry the chiller more than you must."],
             [new Criterion.Done(StepKind.Pitch), new Criterion.Met(MishapKind.WrongWeighIn, 15), new Criterion.Met(MishapKind.SlowChiller, 10), new Criterion.GravityWithin(4), new Criterion.VolumeWithin(4)])
         {
             Recipe = "harbour-lager",
+            Unannounced = true,
             Seed = 7,
             Mishaps = [new(MishapKind.WrongWeighIn, Severity.Plain), new(MishapKind.SlowChiller, Severity.Severe)],
         },

@@ -22,7 +22,7 @@ public static class DebriefWords
                 Line.Of(""),
                 Line.Of(notation.Text("Each line is the day brewed again from its record, your own answer too, with no remedy for later readings: none need equal the table."), Tone.Muted),
                 Line.Of(notation.Text("The other answers were given as soon as it could be seen."), Tone.Muted),
-                Line.Of(notation.Text($"Points off are how far such a day is from the plan, the least is best, half a point is nothing; 1 is a gravity point, {notation.Number(100 * DayLoss.VolumeShare, "0")} % of the volume, {Ibu(DayLoss.Ibu, notation)}, {notation.Kelvin(DayLoss.MashK)} of the mash or {Durations.Short(DayLoss.LateS)}."), Tone.Muted),
+                Line.Of(notation.Text($"Points off are how far such a day is from the plan, the least is best, half a point is nothing; 1 is a gravity point, {notation.Number(100 * DayLoss.VolumeShare, "0")} % of the volume, {Ibu(DayLoss.Ibu, notation)}, {notation.Kelvin(DayLoss.MashK)} of the mash, {notation.Kelvin(DayLoss.PitchK)} of the pitching or {Durations.Short(DayLoss.LateS)}."), Tone.Muted),
             ]
             : Array.Empty<Line>(),
         .. Besides(day, notation),

@@ -18,8 +18,13 @@ public static class ExerciseWords
         .. exercise.Watch.Select(w => Line.Of("  " + notation.Text(w))),
         Line.Of(""),
         Line.Of(notation.Text("Passed when"), Tone.Strong),
-        .. exercise.Passes.Select(c => Line.Of("  " + Of(c, notation))),
+        .. exercise.Passes.Select(c => Line.Of("  " + (exercise.Unannounced ? Unnamed(c, notation) : Of(c, notation)))),
     ];
+
+    /// <summary>Before it begins: what goes wrong is for the trainee to find.</summary>
+    private static string Unnamed(Criterion criterion, Notation notation) => criterion is Criterion.Met met
+        ? notation.Text($"what goes wrong answered within {Durations.Words(60 * met.Minutes, notation)} of showing itself")
+        : Of(criterion, notation);
 
     public static ImmutableArray<Line> Verdict(Exercise exercise, ImmutableArray<Judged> judged, Notation notation) =>
     [

@@ -7,7 +7,8 @@ public static class MendWords
 {
     public static string Of(Mend mend, Notation notation)
     {
-        var value = notation.Value(mend.Value, mend.Unit);
+        // nobody measures a ring of a thousand litres to a tenth
+        var value = mend is { Code: "kettle_extension", Unit: "L", Value: >= 100 } ? notation.WholeVolume(mend.Value) : notation.Value(mend.Value, mend.Unit);
         return mend.Code switch
         {
             "smaller_batch" => notation.Text($"Brew a smaller batch: {value} into the fermenter."),

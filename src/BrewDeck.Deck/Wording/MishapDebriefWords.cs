@@ -37,8 +37,11 @@ internal static class MishapDebriefWords
     /// <summary>Of what the mash is in danger by, how far it was off: no other figure shows it.</summary>
     private static bool IsOfTheMash(MishapKind kind) => kind is MishapKind.ColdStrike or MishapKind.ThickMash or MishapKind.WrongWeighIn;
 
+    /// <summary>Of what the wort cools by, how warm it was pitched.</summary>
+    private static bool IsOfCooling(MishapKind kind) => kind == MishapKind.SlowChiller;
+
     private static string Tried(TriedAnswer tried, MishapDebrief m, Notation notation) =>
-        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}{(IsOfTheMash(m.Mishap.Kind) ? ", " + notation.Text($"mash {notation.Kelvin(tried.Gives.MashOffK)} off") : "")}; {notation.Text($"{notation.Number(tried.Loss, "0.0")} points off")}.";
+        $"{MishapWords.Answer(tried.Answer, notation)}: {notation.Gravity(tried.Gives.OriginalGravitySg)}, {notation.Volume(tried.Gives.FermenterL)}, {DebriefWords.Ibu(tried.Gives.BitternessIbu, notation)}, {Durations.Short(tried.Gives.FinishS)}{(IsOfTheMash(m.Mishap.Kind) ? ", " + notation.Text($"mash {notation.Kelvin(tried.Gives.MashOffK)} off") : "")}{(IsOfCooling(m.Mishap.Kind) ? ", " + notation.Text($"pitched at {notation.Temp(tried.Gives.PitchC)}") : "")}; {notation.Text($"{notation.Number(tried.Loss, "0.0")} points off")}.";
 
     private static string Never(MishapKind kind, Notation notation) => kind == MishapKind.BoilOver
         ? notation.Text("Boiling wort over the rim scalds, and a flame or a wet floor makes it worse: whatever it gives, it is no answer.")
@@ -58,6 +61,7 @@ internal static class MishapDebriefWords
             Signed(1000 * (c.OriginalGravitySg - b.OriginalGravitySg), "0.0", notation.Text("gravity points"), notation),
             Signed(c.BitternessIbu - b.BitternessIbu, "0", "IBU", notation),
             notation.Kelvin(c.MashOffK) == notation.Kelvin(b.MashOffK) ? "" : notation.Text($"mash {notation.Kelvin(c.MashOffK)} off its rests instead of {notation.Kelvin(b.MashOffK)}"),
+            notation.Temp(c.PitchC) == notation.Temp(b.PitchC) ? "" : notation.Text($"pitched at {notation.Temp(c.PitchC)} instead of {notation.Temp(b.PitchC)}"),
         ];
         var told = string.Join(", ", parts.Where(p => p.Length > 0));
         return told.Length == 0 ? "" : notation.Text($"Against the best: {told}.");

@@ -42,7 +42,7 @@ public static class MishapWords
         MishapKind.StuckBed => notation.Text("The run-off thins to a trickle, and the pump's hose pulls flat."),
         MishapKind.TrippedCircuit => notation.Text($"A click, and the heater's lamp is out: the breaker of circuit {about} has tripped. Its plug is wet."),
         MishapKind.FailedElement => notation.Text($"{Names.Sentence(Names.The(brewhouse, about, notation))} sings less, and its ammeter stands far below the usual."),
-        MishapKind.PumpLostPrime => notation.Text("The pump whines, and nothing moves in the hose."),
+        MishapKind.PumpLostPrime => notation.Text("The pump whines, and little or nothing moves in the hose."),
         MishapKind.BoilOver => notation.Text("Foam climbs, a hand's width below the rim of the kettle."),
         MishapKind.WrongWeighIn => notation.Text("A sack that should be empty is not: some of the grist never went in."),
         MishapKind.SlowChiller => notation.Text("The wort valve is nearly shut, and the cooling water leaves as a thin hot stream."),
@@ -81,6 +81,7 @@ public static class MishapWords
     {
         MishapKind.TrippedCircuit => TroubleWords.OfCurrent(notation),
         MishapKind.StuckBed => [notation.Text("Pumps off first: the pull breaks the false bottom, and the liquor fills the tun.")],
+        MishapKind.FailedElement => [notation.Text("f reports it; r then shows whether another vessel boils it, or whether the day is to be given up.")],
         MishapKind.SlowChiller => [notation.Text("The wort side is sanitised: no tap water into it.")],
         MishapKind.BoilOver => [notation.Text("Afterwards read the kettle (t): what went over is gone.")],
         _ => [],

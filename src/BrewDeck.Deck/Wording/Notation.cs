@@ -74,6 +74,9 @@ public sealed record Notation(UnitSystem Units, TimeZoneInfo Zone)
 
     public string Volume(double l) => $"{Number(InVolumeUnit(l), Us ? "0.00" : "0.0")} {VolumeUnit}";
 
+    /// <summary>What is far larger than a reading: never less than it is.</summary>
+    public string WholeVolume(double l) => $"{Number(Math.Ceiling(InVolumeUnit(l)), "0")} {VolumeUnit}";
+
     /// <summary>Grist and whole loads.</summary>
     public string Mass(double kg) => Us
         ? Pounds(kg)

@@ -28,8 +28,8 @@ public static class RemedyWords
         RemedyKind.AddAcid => notation.Text($"Add {notation.Number(remedy.Amount, "0.0")} mL acid to the mash"),
         RemedyKind.AddSoda => notation.Text($"Add {notation.Grams(remedy.Amount)} baking soda to the mash"),
         RemedyKind.RestBed => notation.Text($"Let the bed rest for {Durations.Short(remedy.Amount * 60)}; then at {RunsAt(remedy, brewhouse, notation)}"),
-        RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor; then at {RunsAt(remedy, brewhouse, notation)}"),
-        RemedyKind.RakeBed => notation.Text($"Cut the bed, let it run clear again; then at {RunsAt(remedy, brewhouse, notation)}"),
+        RemedyKind.Underlet => notation.Text($"Underlet the bed with {notation.Volume(remedy.Amount)} hot liquor, {BedStands(remedy)}; then at {RunsAt(remedy, brewhouse, notation)}"),
+        RemedyKind.RakeBed => notation.Text($"Cut the bed, let it run clear again, {BedStands(remedy)}; then at {RunsAt(remedy, brewhouse, notation)}"),
         RemedyKind.HeatElsewhere => notation.Text($"Pump {notation.Volume(remedy.Amount)} over and heat it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilElsewhere => notation.Text($"Pump the wort over and boil it in {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.Infuse when remedy.NoMashOut => notation.Text($"Raise the mash with {notation.Volume(remedy.Amount)} hot liquor, but no mash-out"),
@@ -50,6 +50,9 @@ public static class RemedyWords
         RemedyKind.WaitForRoom => notation.Text($"Wait with the yeast until the room has brought it to {notation.Temp(remedy.Amount)}"),
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
+
+    /// <summary>How long nothing runs off; the rest of what a way costs is its slower flow.</summary>
+    private static string BedStands(Remedy remedy) => Durations.Short(60 * (remedy.Insert.Select(s => s.Minutes).FirstOrDefault() ?? 0));
 
     /// <summary>"90 % of its usual flow": what tells the ways to free a bed apart.</summary>
     private static string RunsAt(Remedy remedy, Brewhouse brewhouse, Notation notation) =>

@@ -28,7 +28,9 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     public void Begin(Job job, bool again)
     {
         var spec = job.Order.Spec;
-        if (!again)
+        if (again)
+            GoOnPouring(spec);
+        else
             Bring(job);
         switch (spec.Kind)
         {
@@ -200,6 +202,22 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
             || Profile[fromId].OutletM is not { } outlet || Profile[toId].InletM is not { } inlet)
             return usual;
         return usual * Math.Sqrt(Math.Max(0.01, 1 - (inlet - outlet) / pump.ShutOffHeadM));
+    }
+
+    private void GoOnPouring(StepSpec spec)
+    {
+        switch (spec.Kind)
+        {
+            case StepKind.Fill or StepKind.AddWater:
+                plant.GoOnPouring(null, spec.Vessel);
+                break;
+            case StepKind.BatchSparge or StepKind.FreeBed:
+                plant.GoOnPouring(Profile.HotLiquorTank.Id, spec.Vessel);
+                break;
+            case StepKind.TransferStrike or StepKind.Infuse or StepKind.TransferMash or StepKind.TransferWort or StepKind.PullDecoction or StepKind.ReturnDecoction:
+                plant.GoOnPouring(spec.Vessel, spec.To);
+                break;
+        }
     }
 
     private void BringGrist(Job job)

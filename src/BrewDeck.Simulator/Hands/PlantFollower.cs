@@ -150,6 +150,7 @@ public sealed class PlantFollower(VirtualPlant plant, Instruments instruments, H
         if (!job.Ended && !_allOff)
             return;
         (job.Ended, job.HeldS) = (false, double.NaN);
+        mishaps.GoesOn(stepId);
         _acts.Begin(job, again: true);
     }
 

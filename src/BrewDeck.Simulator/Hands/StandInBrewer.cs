@@ -132,8 +132,8 @@ public sealed class StandInBrewer(PlantFollower hands, Instruments instruments, 
         foreach (var live in hands.LiveMishaps.Asking)
         {
             var key = $"tend/{live.Mishap.Kind}";
-            // what only a remedy can mend waits for the reading that shows it
-            if (manner.To(live)?.Act is { } act && !live.Acts.IsEmpty && Allowed(key, nowMs))
+            // what only a remedy can mend waits for the reading that shows it; what is left as it is, is left once
+            if (manner.To(live)?.Act is { } act && !live.Acts.IsEmpty && !(act == HandAct.LeaveIt && live.Answer is not null) && Allowed(key, nowMs))
                 return new Wanted(key, act == HandAct.CoolSample ? pace.CoolS : pace.NoticeS, () => new RunCommand.Tend(act));
         }
         return null;

@@ -60,6 +60,11 @@ public abstract class LiveMishap(Mishap mishap, VirtualPlant plant)
     {
     }
 
+    /// <summary>That it was finished has been taken back.</summary>
+    internal virtual void GoesOn(string stepId)
+    {
+    }
+
     internal virtual void Held(string stepId)
     {
     }
@@ -123,8 +128,11 @@ public abstract class LiveMishap(Mishap mishap, VirtualPlant plant)
     {
         ActedS ??= NowS;
         Answer ??= answer;
-        Asks = false;
+        Asks = StaysOpen(answer);
     }
+
+    /// <summary>It can still be seen, and met otherwise.</summary>
+    protected virtual bool StaysOpen(Answer answer) => false;
 
     protected double By(double mild, double plain, double severe) => Mishap.Severity switch
     {

@@ -55,6 +55,13 @@ public sealed class LiveMishaps
             live.Finished(stepId);
     }
 
+    /// <summary>That it was finished has been taken back.</summary>
+    internal void GoesOn(string stepId)
+    {
+        foreach (var live in _all)
+            live.GoesOn(stepId);
+    }
+
     internal void Held(string stepId)
     {
         foreach (var live in _all)

@@ -8,9 +8,12 @@ namespace BrewDeck.Simulator.Mishaps;
 /// <summary>Air in the pump: 30, 10 or no percent of its flow are left, until its line is filled again. A jug carries 3 L a minute.</summary>
 internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
-    private const double SucksAfterS = 20, HeardAfterS = 15, PrimingS = 180, JugLPerMin = 3;
+    private const double SucksAfterS = 20, HeardAfterS = 15, PrimingS = 60 * HandWork.PrimeMin, JugLPerMin = 3;
 
     private double _primedS = double.NaN;
+
+    /// <summary>What was left of its flow when the step ended.</summary>
+    private double _share = 1;
 
     public override ImmutableArray<HandAct> Acts => [HandAct.PrimePump, HandAct.CarryByJug];
 
@@ -21,9 +24,21 @@ internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMis
     {
         if (stepId != About || BeganS is null)
             return;
-        Plant.Faults.PumpShare = 1;
+        (_share, Plant.Faults.PumpShare) = (Plant.Faults.PumpShare, 1);
         Close();
     }
+
+    /// <summary>The air is still in the pump.</summary>
+    internal override void GoesOn(string stepId)
+    {
+        if (stepId != About || BeganS is null || _share >= 1)
+            return;
+        Plant.Faults.PumpShare = _share;
+        Ask();
+    }
+
+    /// <summary>Left as it is, it whines on.</summary>
+    protected override bool StaysOpen(Answer answer) => answer == Core.Rehearsing.Answer.Leave;
 
     protected override void Placed(Order order) => About = order.Id;
 
@@ -36,8 +51,11 @@ internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMis
         }
         if (SeenS is null && NowS >= BeganS + HeardAfterS)
             Ask();
-        if (NowS >= _primedS)
+        if (NowS >= _primedS && Plant.Faults.PumpShare < 1)
+        {
             Plant.Faults.PumpShare = 1;
+            Close();
+        }
     }
 
     protected override void Mend(HandAct act)

@@ -12,7 +12,7 @@ namespace BrewDeck.Simulator.Mishaps;
 /// </summary>
 internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(mishap, plant)
 {
-    private const double ClosesAfterS = 480, ClosingS = 240, OpeningS = 600, RakingS = 480, ShowsAt = 0.7, Half = 0.5;
+    private const double ClosesAfterS = 480, ClosingS = 240, OpeningS = 600, RakingS = 60 * HandWork.RakeMin, ShowsAt = 0.7, Half = 0.5;
 
     private double _rakedS = double.NaN;
 

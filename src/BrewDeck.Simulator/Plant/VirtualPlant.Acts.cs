@@ -28,17 +28,32 @@ public sealed partial class VirtualPlant
     {
         // what a pump without prime has not moved stays where it is, whatever the hands say
         if (Faults.PumpShare < 1)
-            (_, _mashMoves) = (_pours.RemoveAll(p => p.From >= 0), null);
+            StopPours(p => p.From >= 0);
         while (_pours.Count > 0)
             Pass(_pours[^1], 1e9);
         if (_mashMoves is { } move)
             MoveMash(move, 1e9);
     }
 
-    public void StopPours()
+    public void StopPours() => StopPours(_ => true);
+
+    private void StopPours(Predicate<Pour> which)
     {
-        _pours.Clear();
-        _mashMoves = null;
+        _stopped.AddRange(_pours.FindAll(which));
+        _pours.RemoveAll(which);
+        (_stoppedMash, _mashMoves) = (_mashMoves ?? _stoppedMash, null);
+    }
+
+    /// <summary>What was stopped on this way flows on: the rest of it is still in the vessel that gives.</summary>
+    /// <param name="fromId">Null: the tap or a jug.</param>
+    public void GoOnPouring(string? fromId, string toId)
+    {
+        var (from, to) = (fromId is null ? -1 : IndexOf(fromId), IndexOf(toId));
+        bool OnThisWay(Pour pour) => pour.From == from && pour.To == to;
+        _pours.AddRange(_stopped.FindAll(OnThisWay));
+        _stopped.RemoveAll(OnThisWay);
+        if (_stoppedMash is { } mash && mash.From == from && mash.To == to)
+            (_mashMoves, _stoppedMash) = (mash, null);
     }
 
     /// <summary>Mash with its grain into another vessel.</summary>

@@ -13,6 +13,11 @@ public sealed partial class VirtualPlant
 
     private MashMove? _mashMoves;
 
+    /// <summary>Held, or ended before all of it had come.</summary>
+    private readonly List<Pour> _stopped = [];
+
+    private MashMove? _stoppedMash;
+
     /// <summary>The part of the grist that is being boiled; null: none.</summary>
     private Grist? _boiled;
 

@@ -4,6 +4,7 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Training;
+using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.Rehearsals;
@@ -25,6 +26,20 @@ public sealed class ExerciseTests : IDisposable
     public static TheoryData<int> Numbers => [.. Exercises.All.Select(e => e.Number)];
 
     public void Dispose() => _own.Dispose();
+
+    /// <summary>Its point is to find what goes wrong: the brief names none of it, the verdict does.</summary>
+    [Fact]
+    public void What_the_last_exercise_has_in_store_is_not_told_before_it()
+    {
+        var exercise = Exercises.Find(7)!;
+        var brief = string.Join("\n", ExerciseWords.Brief(exercise, Notation.Metric).Select(l => l.ToString()));
+        Assert.All(exercise.Mishaps, m => Assert.DoesNotContain(MishapWords.Name(m.Kind, Notation.Metric), brief, StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain("weigh-in", brief, StringComparison.Ordinal);
+        Assert.DoesNotContain("hardly cools", brief, StringComparison.Ordinal);
+        Assert.Contains("what goes wrong answered within 15 min", brief, StringComparison.Ordinal);
+        var verdict = string.Join("\n", ExerciseWords.Verdict(exercise, [.. exercise.Passes.Select(p => new Judged(p, true))], Notation.Metric).Select(l => l.ToString()));
+        Assert.All(exercise.Mishaps, m => Assert.Contains(MishapWords.Name(m.Kind, Notation.Metric), verdict, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void One_is_brewed_by_keys_judged_and_remembered()

@@ -59,6 +59,26 @@ public sealed class SetUpTests : IDisposable
         Assert.Contains("38 cm, as you said", _at.Text, StringComparison.Ordinal);
     }
 
+    /// <summary>No maker has rated the plate of a brewer who only takes what is offered, and no hint says more than what it stands by.</summary>
+    [Fact]
+    public void What_is_offered_is_no_makers_rating_and_lies_within_its_hint()
+    {
+        _at.Pick("New brewhouse");
+        Until("What load is the false bottom rated for?");
+        Assert.Contains("a guess, no maker's rating: check it", _at.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("common practice", _at.Text, StringComparison.Ordinal);
+        Until("How much boils off in an hour?");
+        var offered = double.Parse(System.Text.RegularExpressions.Regex.Match(_at.Text, @"(\d+\.\d) kg/h").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        var surfaceM2 = Math.PI / 4 * 0.45 * 0.45;
+        Assert.Equal(offered < 20 * surfaceM2, _at.Text.Contains("its heat gives no more", StringComparison.Ordinal));
+        UntilReview();
+        _at.Strike(Enter);
+
+        var written = File.ReadAllText(Directory.GetFiles(Path.Combine(_at.Folder, "brewhouses")).Single());
+        Assert.Matches("rated_load = .*a guess, no maker's rating: check it", written);
+        Assert.Matches("mash_thickness = \"(3|4) L/kg\".*usual 2.5 to 4 L/kg", written);
+    }
+
     [Fact]
     public void A_minus_is_typed_and_leads_nowhere()
     {

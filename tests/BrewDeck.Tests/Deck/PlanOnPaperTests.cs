@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
 
@@ -32,6 +33,24 @@ public sealed class PlanOnPaperTests
         Assert.Contains(path, said, StringComparison.Ordinal);
         Assert.StartsWith("Valves shut; hoses ", said, StringComparison.Ordinal);
         Assert.All(said["Valves shut; hoses ".Length..].Split("; "), run => Assert.True(run.Split(" to ").Length >= 3, run));
+    }
+
+    /// <summary>Where the kettle heats the liquor, there is no tank whose heat could be off; and no unit is named that is not the reader's.</summary>
+    [Fact]
+    public void Heat_goes_off_in_the_vessel_that_empties_and_no_litres_are_named_in_gallons()
+    {
+        var plan = Demo.Plan();
+        var step = plan.Steps.First(s => s.Spec.Kind == StepKind.TransferStrike);
+        string Said(PlanStep of, Notation notation) => string.Join(" ", HandsWords.Of(of, plan, notation));
+
+        Assert.Contains("Tank heat off first.", Said(step, Notation.Metric), StringComparison.Ordinal);
+        var fromKettle = Said(step with { Spec = step.Spec with { Vessel = plan.Brewhouse.Kettle.Id } }, Notation.Metric);
+        Assert.Contains("Kettle heat off first.", fromKettle, StringComparison.Ordinal);
+        Assert.DoesNotContain("Tank", fromKettle, StringComparison.Ordinal);
+        Assert.DoesNotContain("litre", Said(step, new Notation(UnitSystem.Us, TimeZoneInfo.Utc)), StringComparison.OrdinalIgnoreCase);
+        Assert.Equal("Raise the kettle by a ring of 972 L or more.", MendWords.Of(new("kettle_extension", 971.04, "L"), Notation.Metric));
+        Assert.Equal("Raise the kettle by a ring of 257 gal or more.", MendWords.Of(new("kettle_extension", 971.04, "L"), new Notation(UnitSystem.Us, TimeZoneInfo.Utc)));
+        Assert.Equal("Raise the kettle by a ring of 9.7 L or more.", MendWords.Of(new("kettle_extension", 9.7, "L"), Notation.Metric));
     }
 
     [Fact]

@@ -58,6 +58,17 @@ public class WaterWordsTests
         Assert.DoesNotContain("Dihydrate", text, StringComparison.Ordinal);
     }
 
+    /// <summary>4.3 meq/L of cations cannot stand against 9.0 of anions: an electrically neutral water has as much of both.</summary>
+    [Fact]
+    public void An_analysis_that_cannot_balance_is_told_beside_its_figures()
+    {
+        static string Said(WaterSupply supply) => string.Join("\n", WaterWords.Totals(Demo.Plan(choices: new DayChoices { Water = supply }), Notation.Metric).Select(t => $"{t.Label}: {t.Value}"));
+        var odd = Given.Supply() with { Source = new("odd", new WaterIons(60, 8, 15, 30, 250, 180 / WaterIons.BicarbonatePerAlkalinity), 7.5) };
+
+        Assert.Contains("analysis: cations and anions differ by 35 %", Said(odd), StringComparison.Ordinal);
+        Assert.DoesNotContain("cations", Said(Given.Supply()), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Limits_of_others_are_not_the_waters() => Assert.Null(WaterWords.Limit("mash_in_tun", Notation.Metric));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Troubles;
@@ -323,6 +324,23 @@ public class WaysTests
         Assert.Equal(RunStatus.Held, day.State.Step("lauter.run")!.Status);
         day.Wait(12);
         Assert.Equal(!mended, AlarmRules.At(day.State, day.Forecast, day.Focus, day.NowMs).Any(a => a.Kind == AlarmKind.HeldLong));
+    }
+
+    /// <summary>What is said of each way is what put it in its place: no shown figure moves, so the minutes do.</summary>
+    [Theory]
+    [InlineData(5)]
+    [InlineData(10)]
+    [InlineData(20)]
+    [InlineData(30)]
+    public void The_ways_of_a_stuck_bed_stand_in_the_order_of_what_they_say(double minutes)
+    {
+        var day = At("lauter.run", minutes);
+        day.Accepted(new RunCommand.Report(new(TroubleKind.RunoffStuck, "lauter.run")));
+        var frees = day.Offers.Where(r => r.Kind != RemedyKind.LeaveIt).ToList();
+        Assert.True(frees.Count > 1);
+        Assert.All(frees, r => Assert.DoesNotContain(r.Gives, s => s.Figure == "original_gravity_sg" && Math.Abs(s.After - s.Before) >= 0.001));
+        Assert.Equal(frees.Select(r => Math.Round(r.Minutes)).Order(), frees.Select(r => Math.Round(r.Minutes)));
+        Assert.Equal(HandWork.RakeMin, frees.First(r => r.Kind == RemedyKind.RakeBed).Insert[0].Minutes);
     }
 
     [Fact]

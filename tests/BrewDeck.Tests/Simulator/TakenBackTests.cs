@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Rehearsing;
 using BrewDeck.Tests.Planning;
@@ -12,7 +13,7 @@ public sealed class TakenBackTests
 
     private readonly PaperBook _book = new(new BatchOpened(StartMs, Demo.Plan(), "", Rehearsed: true));
 
-    private readonly RehearsalPlayer _player = RehearsalPlayer.For(Demo.Plan(), 4711, StartMs);
+    private RehearsalPlayer _player = RehearsalPlayer.For(Demo.Plan(), 4711, StartMs);
 
     [Fact]
     public void A_run_off_whose_end_is_taken_back_runs_on()
@@ -65,6 +66,59 @@ public sealed class TakenBackTests
 
         Assert.True(double.IsNaN(_player.Plant[step.Spec.Vessel].SetC));
     }
+
+    [Fact]
+    public void Liquor_that_a_held_transfer_left_in_the_tank_comes_when_it_goes_on()
+    {
+        PlayInto(StepKind.TransferStrike, minutes: 1);
+        var transfer = Running(StepKind.TransferStrike);
+        var both = BothKg();
+        Do(new RunCommand.Hold(transfer, ""));
+        var tun = _player.Plant.Tun.LiquidKg;
+        Wait(5);
+        Assert.Equal(tun, _player.Plant.Tun.LiquidKg, 0.05);
+        Do(new RunCommand.Resume(transfer));
+        Wait(15);
+
+        Assert.False(_player.Plant.Pouring);
+        var all = _book.State.Step(transfer)!.Spec.VolumeL!.Value;
+        Assert.InRange(_player.Plant.Tun.ColdL, all - 0.5, all + 0.5);
+        Assert.Equal(both, BothKg(), 0.2);
+    }
+
+    /// <summary>Left as it is the pump whines on, ended it stands, taken back it whines again, primed it brings the rest.</summary>
+    [Fact]
+    public void A_pump_without_prime_is_seen_until_its_liquor_has_come()
+    {
+        _player = RehearsalPlayer.For(Demo.Plan(), 4711, StartMs, [new Mishap(MishapKind.PumpLostPrime, Severity.Plain)]);
+        PlayInto(StepKind.TransferStrike, minutes: 0);
+        Wait(1);
+        var transfer = Running(StepKind.TransferStrike);
+        var both = BothKg();
+        Do(new RunCommand.Tend(HandAct.LeaveIt));
+        Assert.Single(_player.LiveMishaps.Asking);
+        Do(new RunCommand.Finish(transfer));
+        Assert.Empty(_player.LiveMishaps.Asking);
+        var ended = _player.Plant.Tun.LiquidKg;
+        Wait(2);
+        Assert.Equal(ended, _player.Plant.Tun.LiquidKg, 0.05);
+
+        Do(new RunCommand.Undo());
+        Assert.Single(_player.LiveMishaps.Asking);
+        Wait(2);
+        // a tenth of its flow
+        Assert.InRange(_player.Plant.Tun.LiquidKg, ended + 0.5, ended + 5);
+        Do(new RunCommand.Tend(HandAct.PrimePump));
+        Wait(20);
+
+        Assert.Empty(_player.LiveMishaps.Asking);
+        Assert.False(_player.Plant.Pouring);
+        var all = _book.State.Step(transfer)!.Spec.VolumeL!.Value;
+        Assert.InRange(_player.Plant.Tun.ColdL, all - 0.5, all + 0.5);
+        Assert.Equal(both, BothKg(), 0.2);
+    }
+
+    private double BothKg() => _player.Plant.Tun.LiquidKg + _player.Plant["liquor"].LiquidKg;
 
     [Fact]
     public void The_same_day_is_made_again_from_its_record()

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Rehearsing;
 
 namespace BrewDeck.Core.Running.Ways;
 
@@ -62,4 +63,4 @@ internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, "underlet"
 }
 
 /// <summary>The bed is cut; the first wort after it is cloudy and goes back on top.</summary>
-internal sealed class RakeBedWay() : FreeBedWay(RemedyKind.RakeBed, "rake", 15, 0.9);
+internal sealed class RakeBedWay() : FreeBedWay(RemedyKind.RakeBed, "rake", HandWork.RakeMin, 0.9);

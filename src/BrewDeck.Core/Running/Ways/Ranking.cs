@@ -20,7 +20,8 @@ internal static class Ranking
         var feasible = offers.Where(r => r.Closest is null or { Ok: true }).ToList();
         var quickest = off.Kind == OffKind.Power ? feasible.Select(r => r.Minutes).Append(0).Min() : 0;
         var leaves = off.Kind == OffKind.Wort || (leaveIt.Never is null && feasible.Exists(r => r.Kind is RemedyKind.BoilElsewhere or RemedyKind.Infuse or RemedyKind.RestOn));
-        var ranked = feasible.Select(r => (Remedy: r, Misses: Misses(weigh, weigh.With(r), r.Minutes - quickest)))
+        double Of(Remedy r) => off.Kind == OffKind.Runoff ? MissesShown(weigh, weigh.With(r), r.Minutes) : Misses(weigh, weigh.With(r), r.Minutes - quickest);
+        var ranked = feasible.Select(r => (Remedy: r, Misses: Of(r)))
             .Append((Remedy: leaveIt, Misses: leaves ? Misses(weigh, weigh.Forecast, -quickest) : double.PositiveInfinity));
         return ranked.OrderBy(o => double.IsInfinity(o.Misses) || RestsColder(weigh, o.Remedy)).ThenBy(o => o.Misses).Select(o => o.Remedy);
     }
@@ -29,9 +30,25 @@ internal static class Ranking
     private static bool RestsColder(Weigh weigh, Remedy remedy) =>
         remedy.Kind == RemedyKind.RestOn && remedy.Replace.Any(s => s.Kind == StepKind.Rest && s.TargetC < weigh.State.Step(s.Id)!.Spec.TargetC);
 
-    private static double Misses(Weigh weigh, Forecast forecast, double minutes)
+    /// <summary>
+    /// What frees a bed hardly moves the wort: where no figure of it changes as shown, the minutes alone put the ways in their order, as they
+    /// read. A figure that is shown moves by 0.001, 0.1 L or 1 IBU.
+    /// </summary>
+    private static double MissesShown(Weigh weigh, Forecast forecast, double minutes)
     {
-        var (aims, most) = (Aims.Of(weigh, forecast), weigh.Plan.Choices.MattersMost);
+        Aims with = Aims.Of(weigh, forecast), without = Aims.Of(weigh, weigh.Otherwise);
+        static Aim Shown(Aim with, Aim without, double least) => Math.Abs(with.By - without.By) < least ? without : with;
+        return Sum(
+            weigh,
+            new(Shown(with.Gravity, without.Gravity, 0.001), Shown(with.Volume, without.Volume, 0.1), Shown(with.Bitterness, without.Bitterness, 1)),
+            Math.Round(minutes));
+    }
+
+    private static double Misses(Weigh weigh, Forecast forecast, double minutes) => Sum(weigh, Aims.Of(weigh, forecast), minutes);
+
+    private static double Sum(Weigh weigh, Aims aims, double minutes)
+    {
+        var most = weigh.Plan.Choices.MattersMost;
         double Weight(MattersMost what) => what == most ? Most : 1;
         return Weight(MattersMost.Gravity) * aims.Gravity.Misses + Weight(MattersMost.Volume) * aims.Volume.Misses
             + aims.Bitterness.Misses + Weight(MattersMost.Time) * Math.Max(0, minutes) / NoticedMin;
