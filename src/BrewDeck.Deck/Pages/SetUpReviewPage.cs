@@ -58,6 +58,7 @@ internal sealed class SetUpReviewPage(Shell shell, IProfileWriter writer, SetUpS
     {
         AnswerSource.Measured => Shell.Notation.Text("measured"),
         AnswerSource.Typed => Shell.Notation.Text("as you said"),
+        _ when line.Usually.Message == Typical.Guess.Message => Shell.Notation.Text(Typical.Guess),
         _ => line.UsualIs is null || line.Usually.Message == Typical.CommonPractice.Message ? Shell.Notation.Text(Typical.CommonPractice) : "",
     };
 }

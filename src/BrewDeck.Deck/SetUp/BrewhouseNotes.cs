@@ -26,7 +26,7 @@ internal static class BrewhouseNotes
             if (sheet.HasPlate(v))
             {
                 notes[v + ".plate_diameter"] = Told(sheet, v + ".plate_diameter", "", now);
-                notes[v + ".rated_load"] = sheet.SourceOf(v + ".plate_load") == AnswerSource.Typed ? Told(sheet, v + ".plate_load", "", now) : Typical.Guess.ToString();
+                notes[v + ".rated_load"] = sheet.SourceOf(v + ".plate_load") == AnswerSource.Typed ? Told(sheet, v + ".plate_load", "", now) : "a guess, no maker's rating: check it";
             }
         }
         if (sheet.Rings > 0)

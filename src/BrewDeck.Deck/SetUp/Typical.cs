@@ -13,7 +13,7 @@ internal static class Typical
     public static readonly Phrase NetSpread = "94 to 99 % immersed";
     public static readonly Phrase DeadSpaceSpread = "0.3 to 3 L";
     public static readonly Phrase WeakBoil = "less than the usual 20 to 40 kg an hour for each square metre: its heat gives no more";
-    public static readonly Phrase Guess = "a guess, no maker's rating: check it";
+    public static readonly Phrase Guess = "a guess: check it";
     public static readonly Phrase EvaporationSpread = "20 to 40 kg an hour for each square metre of surface";
 
     /// <summary>What a pump of 3 m pulls on it, and hardly more: a stronger one is warned of until the maker's rating is known.</summary>
