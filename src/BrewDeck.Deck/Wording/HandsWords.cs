@@ -98,7 +98,7 @@ public static class HandsWords
         StepKind.PrimePump => [notation.Text("Open the inlet, let the pump fill by itself, bleed it at the outlet."), notation.Text("Start it only when no more air comes.")],
         StepKind.TransferStrike when step.Spec.Label == StepLabels.Liquor =>
             [notation.Text("Heat off in the vessel that empties. Outlet under the surface."), notation.Text("Is the vessel clean and its outlet shut? Heat on only when its elements are covered.")],
-        StepKind.TransferStrike => [HeatOffFirst(step, plan, notation) + " " + notation.Text("Outlet under the surface. The volume is that of hot liquor."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
+        StepKind.TransferStrike => [HeatOffFirst(step, plan, notation) + " " + notation.Text("Outlet under the surface. Measured hot."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [.. plan.Brewhouse.LiftsGrain ? new[] { notation.Text("Grain basket in first, seated and shut below.") } : [], notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
             ? [Kept(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]

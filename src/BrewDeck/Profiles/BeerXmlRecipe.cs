@@ -176,7 +176,7 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         {
             if (step["TYPE"] is { } type && import.Word(type, "Infusion", "Temperature", "Decoction") == "Decoction")
                 import.Note(step, "is a decoction: carried over as a rest, heated the way of the brewhouse");
-            yield return new(step.TakeText("NAME") ?? "rest", 
+            yield return new(step.TakeText("NAME") ?? "rest",
                 Needed(step, "STEP_TEMP", "°C", RecipeSchema.RestTemperature),
                 Needed(step, "STEP_TIME", "min", RecipeSchema.RestTime));
         }
@@ -190,7 +190,7 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
             import.Note(record!["TYPE"]!, $"'{kind}' carried over as an ale yeast");
         var lager = kind == "Lager";
         var attenuation = record is null ? null : Share(record, "ATTENUATION", RecipeSchema.Attenuation);
-        return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation, 
+        return import.Yeast(node, record?.TakeText("NAME"), lager, attenuation,
             Maybe(node, "PRIMARY_TEMP", "°C", RecipeSchema.PitchTemperature));
     }
 }

@@ -101,7 +101,8 @@ internal sealed class AtTheRehearsal : IDisposable
     }
 
     /// <summary>By leaps, doing what is due and typing what the dials show, until something shows itself.</summary>
-    public AtTheRehearsal UntilItShows() => Until(() => Ended || Clock.Signs.Count > 0);
+    /// <summary>A question that stands then, which the big key had brought up, is answered first.</summary>
+    public AtTheRehearsal UntilItShows() => Until(() => Ended || (Clock.Signs.Count > 0 && Screen.Overlay is null));
 
     public AtTheRehearsal Until(StepKind kind, RunStatus status) => Until(() => State.Steps.Any(s => s.Spec.Kind == kind && s.Status == status));
 

@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
-using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Mishaps;

@@ -19,6 +19,7 @@ internal sealed class RunOverWay : Way
             AfterStepId = "",
             LeadS = 0,
             CutsIn = true,
-        }, weigh.Before(transfer.To)) with { Vessel = transfer.To, Partly = litres < -off.By - 1e-6 });
+        }, weigh.Before(transfer.To)) with
+        { Vessel = transfer.To, Partly = litres < -off.By - 1e-6 });
     }
 }
