@@ -18,6 +18,7 @@ internal static class DeckCommand
     /// <returns>The exit code, and the exercise that the deck was left for.</returns>
     private static (int Code, int? Exercise) Once(Workplace place, DeckOptions options)
     {
+        FirstFrame.Begins();
         using var journal = place.OpenJournal();
         var ports = new SessionPorts(journal, place.Profiles(), Keeper: place.Keeper(), Writer: place.Writer())
         {

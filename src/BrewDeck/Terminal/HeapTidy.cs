@@ -11,7 +11,8 @@ internal sealed class HeapTidy(Func<long> heapBytes, Action collect)
     /// <summary>Twice what the youngest generation may hold before it is collected anyway (see the project file), bytes.</summary>
     public const long MostPiledUp = 6 << 20;
 
-    private long _tidyBytes = heapBytes();
+    /// <summary>Of a start nothing has been collected yet (<see cref="FirstFrame"/>).</summary>
+    private long _tidyBytes;
 
     public static HeapTidy OfThisProcess() => new(
         () => GC.GetTotalMemory(forceFullCollection: false),

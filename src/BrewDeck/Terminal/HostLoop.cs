@@ -91,6 +91,7 @@ internal sealed class HostLoop : IDisposable
         _pump.ThrowIfFaulted();
         var frame = _painter.Paint(_toolkit.Cells, _toolkit.Cursor);
         if (frame != "") _terminal.Write(frame);
+        FirstFrame.Shown();
         _heap.Tidy();
     }
 

@@ -5,9 +5,9 @@ namespace BrewDeck.SystemTests.Terminal;
 public class HeapTidyTests
 {
     [Fact]
-    public void It_collects_when_enough_has_piled_up_over_what_was_left_the_last_time()
+    public void It_collects_when_enough_has_piled_up_since_the_start_and_then_over_what_was_left()
     {
-        long bytes = 10 << 20;
+        var bytes = HeapTidy.MostPiledUp - 1;
         var collected = 0;
         var tidy = new HeapTidy(() => bytes, () =>
         {
@@ -15,7 +15,6 @@ public class HeapTidyTests
             bytes = 12 << 20;
         });
 
-        bytes += HeapTidy.MostPiledUp - 1;
         tidy.Tidy();
         Assert.Equal(0, collected);
 
