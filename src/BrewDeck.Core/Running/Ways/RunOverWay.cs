@@ -5,6 +5,9 @@ namespace BrewDeck.Core.Running.Ways;
 /// <summary>Strike liquor that was left in its tank is run over after all.</summary>
 internal sealed class RunOverWay : Way
 {
+    /// <summary>What the tank's outlet keeps back of the rest is not missed; common practice, no source.</summary>
+    private const double Enough = 0.95;
+
     public override bool Helps(Off off) => off.Kind == OffKind.Strike;
 
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
@@ -20,6 +23,6 @@ internal sealed class RunOverWay : Way
             LeadS = 0,
             CutsIn = true,
         }, weigh.Before(transfer.To)) with
-        { Vessel = transfer.To, Partly = litres < -off.By - 1e-6 });
+        { Vessel = transfer.To, Partly = litres < Enough * -off.By });
     }
 }
