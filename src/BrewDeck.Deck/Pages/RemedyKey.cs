@@ -3,6 +3,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
 using BrewDeck.Deck.Composing;
+using BrewDeck.Deck.Keys;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -37,7 +38,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
                 if (row < offers.Length)
                     Choose(offers[row], at);
                 else
-                    AskToGiveUp();
+                    new TypedKeys(shell, page, day, acts).Ask(Command.Abort, at);
             },
             selected: leaveItIsBest ? offers.Length - 1 : 0));
     }
@@ -77,19 +78,6 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         offers is [{ Kind: RemedyKind.LeaveIt, Ahead: false, Never: StepKind.HeatToBoil or StepKind.HotBreak or StepKind.Boil }];
 
     private Row GiveUp() => new([shell.Notation.Text("Give the day up: all heat off, lid on"), shell.Notation.Text("the batch ends here; what was read stays in its record")]);
-
-    // it ends the batch: not lying under the key that chose it
-    private void AskToGiveUp() => page.Ask(new ChoiceAsk(
-        page,
-        shell.Notation.Text("Give this batch up?"),
-        [Line.Of(shell.Notation.Text("the batch ends here; what was read stays in its record"))],
-        [new Row([shell.Notation.Text("Leave it")]), new Row([shell.Notation.Text("Give the day up: all heat off, lid on")])],
-        (row, at) =>
-        {
-            if (row == 1)
-                acts.Do(new RunCommand.Abort(shell.Notation.Text("no heat is left to boil with")), at);
-        },
-        byArrows: true));
 
     /// <summary>What is off and by how much, in one sentence.</summary>
     private IEnumerable<Line> OffPlan(ImmutableArray<Remedy> ranked) =>

@@ -18,11 +18,13 @@ public sealed class GiveUpTests
         var rows = Rows(brewer);
         Assert.Equal(["Leave it", "Give the day up: all heat off, lid on"], rows.Select(r => r.Cells[0]));
 
-        // leaving it lies under the key
+        // by the same typed word as from the deck: no row alone ends a batch
         brewer.Choose("Give the day up");
-        Assert.Equal("Give this batch up?", brewer.Question);
+        Assert.Equal("Give up this batch", brewer.Question);
         Assert.Equal(RunStatus.Running, brewer.Session.State!.Status);
-        brewer.Choose("Give the day up");
+        brewer.Line("yes");
+        Assert.Equal(RunStatus.Running, brewer.Session.State!.Status);
+        brewer.Line("abort");
         Assert.Equal(RunStatus.Aborted, brewer.Session.State!.Status);
     }
 
