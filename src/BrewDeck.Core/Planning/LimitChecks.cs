@@ -14,6 +14,9 @@ internal static class LimitChecks
     /// <summary>Nearer than this a mash is where it should be; K.</summary>
     private const double NearK = 1;
 
+    /// <summary>Beginning of the name of a limit that says what a step never heats to its target.</summary>
+    public const string HeatsToTarget = "heats_to_target:";
+
     public static ImmutableArray<Limit> Of(PlantSetting setting, Batch batch, ImmutableArray<PlanStep> steps)
     {
         var house = setting.Brewhouse;
@@ -133,7 +136,7 @@ internal static class LimitChecks
             var chills = step.Spec.Kind is StepKind.ChillInKettle or StepKind.CoolInFermenter;
             // one that is not covered has its own limit
             if (step.Spec.Vessel.Length > 0 && IsMissed(setting, step) && (covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)))
-                yield return new($"{(chills ? "chills" : "heats")}_to_target:{step.Spec.Id}", ReachedC(setting, step, before, chills), step.TargetC ?? 0, "°C", AtMost: chills);
+                yield return new((chills ? "chills_to_target:" : HeatsToTarget) + step.Spec.Id, ReachedC(setting, step, before, chills), step.TargetC ?? 0, "°C", AtMost: chills);
             before = step.After;
         }
     }

@@ -18,7 +18,7 @@ public static class LiveLimits
     /// <summary>Of what is never heated through only the first is news: what comes after it begins with what hours of waiting have left of its heat.</summary>
     private static IEnumerable<Limit> FirstHeat(ImmutableArray<Limit> limits)
     {
-        bool Heats(Limit limit) => limit.Name.StartsWith("heats_to_target:", StringComparison.Ordinal);
+        bool Heats(Limit limit) => limit.Name.StartsWith(LimitChecks.HeatsToTarget, StringComparison.Ordinal);
         var first = limits.FirstOrDefault(Heats);
         return limits.Where(l => l == first || !Heats(l));
     }

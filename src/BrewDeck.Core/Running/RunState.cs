@@ -100,6 +100,9 @@ public sealed record RunState
     /// <summary>The plant as the model has it after all that happened; null before the batch is opened, and in a record that is only read.</summary>
     public LivePlant? Live { get; init; }
 
+    /// <summary>The plant as it is set now; as the plan has it, where none is followed. Only of a batch that has been opened.</summary>
+    public PlantSetting Setting() => Live?.Setting ?? PlantSetting.Of(Plan!.Brewhouse, Plan.Choices);
+
     /// <summary>Unix ms at which the last step of a day ended that is over; null before, and of a day without an ended step.</summary>
     public long? OverMs => Status is RunStatus.Complete or RunStatus.Aborted ? Steps.Max(s => s.EndedMs) : null;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BrewDeck.Core.Brewhouses;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -12,7 +11,7 @@ public static class CircuitGauges
 {
     public static ImmutableArray<Gauge> Of(DeckMoment moment)
     {
-        var setting = moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices);
+        var setting = moment.State.Setting();
         return [.. setting.Circuits.Zip(CircuitLoads.OfW(moment.State, moment.Forecast, setting), (x, y) => One(x, y, moment.Notation))];
     }
 

@@ -84,7 +84,7 @@ public static class VesselGauges
         (s.Spec.Kind == StepKind.Vorlauf || s.Spec.Kind.RunsOff()) && s.Spec.Vessel == vesselId && s.StartedMs is not null);
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment) =>
-        Running(vesselId, moment, moment.State.Live?.Setting ?? PlantSetting.Of(moment.Plan.Brewhouse, moment.Plan.Choices));
+        Running(vesselId, moment, moment.State.Setting());
 
     private static IEnumerable<PlanStep> Running(string vesselId, DeckMoment moment, PlantSetting setting) =>
         moment.Rest.Where(s => moment.IsRunning(s) && PlantModel.HeatedVessel(setting, s.Spec) == setting.IndexOf(vesselId));

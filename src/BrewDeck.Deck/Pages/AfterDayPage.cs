@@ -79,11 +79,9 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
             ? [new(Shell.Notation.Text("Packaging is done: the rest is lees"), Shell.Notation.Volume(State.LeftL), at => Do(new RunCommand.After.EndPackaging(), at))]
             : ImmutableArray<Entry>.Empty,
         new(Shell.Notation.Text("Tasting"), "", _ => Typed(Shell.Notation.Text("How does it taste?"), Shell.Notation.Text("4 clean, dry (1 to 5 first, if you rate it)"), (text, at) =>
-        {
-            return FermenterTyping.Tasting(text) is var (note, rating)
+            FermenterTyping.Tasting(text) is var (note, rating)
                 ? Do(new RunCommand.After.Taste(note, rating), at)
-                : Shell.Notation.Text("Rate from 1 to 5, or write in words how it tastes.");
-        })),
+                : Shell.Notation.Text("Rate from 1 to 5, or write in words how it tastes."))),
         .. DueDates.Of(State).Select(Dated),
         new(Shell.Notation.Text("Date for another addition"), "", _ => Typed(Shell.Notation.Text("What is to be added?"), Shell.Notation.Text("oak chips"), (text, _) =>
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.SetUp;
 
@@ -31,16 +32,18 @@ internal static class BrewhouseNotes
         }
         if (sheet.Rings > 0)
             notes["kettle.ring"] = Told(sheet, "kettle.ring", "", now);
-        foreach (var key in (string[])["mash_thickness", "conversion_yield", "grain_absorption", "sparge_stages", "runoff", "trub", "hop_absorption", "line_loss", "sparge_temperature"])
+        foreach (var key in (string[])["conversion_yield", "grain_absorption", "sparge_stages", "runoff", "trub", "hop_absorption", "line_loss", "sparge_temperature"])
             notes["habits." + key] = Common;
         notes["habits.mash_thickness"] = "usual 2.5 to 4 L/kg; " + Common;
         notes["habits.evaporation"] = sheet.SourceOf("evaporation") is AnswerSource.Measured or AnswerSource.Typed
             ? Told(sheet, "evaporation", "", now)
-            : $"{(Typical.EvaporationIs(TrialQuestions.Usual(sheet), sheet.DiameterM("kettle")) is var said && said.Message == Typical.EvaporationSpread.Message ? "usual " : "")}{said}; {Common}";
+            : UsualEvaporation(TrialQuestions.EvaporationIs(sheet));
         foreach (var key in (string[])["pump.shut_off_head", "pump.flow", "pump.power", "coil.effectiveness", "coil.flow", "coil.covered_at", "chiller.heat_transfer", "chiller.water_flow", "chiller.wort_flow", "fermenter.headspace"])
             notes[key] = Common;
         return notes.ToImmutable();
     }
+
+    private static string UsualEvaporation(Phrase said) => $"{(said.Message == Typical.EvaporationSpread.Message ? "usual " : "")}{said}; {Common}";
 
     private static string Told(SetUpSheet sheet, string id, string spread, DateTimeOffset now) => sheet.SourceOf(id) switch
     {

@@ -43,9 +43,12 @@ internal static class TrialQuestions
 
     private static SetUpQuestion.Line Evaporation(SetUpSheet sheet) => new(
         "evaporation", "How much boils off in an hour?", "At a rolling boil, lid off. Take the usual for now, or time a boil of water.",
-        LineReaders.Kept(Math.Round(Usual(sheet), 1), "kg/h"), Typical.EvaporationIs(Usual(sheet), sheet.DiameterM("kettle")), "4.5 kg/h",
+        LineReaders.Kept(Math.Round(Usual(sheet), 1), "kg/h"), EvaporationIs(sheet), "4.5 kg/h",
         LineReaders.Quantity(Dimension.Evaporation, "kg/h", 0.1, 500, "4.5 kg/h"), SetUpTrials.Boil(sheet));
 
-    internal static double Usual(SetUpSheet sheet) => Math.Max(0.5, Typical.EvaporationKgPerH(
+    /// <summary>What to say of the evaporation that is offered.</summary>
+    public static Phrase EvaporationIs(SetUpSheet sheet) => Typical.EvaporationIs(Usual(sheet), sheet.DiameterM("kettle"));
+
+    private static double Usual(SetUpSheet sheet) => Math.Max(0.5, Typical.EvaporationKgPerH(
         sheet.DiameterM("kettle"), sheet.NetW("kettle"), sheet.Number("kettle.loss", Dimension.HeatTransfer)));
 }

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Fermenting;
 namespace BrewDeck.Deck.Wording;
 
 /// <summary>Why a command cannot be done now.</summary>
@@ -29,14 +30,16 @@ public static class DecisionWords
         "gravity_above_original" => notation.Text("That is above the original gravity; beer does not gain extract."),
         "addition_incomplete" => notation.Text("Write how much of what."),
         "packaging_volume" => notation.Text("Write how much beer, more than nothing."),
-        "packaging_co2" => notation.Text("Write 0.5 to 5 volumes of CO2."),
-        "packaging_co2_bottles" => notation.Text("Write 0.5 to 4.5 volumes of CO2: no bottle for beer is made for more (common practice, no source)."),
-        "priming_temperature" => notation.Text($"Priming is reckoned for {notation.Target(0)} to {notation.Target(25)}; for warmer beer write {notation.Target(25)}, which primes a little less."),
-        "keg_temperature" => notation.Text($"Keg pressure is reckoned for beer of {notation.Target(0)} to {notation.Target(30)}: write one of these."),
+        "packaging_co2" => notation.Text($"Write {Volumes(PackagingRules.LeastCo2Volumes, notation)} to {Volumes(PackagingRules.MostCo2Volumes, notation)} volumes of CO2."),
+        "packaging_co2_bottles" => notation.Text($"Write {Volumes(PackagingRules.LeastCo2Volumes, notation)} to {Volumes(PackagingRules.MostInBottles, notation)} volumes of CO2: no bottle for beer is made for more (common practice, no source)."),
+        "priming_temperature" => notation.Text($"Priming is reckoned for {notation.Target(0)} to {notation.Target(PackagingRules.HottestC(PackageKind.Bottles))}; for warmer beer write {notation.Target(PackagingRules.HottestC(PackageKind.Bottles))}, which primes a little less."),
+        "keg_temperature" => notation.Text($"Keg pressure is reckoned for beer of {notation.Target(0)} to {notation.Target(PackagingRules.HottestC(PackageKind.Keg))}: write one of these."),
         "nothing_packaged" => notation.Text("Nothing has been packaged yet."),
         "reading_in_future" => notation.Text("That day is still to come: write one up to today."),
         "reading_before_pitch" => notation.Text("That day is before the yeast was pitched: write one since then."),
         "rating_range" => notation.Text("Rate from 1 to 5."),
         _ => notation.Text($"Not now: {Names.Plainly(code)}."),
     };
+
+    private static string Volumes(double co2, Notation notation) => notation.Number(co2, "0.#");
 }

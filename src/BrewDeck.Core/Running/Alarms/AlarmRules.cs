@@ -26,7 +26,7 @@ public static class AlarmRules
 
     private static IEnumerable<Alarm> Circuits(RunState state, Forecast forecast)
     {
-        var setting = state.Live?.Setting ?? PlantSetting.Of(state.Plan!.Brewhouse, state.Plan.Choices);
+        var setting = state.Setting();
         foreach (var (circuit, watts) in setting.Circuits.Zip(CircuitLoads.OfW(state, forecast, setting)))
         {
             var amps = watts / circuit.Volts;

@@ -114,7 +114,7 @@ internal static class Bounds
                 yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : setting.Brewhouse.Vessels[i].Id)}", Fullest(after), setting.WorkingL(i), "L");
         }
         foreach (var step in after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
-            yield return new($"heats_to_target:{step.Spec.Id}", step.DurationS, Heating.HopelessS - 1, "s");
+            yield return new(LimitChecks.HeatsToTarget + step.Spec.Id, step.DurationS, Heating.HopelessS - 1, "s");
         // what breaks without it too is no fault of it
         foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !weigh.Broken.Contains(l.Name)))
             yield return broken;
