@@ -17,7 +17,7 @@ internal static class KettleRings
     }
 
     private static bool LacksRoom(PlanResult result) =>
-        result is PlanResult.Refused refused && refused.Refusals.Any(r => r.Code == "wort_in_kettle");
+        result is PlanResult.Refused refused && refused.Refusals.Any(r => r.Code == LimitName.WortInKettle);
 
     private static Brewhouse With(Brewhouse house, int rings)
     {

@@ -14,15 +14,12 @@ internal static class LimitChecks
     /// <summary>Nearer than this a mash is where it should be; K.</summary>
     private const double NearK = 1;
 
-    /// <summary>Beginning of the name of a limit that says what a step never heats to its target.</summary>
-    public const string HeatsToTarget = "heats_to_target:";
-
     public static ImmutableArray<Limit> Of(PlantSetting setting, Batch batch, ImmutableArray<PlanStep> steps)
     {
         var house = setting.Brewhouse;
         return
         [
-            new("strike_liquor_in_tank", RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
+            new(LimitName.StrikeLiquorInTank, RunSheet.TankFillL(setting, batch.FirstFillL), house.HotLiquorTank.WorkingL, "L"),
             .. StrikeTemperature(setting, steps),
             .. Sparge(setting, batch),
             .. Standing(setting, steps),
@@ -50,7 +47,7 @@ internal static class LimitChecks
         return
         [
             .. Uses(house.HotLiquorTank.Id)
-                ? ImmutableArray.Create(new Limit("liquor_in_tank", Fullest(setting, rest, house.HotLiquorTank.Id), house.HotLiquorTank.WorkingL, "L")) : [],
+                ? ImmutableArray.Create(new Limit(LimitName.LiquorInTank, Fullest(setting, rest, house.HotLiquorTank.Id), house.HotLiquorTank.WorkingL, "L")) : [],
             .. StrikeTemperature(setting, rest),
             .. standing,
             .. Decoctions(setting, rest),
@@ -64,7 +61,7 @@ internal static class LimitChecks
 
     private static bool Feeds(PlantSetting setting, StepSpec spec, Limit circuit) =>
         PlantModel.HeatedVessel(setting, spec) is >= 0 and var vessel
-        && circuit.Name.EndsWith($"_for_{setting.Brewhouse.Vessels[vessel].Id}", StringComparison.Ordinal);
+        && LimitName.LoadOf(circuit.Name)?.Vessel == setting.Brewhouse.Vessels[vessel].Id;
 
     /// <summary>What is left in the tun must carry the enzymes: no more than half is boiled at once (common practice, no source).</summary>
     private const double MostDecoctedPercent = 50;
@@ -77,33 +74,33 @@ internal static class LimitChecks
             .Select(s => (Pulled: Contents.StandsL(s.After.Vessels[kettle]), Left: Contents.StandsL(s.After.Vessels[tun]))).ToArray();
         if (pulls.Length == 0)
             yield break;
-        yield return new("decoction_share", pulls.Max(p => 100 * p.Pulled / (p.Pulled + p.Left)), MostDecoctedPercent, "%");
+        yield return new(LimitName.DecoctionShare, pulls.Max(p => 100 * p.Pulled / (p.Pulled + p.Left)), MostDecoctedPercent, "%");
         // as it is pulled, when it does not yet stand as high as hot, and when its steam is gone
         var boiled = Emptiest(setting, steps, k => k is StepKind.BoilDecoction);
-        yield return new("decoction_covers_elements", Math.Min(boiled, pulls.Min(p => p.Pulled)), house.Kettle.CoverL, "L", AtMost: false);
+        yield return new(LimitName.DecoctionCoversElements, Math.Min(boiled, pulls.Min(p => p.Pulled)), house.Kettle.CoverL, "L", AtMost: false);
     }
 
     /// <summary>What stands in the vessels. A vessel that no step is left for has no number: NaN or infinite, which a whole day never has.</summary>
     private static IEnumerable<Limit> Standing(PlantSetting setting, ImmutableArray<PlanStep> steps)
     {
         var house = setting.Brewhouse;
-        yield return new("mash_in_tun", Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L");
-        yield return new("mash_covers_elements", Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false);
+        yield return new(LimitName.MashInTun, Fullest(setting, steps, house.MashTun.Id), house.MashTun.WorkingL, "L");
+        yield return new(LimitName.MashCoversElements, Emptiest(setting, steps, k => k == StepKind.Rest), house.MashTun.CoverL, "L", AtMost: false);
         if (house.LauterTun != house.MashTun)
-            yield return new("mash_in_lauter_tun", Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L");
+            yield return new(LimitName.MashInLauterTun, Fullest(setting, steps, house.LauterTun.Id), house.LauterTun.WorkingL, "L");
         if (house.Whirlpool != house.Kettle)
-            yield return new("wort_in_whirlpool", Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L");
-        yield return new("wort_in_kettle", Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L");
-        yield return new("wort_covers_elements", Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false);
-        yield return new("wort_in_fermenter", Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.WorkingL, "L");
+            yield return new(LimitName.WortInWhirlpool, Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L");
+        yield return new(LimitName.WortInKettle, Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L");
+        yield return new(LimitName.WortCoversElements, Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false);
+        yield return new(LimitName.WortInFermenter, Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.WorkingL, "L");
     }
 
     private static IEnumerable<Limit> Sparge(PlantSetting setting, Batch batch)
     {
         if (batch.SpargeL > 0)
-            yield return new("sparge_liquor_in_tank", RunSheet.TankFillL(setting, batch.SpargeL), setting.Brewhouse.HotLiquorTank.WorkingL, "L");
+            yield return new(LimitName.SpargeLiquorInTank, RunSheet.TankFillL(setting, batch.SpargeL), setting.Brewhouse.HotLiquorTank.WorkingL, "L");
         if (setting.Brewhouse.CanSparge)
-            yield return new("sparge_volume", batch.SpargeL, 0, "L", AtMost: false);
+            yield return new(LimitName.SpargeVolume, batch.SpargeL, 0, "L", AtMost: false);
     }
 
     /// <summary>Most that stands in a vessel at the end of any step that works in it, litres at its temperature; NaN without one.</summary>
@@ -123,7 +120,7 @@ internal static class LimitChecks
     private static IEnumerable<Limit> StrikeTemperature(PlantSetting setting, ImmutableArray<PlanStep> steps) =>
         from step in steps
         where step.Spec.Kind == StepKind.HeatStrike
-        select new Limit("strike_temperature", step.TargetC ?? 0, setting.BoilingC, "°C");
+        select new Limit(LimitName.StrikeTemperature, step.TargetC ?? 0, setting.BoilingC, "°C");
 
     private static IEnumerable<Limit> Heats(PlantSetting setting, ImmutableArray<PlanStep> steps, PlantState from) =>
         Heats(setting, steps, from, Decoctions(setting, steps).All(l => l.Ok));
@@ -136,7 +133,7 @@ internal static class LimitChecks
             var chills = step.Spec.Kind is StepKind.ChillInKettle or StepKind.CoolInFermenter;
             // one that is not covered has its own limit
             if (step.Spec.Vessel.Length > 0 && IsMissed(setting, step) && (covered || step.Spec.Kind is not (StepKind.HeatDecoction or StepKind.ReturnDecoction)))
-                yield return new((chills ? "chills_to_target:" : HeatsToTarget) + step.Spec.Id, ReachedC(setting, step, before, chills), step.TargetC ?? 0, "°C", AtMost: chills);
+                yield return new(chills ? LimitName.Chills(step.Spec.Id) : LimitName.Heats(step.Spec.Id), ReachedC(setting, step, before, chills), step.TargetC ?? 0, "°C", AtMost: chills);
             before = step.After;
         }
     }
@@ -160,7 +157,7 @@ internal static class LimitChecks
         let vessel = setting.Brewhouse.Vessels[leads[0].Vessel].Id
         let carries = setting.Circuits[circuit]
         select new Limit(
-            $"circuit_{carries.Id}_for_{vessel}", setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
+            LimitName.Load(carries.Id, vessel), setting.Wiring.LoadW(leads[0].Vessel, circuit) / 1000, carries.ContinuousW / 1000, "kW");
 
     /// <summary>The highest way up that a pump must lift, or the least fall that must do without one, where heights are told.</summary>
     private static IEnumerable<Limit> Reach(PlantSetting setting, ImmutableArray<PlanStep> steps)
@@ -172,9 +169,9 @@ internal static class LimitChecks
         if (lifts.Length == 0)
             yield break;
         if (house.Pumps.IsEmpty)
-            yield return new("fall_by_gravity", -lifts.Max(), LeastFallM, "m", AtMost: false);
+            yield return new(LimitName.FallByGravity, -lifts.Max(), LeastFallM, "m", AtMost: false);
         else if (house.Pumps[0].FreeFlowLPerMin is not null)
-            yield return new("lift_of_pump", lifts.Max(), MostOfHead * house.Pumps[0].ShutOffHeadM, "m");
+            yield return new(LimitName.LiftOfPump, lifts.Max(), MostOfHead * house.Pumps[0].ShutOffHeadM, "m");
     }
 
     /// <summary>A stuck bed lets the pump pull its whole head on the plate.</summary>
@@ -184,7 +181,7 @@ internal static class LimitChecks
             yield break;
         var pascals = Water.DensityKgPerM3(66) * Hydraulics.GravityMPerS2 * house.Pumps.Max(p => p.ShutOffHeadM);
         var load = pascals * Math.PI / 4 * plate.DiameterM * plate.DiameterM / Hydraulics.GravityMPerS2;
-        yield return new("false_bottom_load", load, plate.RatedLoadKg, "kg");
+        yield return new(LimitName.FalseBottomLoad, load, plate.RatedLoadKg, "kg");
     }
 
     private static IEnumerable<Limit> Evaporation(PlantSetting setting, ImmutableArray<PlanStep> steps)
@@ -196,7 +193,7 @@ internal static class LimitChecks
         var v = boil.After.Vessels[kettle];
         var boiling = Boiling.BoilingC(setting, v);
         var net = setting.FullHeatW(kettle, Contents.LiquidL(v)) - setting.LossWPerK(kettle) * (boiling - setting.AmbientC);
-        yield return new("evaporation", setting.Habits.EvaporationKgPerH, 3600 * Boil.EvaporationKgPerS(Math.Max(0, net), boiling), "kg/h");
+        yield return new(LimitName.Evaporation, setting.Habits.EvaporationKgPerH, 3600 * Boil.EvaporationKgPerS(Math.Max(0, net), boiling), "kg/h");
     }
 
     private static IEnumerable<Limit> Pitching(PlantSetting setting, ImmutableArray<PlanStep> steps)
@@ -208,5 +205,5 @@ internal static class LimitChecks
     }
 
     /// <summary>Half a degree: nobody holds a chiller closer.</summary>
-    public static Limit Pitch(double celsius, double wantedC) => new("pitch_temperature", celsius, wantedC + 0.5, "°C");
+    public static Limit Pitch(double celsius, double wantedC) => new(LimitName.PitchTemperature, celsius, wantedC + 0.5, "°C");
 }

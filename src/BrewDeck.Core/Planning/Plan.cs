@@ -86,7 +86,7 @@ public sealed record Limit(string Name, double Value, double Bound, string Unit,
     public double Margin => AtMost ? Bound - Value : Value - Bound;
 
     /// <summary>Shown as a danger but no reason to refuse the plan.</summary>
-    public bool Warns => Name is "false_bottom_load" or "suction_head";
+    public bool Warns => Name is LimitName.FalseBottomLoad or LimitName.SuctionHead;
 
     public bool Ok => Margin >= -1e-9;
 }

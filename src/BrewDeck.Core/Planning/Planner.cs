@@ -51,7 +51,7 @@ public static class Planner
     public static DayFigures? Figures(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
     {
         var fitting = choices with { Water = null, Sparge = brewhouse.CanSparge ? choices.Sparge : SpargeMethod.None };
-        return KettleRings.Fewest(brewhouse, house => FiguresOn(house, recipe, fitting), f => f?.Limits.Any(l => !l.Ok && l.Name == "wort_in_kettle") == true);
+        return KettleRings.Fewest(brewhouse, house => FiguresOn(house, recipe, fitting), f => f?.Limits.Any(l => !l.Ok && l.Name == LimitName.WortInKettle) == true);
     }
 
     private static DayFigures? FiguresOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)

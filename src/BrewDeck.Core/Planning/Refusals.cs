@@ -12,20 +12,20 @@ internal static class Refusals
     {
         var found = ImmutableArray.CreateBuilder<Refusal>();
         if (recipe.Rests.IsEmpty || recipe.MashKg <= 0)
-            found.Add(new("no_mash", recipe.MashKg, 0, "kg", [new("grist_to_mash", 0, "")]));
+            found.Add(new(RefusalCode.NoMash, recipe.MashKg, 0, "kg", [new("grist_to_mash", 0, "")]));
         if (choices.Circuits is { } wanted && (wanted < 1 || wanted > house.Circuits.Length))
-            found.Add(new("circuits", wanted, house.Circuits.Length, "", [new("circuits_in_use", house.Circuits.Length, "")]));
+            found.Add(new(RefusalCode.Circuits, wanted, house.Circuits.Length, "", [new("circuits_in_use", house.Circuits.Length, "")]));
         if (choices.BatchL is { } litres && !(litres > 0))
-            found.Add(new("batch_volume", litres, 0, "L", [new("larger_batch", 1, "L")]));
+            found.Add(new(RefusalCode.BatchVolume, litres, 0, "L", [new("larger_batch", 1, "L")]));
         if (!(recipe.BatchL > 0))
-            found.Add(new("batch_volume", recipe.BatchL, 0, "L", [new("larger_batch", 1, "L")]));
+            found.Add(new(RefusalCode.BatchVolume, recipe.BatchL, 0, "L", [new("larger_batch", 1, "L")]));
         foreach (var (from, to) in recipe.Rests.Zip(recipe.Rests.Skip(1)))
         {
             if (to.TempC < from.TempC)
-                found.Add(new("rest_below_the_last", to.TempC, from.TempC, "°C", [new("rests_in_rising_order", from.TempC, "°C")]));
+                found.Add(new(RefusalCode.RestBelowTheLast, to.TempC, from.TempC, "°C", [new("rests_in_rising_order", from.TempC, "°C")]));
         }
         if (recipe.Rests.Length > 1 && !CanRaise(house, choices.MashHeating ?? house.Habits.MashHeating))
-            found.Add(new("tun_cannot_heat", recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new("single_rest", recipe.Rests[0].TempC, "°C")]));
+            found.Add(new(RefusalCode.TunCannotHeat, recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new("single_rest", recipe.Rests[0].TempC, "°C")]));
         return found.ToImmutable();
     }
 
@@ -45,22 +45,22 @@ internal static class Refusals
     /// <summary>What has been tried and helps first, then what the brewer can do to the plant.</summary>
     private static ImmutableArray<Mend> Mends(PlantSetting setting, Batch batch, Limit limit, MendSearch search) => limit.Name switch
     {
-        "strike_liquor_in_tank" or "mash_in_tun" or "mash_in_lauter_tun" =>
+        LimitName.StrikeLiquorInTank or LimitName.MashInTun or LimitName.MashInLauterTun =>
             Some(search.ThickerMash(limit), search.SmallerBatch(limit, batch), search.Sparge(limit), new("two_mashes", 2, "")),
-        "sparge_volume" => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new("no_sparge", 0, "")),
-        "wort_in_kettle" => Some(search.SmallerBatch(limit, batch), new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")),
-        "wort_in_whirlpool" => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
-        "wort_in_fermenter" => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
-        "sparge_liquor_in_tank" => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
-        "decoction_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L"), new("other_mash_heating", 0, "")),
-        "decoction_share" => [new("smaller_rise", 0, ""), new("other_mash_heating", 0, "")],
-        "strike_temperature" => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
-        "mash_covers_elements" or "wort_covers_elements" => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
-        "pitch_temperature" => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
-        "lift_of_pump" => [new("lower_inlet", limit.Bound, "m"), new("stronger_pump", limit.Value, "m")],
-        "fall_by_gravity" => [new("raise_vessel", limit.Bound - limit.Value, "m"), new("add_pump", 1, "")],
-        "evaporation" => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
-        _ when limit.Name.StartsWith("circuit_", StringComparison.Ordinal) => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
+        LimitName.SpargeVolume => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new("no_sparge", 0, "")),
+        LimitName.WortInKettle => Some(search.SmallerBatch(limit, batch), new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")),
+        LimitName.WortInWhirlpool => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
+        LimitName.WortInFermenter => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
+        LimitName.SpargeLiquorInTank => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
+        LimitName.DecoctionCoversElements => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L"), new("other_mash_heating", 0, "")),
+        LimitName.DecoctionShare => [new("smaller_rise", 0, ""), new("other_mash_heating", 0, "")],
+        LimitName.StrikeTemperature => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
+        LimitName.MashCoversElements or LimitName.WortCoversElements => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
+        LimitName.PitchTemperature => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
+        LimitName.LiftOfPump => [new("lower_inlet", limit.Bound, "m"), new("stronger_pump", limit.Value, "m")],
+        LimitName.FallByGravity => [new("raise_vessel", limit.Bound - limit.Value, "m"), new("add_pump", 1, "")],
+        LimitName.Evaporation => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
+        _ when LimitName.LoadOf(limit.Name) is not null => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
         _ when !limit.AtMost => [new("more_heat", limit.Bound, limit.Unit)],
         _ => [new("cool_in_fermenter", limit.Bound, limit.Unit)],
     };

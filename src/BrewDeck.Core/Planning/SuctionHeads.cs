@@ -37,7 +37,7 @@ public static class SuctionHeads
     {
         var heads = steps.Select(s => AvailableM(setting, s)).OfType<double>().ToArray();
         if (heads.Length > 0)
-            yield return new("suction_head", heads.Min(), setting.Brewhouse.Pumps[0].NeedsSuctionM, "m", AtMost: false);
+            yield return new(LimitName.SuctionHead, heads.Min(), setting.Brewhouse.Pumps[0].NeedsSuctionM, "m", AtMost: false);
     }
 
     private static int Drawn(PlantSetting setting, StepSpec spec) => spec.Kind switch

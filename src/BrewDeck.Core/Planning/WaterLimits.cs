@@ -7,25 +7,23 @@ namespace BrewDeck.Core.Planning;
 /// <summary>The treated water held against what is safe and usual. These warn, they never refuse a day: beer can be made of it.</summary>
 internal static class WaterLimits
 {
-    private const string Prefix = "water_";
-
-    public static bool Has(Limit limit) => limit.Name.StartsWith(Prefix, StringComparison.Ordinal);
+    public static bool Has(Limit limit) => LimitName.InWater(limit.Name) is not null;
 
     public static ImmutableArray<Limit> Of(WaterTreatment water, double batchL)
     {
         Limit Most(string ion, Func<WaterIons, double> of, double bound) =>
-            new(Prefix + ion, water.Doses().Max(d => of(d.Ions)), bound, "mg/L");
+            new(LimitName.OfWater(ion), water.Doses().Max(d => of(d.Ions)), bound, "mg/L");
         return
         [
-            new(Prefix + "analysis_imbalance", 100 * water.Supply.Source.Imbalance, 100 * SafeWater.Imbalance, "%"),
+            new(LimitName.AnalysisImbalance, 100 * water.Supply.Source.Imbalance, 100 * SafeWater.Imbalance, "%"),
             Most("calcium", i => i.CalciumMgPerL, SafeWater.CalciumMgPerL),
             Most("magnesium", i => i.MagnesiumMgPerL, SafeWater.MagnesiumMgPerL),
             Most("sodium", i => i.SodiumMgPerL, SafeWater.SodiumMgPerL),
             Most("chloride", i => i.ChlorideMgPerL, SafeWater.ChlorideMgPerL),
             Most("sulphate", i => i.SulphateMgPerL, SafeWater.SulphateMgPerL),
             .. Lactate(water, batchL),
-            new(Prefix + "mash_ph_low", water.MashPh, WaterChemistry.MashPhLow, "", AtMost: false),
-            new(Prefix + "mash_ph_high", water.MashPh, WaterChemistry.MashPhHigh, ""),
+            new(LimitName.MashPhLow, water.MashPh, WaterChemistry.MashPhLow, "", AtMost: false),
+            new(LimitName.MashPhHigh, water.MashPh, WaterChemistry.MashPhHigh, ""),
         ];
     }
 
@@ -36,6 +34,6 @@ internal static class WaterLimits
         if (acids.Count == 0)
             yield break;
         var mg = acids.Sum(a => a.VolumeMl * new AcidOnHand(a.Kind, a.MassFraction).MmolPerMl) * Acids.LacticGPerMol;
-        yield return new(Prefix + "lactate", mg / batchL, SafeWater.LactateMgPerL, "mg/L");
+        yield return new(LimitName.Lactate, mg / batchL, SafeWater.LactateMgPerL, "mg/L");
     }
 }

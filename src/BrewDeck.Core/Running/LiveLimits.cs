@@ -6,9 +6,6 @@ namespace BrewDeck.Core.Running;
 /// <summary>The limits of the brewhouse held against the rest of the day as it is forecast now: after each reading and each remedy anew.</summary>
 public static class LiveLimits
 {
-    /// <summary>Name of the limit of wort that has run already.</summary>
-    public const string InFermenter = "pitch_in_fermenter";
-
     /// <summary>What readings leave uncertain is no reason to call out: so much of a bound, and no less than so many litres or degrees.</summary>
     private const double SlackShare = 0.005, SlackL = 0.5, SlackK = 0.5;
 
@@ -18,7 +15,7 @@ public static class LiveLimits
     /// <summary>Of what is never heated through only the first is news: what comes after it begins with what hours of waiting have left of its heat.</summary>
     private static IEnumerable<Limit> FirstHeat(ImmutableArray<Limit> limits)
     {
-        bool Heats(Limit limit) => limit.Name.StartsWith(LimitChecks.HeatsToTarget, StringComparison.Ordinal);
+        bool Heats(Limit limit) => LimitName.IsOfHeat(limit.Name);
         var first = limits.FirstOrDefault(Heats);
         return limits.Where(l => l == first || !Heats(l));
     }
@@ -31,8 +28,7 @@ public static class LiveLimits
         from step in forecast.Rest
         where step.Spec.Kind == StepKind.Pitch && state.Step(step.Spec.Id) is { Status: RunStatus.Idle } && !PitchIsLeft(state)
         let pitch = LimitChecks.Pitch(step.After.Vessels[live.Setting.FermenterIndex].TempC, state.Plan!.Recipe.Yeast.PitchC)
-        // once the wort has run, no chiller can do anything about it
-        select state.LastDone(s => s.Kind == StepKind.CastOut) is null ? pitch : pitch with { Name = InFermenter };
+        select state.LastDone(s => s.Kind == StepKind.CastOut) is null ? pitch : pitch with { Name = LimitName.PitchInFermenter };
 
     /// <summary>The brewer has said to leave it, and has not read it since.</summary>
     private static bool PitchIsLeft(RunState state) =>

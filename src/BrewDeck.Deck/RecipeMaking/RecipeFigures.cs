@@ -10,7 +10,7 @@ namespace BrewDeck.Deck.RecipeMaking;
 /// <summary>What the amounts of a recipe give on a brewhouse, as they stand: nothing is fitted to a wish.</summary>
 internal static class RecipeFigures
 {
-    private static readonly string[] Fills = ["mash_in_tun", "wort_in_kettle", "wort_in_fermenter"];
+    private static readonly string[] Fills = [LimitName.MashInTun, LimitName.WortInKettle, LimitName.WortInFermenter];
 
     public static ImmutableArray<Line> Of(Brewhouse house, Recipe recipe, Notation notation)
     {

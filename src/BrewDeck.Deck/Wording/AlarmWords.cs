@@ -1,5 +1,5 @@
 using BrewDeck.Core.Brewhouses;
-using BrewDeck.Core.Running;
+using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Alarms;
 
 namespace BrewDeck.Deck.Wording;
@@ -39,7 +39,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.AdditionLate => Notation.Text($"An addition waits: {TitleOf(alarm.About)}."),
         AlarmKind.MashOff => Notation.Text($"The mash reads {Notation.Temp(alarm.Value)}, the rest is at {Notation.Target(alarm.Bound)}."),
         AlarmKind.HandsLate => Notation.Text($"This waits for you: {TitleOf(alarm.About)}."),
-        AlarmKind.LimitAhead when alarm.Limit is { Name: LiveLimits.InFermenter } warm => $"{LimitWords.Of(warm, Notation)}.",
+        AlarmKind.LimitAhead when alarm.Limit is { Name: LimitName.PitchInFermenter } warm => $"{LimitWords.Of(warm, Notation)}.",
         AlarmKind.LimitAhead when alarm.Limit is { } limit => Notation.Text($"Ahead: {LimitWords.Of(limit, Notation, Brewhouse)}."),
         _ => Notation.Text($"On hold for long: {TitleOf(alarm.About)}."),
     };
@@ -55,7 +55,7 @@ public sealed record AlarmWords(Brewhouse Brewhouse, Notation Notation, Func<str
         AlarmKind.MashOff when alarm.Value < alarm.Bound => notation.Text("The enzymes work slower than planned."),
         AlarmKind.MashOff => notation.Text("The enzymes tire sooner; the wort ferments less."),
         AlarmKind.HandsLate => notation.Text("The rest of the day moves back."),
-        AlarmKind.LimitAhead when alarm.About == LiveLimits.InFermenter => notation.Text("Pitched so warm, the beer gets coarse."),
+        AlarmKind.LimitAhead when alarm.About == LimitName.PitchInFermenter => notation.Text("Pitched so warm, the beer gets coarse."),
         AlarmKind.LimitAhead => notation.Text("The brewhouse cannot do what is left of the plan."),
         _ => notation.Text("What follows waits, and vessels cool."),
     };

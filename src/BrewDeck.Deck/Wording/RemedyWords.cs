@@ -137,7 +137,7 @@ public static class RemedyWords
     /// <summary>Only what comes near its limit is worth a word.</summary>
     private static string Bound(Remedy remedy, Notation notation) => remedy.Closest switch
     {
-        { Unit: "L" } l when l.Value > NearLimit * l.Bound => notation.Text($"{Names.Plainly(l.Name["fullest_".Length..])} {notation.Volume(l.Value)} of {notation.Volume(l.Bound)}"),
+        { Unit: "L" } l when l.Value > NearLimit * l.Bound && LimitName.FullestOf(l.Name) is { } vessel => notation.Text($"{Names.Plainly(vessel)} {notation.Volume(l.Value)} of {notation.Volume(l.Bound)}"),
         { Unit: "kW" } l => notation.Text($"{notation.Power(1000 * l.Value)} of {notation.Power(1000 * l.Bound)}"),
         _ => "",
     };

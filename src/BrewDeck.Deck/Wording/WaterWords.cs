@@ -28,10 +28,10 @@ public static class WaterWords
     /// <summary>A limit of the water by name; null when it is another's.</summary>
     public static string? Limit(string name, Notation notation) => name switch
     {
-        "water_analysis_imbalance" => notation.Text("cations and anions of the analysis differ by"),
-        "water_mash_ph_low" or "water_mash_ph_high" => notation.Text("predicted mash pH"),
-        "water_lactate" => notation.Text("lactate in the wort"),
-        _ when name.StartsWith("water_", StringComparison.Ordinal) => Names.Plainly(name["water_".Length..]) + notation.Text(" in the treated water"),
+        LimitName.AnalysisImbalance => notation.Text("cations and anions of the analysis differ by"),
+        LimitName.MashPhLow or LimitName.MashPhHigh => notation.Text("predicted mash pH"),
+        LimitName.Lactate => notation.Text("lactate in the wort"),
+        _ when LimitName.InWater(name) is { } ion => Names.Plainly(ion) + notation.Text(" in the treated water"),
         _ => null,
     };
 

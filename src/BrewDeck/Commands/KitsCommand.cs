@@ -49,7 +49,7 @@ internal static class KitsCommand
     /// <summary>What is left in each vessel when it is fullest.</summary>
     private static string Margins(Plan plan, Notation notation) => string.Join(", ", plan.Limits
         .Where(l => l.Unit == "L" && l.AtMost)
-        .Select(l => (Place: l.Name[(l.Name.IndexOf("_in_", StringComparison.Ordinal) + 4)..].Replace('_', ' '), l.Margin))
+        .Select(l => (Place: LimitName.PlaceOf(l.Name).Replace('_', ' '), l.Margin))
         .GroupBy(l => l.Place)
         .Select(g => $"{g.Key} {notation.Number(notation.InVolumeUnit(g.Min(l => l.Margin)), "0.0")}"));
 

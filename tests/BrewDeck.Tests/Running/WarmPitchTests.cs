@@ -31,7 +31,7 @@ public class WarmPitchTests
     }
 
     private static bool Rings(PerfectDay day) => AlarmRules.At(day.State, day.Forecast, day.Focus, day.NowMs)
-        .Any(a => a is { Kind: AlarmKind.LimitAhead, About: LiveLimits.InFermenter });
+        .Any(a => a is { Kind: AlarmKind.LimitAhead, About: LimitName.PitchInFermenter });
 
     private static Remedy Offered(PerfectDay day, RemedyKind kind) => day.Offers.Single(r => r.Kind == kind);
 

@@ -68,11 +68,11 @@ public static class AlarmRules
         var house = House(state);
         var vessel = limit.Name switch
         {
-            "liquor_in_tank" => house.HotLiquorTank,
-            "mash_in_tun" => house.MashTun,
-            "mash_in_lauter_tun" => house.LauterTun,
-            "wort_in_kettle" => house.Kettle,
-            "wort_in_whirlpool" => house.Whirlpool,
+            LimitName.LiquorInTank => house.HotLiquorTank,
+            LimitName.MashInTun => house.MashTun,
+            LimitName.MashInLauterTun => house.LauterTun,
+            LimitName.WortInKettle => house.Kettle,
+            LimitName.WortInWhirlpool => house.Whirlpool,
             _ => null,
         };
         return vessel is not null && Contents.StandsL(forecast.Now.Vessels[house.Vessels.IndexOf(vessel)]) > limit.Bound;

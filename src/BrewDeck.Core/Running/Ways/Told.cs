@@ -111,14 +111,14 @@ internal static class Bounds
             double Fullest(Forecast day) => day.Rest.Select(s => Contents.StandsL(s.After.Vessels[index])).DefaultIfEmpty(0).Max();
             // what is over the mark already is no fault of a remedy that adds nothing to it
             if (Fullest(after) > Fullest(weigh.Forecast) + 1e-6)
-                yield return new($"fullest_{(i == setting.FermenterIndex ? PlantSetting.FermenterId : setting.Brewhouse.Vessels[i].Id)}", Fullest(after), setting.WorkingL(i), "L");
+                yield return new(LimitName.Fullest(i == setting.FermenterIndex ? PlantSetting.FermenterId : setting.Brewhouse.Vessels[i].Id), Fullest(after), setting.WorkingL(i), "L");
         }
         foreach (var step in after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
-            yield return new(LimitChecks.HeatsToTarget + step.Spec.Id, step.DurationS, Heating.HopelessS - 1, "s");
+            yield return new(LimitName.Heats(step.Spec.Id), step.DurationS, Heating.HopelessS - 1, "s");
         // what breaks without it too is no fault of it
         foreach (var broken in LimitChecks.OfRest(setting, after.Now, after.Rest).Where(l => !l.Ok && !weigh.Broken.Contains(l.Name)))
             yield return broken;
         if (remedy.CircuitId is { } circuit && setting.Circuits.FirstOrDefault(c => c.Id == circuit) is { } carries)
-            yield return new($"circuit_{circuit}", OtherCircuitWay.LoadW(weigh, circuit) / 1000, carries.ContinuousW / 1000, "kW");
+            yield return new(LimitName.Load(circuit), OtherCircuitWay.LoadW(weigh, circuit) / 1000, carries.ContinuousW / 1000, "kW");
     }
 }
