@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -31,8 +32,8 @@ public static class FermentFold
         RemedyChosen e => state with { WaterToCome = state.WaterToCome.SetItems(e.Remedy.Insert.Where(IsThinning).Select(s => KeyValuePair.Create(s.Id, s.VolumeL ?? 0))) },
         StepFinished e when state.WaterToCome.TryGetValue(e.StepId, out var litres) => Thinned(state, litres),
         StepFinished e when e.StepId == pitchStepId => state with { PitchedMs = e.AtMs },
-        ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredOriginalSg = reading.Value, ThinnedByL = 0 },
-        ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId } reading } => state with { MeasuredL = reading.Value },
+        ReadingTaken { Reading: { Kind: ReadingKind.Gravity, Vessel: Places.Fermenter } reading } => state with { MeasuredOriginalSg = reading.Value, ThinnedByL = 0 },
+        ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: Places.Fermenter } reading } => state with { MeasuredL = reading.Value },
         FermenterRead { Reading.TakenMs: { } taken } e => state with { Readings = [.. state.Readings.Add(new(seq, taken, e.Reading)).OrderBy(r => r.AtMs)] },
         FermenterRead e => state with { Readings = state.Readings.Add(new(seq, e.AtMs, e.Reading)) },
         AdditionMade e => state with { Additions = state.Additions.Add(new(seq, e.AtMs, e.Addition)) },
@@ -43,7 +44,7 @@ public static class FermentFold
         _ => state,
     };
 
-    private static bool IsThinning(StepSpec spec) => spec is { Kind: StepKind.AddWater, Vessel: PlantSetting.FermenterId };
+    private static bool IsThinning(StepSpec spec) => spec is { Kind: StepKind.AddWater, Vessel: Places.Fermenter };
 
     /// <summary>The extract stays: what was measured before the water is not what ferments.</summary>
     private static FermentState Thinned(FermentState state, double waterL)

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -33,7 +34,7 @@ internal static class CastOutEvidence
 
     private static IEnumerable<Evidence> CastOut(BatchTrace batch)
     {
-        const string fermenter = PlantSetting.FermenterId;
+        const string fermenter = Places.Fermenter;
         if (batch.Final.LastDone(s => s.Kind == StepKind.CastOut) is not { } step || batch.AtStart(step) is not { } live
             || batch.Within(step, ReadingKind.Volume, fermenter) is not { } read)
             yield break;
@@ -73,7 +74,7 @@ internal static class CastOutEvidence
     private static Evidence? Chilling(BatchTrace batch, RunStep step, LivePlant live, TakenReading read, double seenL)
     {
         var chiller = batch.Plan.Brewhouse.Chiller;
-        if (chiller.IsCoil || batch.Within(step, ReadingKind.Temperature, PlantSetting.FermenterId) is not { } cold)
+        if (chiller.IsCoil || batch.Within(step, ReadingKind.Temperature, Places.Fermenter) is not { } cold)
             return null;
         var seconds = (read.AtMs - step.StartedMs!.Value) / 1000.0 - ReadingDelayS;
         var wort = live.Vessel(step.Spec.Vessel);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
 
@@ -35,7 +36,7 @@ internal static class Expectations
     {
         var index = setting.IndexOf(vessel);
         if (index < 0)
-            return vessel switch { "grain" => setting.GrainC, "source" => setting.SourceWaterC, "room" => setting.AmbientC, _ => double.NaN };
+            return vessel switch { Places.Grain => setting.GrainC, Places.Source => setting.SourceWaterC, Places.Room => setting.AmbientC, _ => double.NaN };
         var v = state.Vessels[index];
         return kind switch
         {

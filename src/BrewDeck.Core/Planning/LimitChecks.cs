@@ -92,7 +92,7 @@ internal static class LimitChecks
             yield return new(LimitName.WortInWhirlpool, Fullest(setting, steps, house.Whirlpool.Id), house.Whirlpool.WorkingL, "L");
         yield return new(LimitName.WortInKettle, Fullest(setting, steps, house.Kettle.Id), house.Kettle.WorkingL, "L");
         yield return new(LimitName.WortCoversElements, Emptiest(setting, steps, k => k is StepKind.HotBreak or StepKind.Boil), house.Kettle.CoverL, "L", AtMost: false);
-        yield return new(LimitName.WortInFermenter, Fullest(setting, steps, PlantSetting.FermenterId), house.Fermenter.WorkingL, "L");
+        yield return new(LimitName.WortInFermenter, Fullest(setting, steps, Places.Fermenter), house.Fermenter.WorkingL, "L");
     }
 
     private static IEnumerable<Limit> Sparge(PlantSetting setting, Batch batch)

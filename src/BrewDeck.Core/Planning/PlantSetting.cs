@@ -7,8 +7,6 @@ namespace BrewDeck.Core.Planning;
 /// <summary>What surrounds the plant and what it is known to do: everything the model needs besides the state.</summary>
 public sealed record PlantSetting
 {
-    public const string FermenterId = "fermenter";
-
     public required Brewhouse Brewhouse { get; init; }
 
     /// <summary>As the profile says, or as the day's readings have moved them.</summary>
@@ -75,7 +73,7 @@ public sealed record PlantSetting
 
     public int IndexOf(string vesselId)
     {
-        if (vesselId == FermenterId)
+        if (vesselId == Places.Fermenter)
             return FermenterIndex;
         for (var i = 0; i < Brewhouse.Vessels.Length; i++)
         {

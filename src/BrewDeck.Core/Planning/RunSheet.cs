@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Core.Planning;
@@ -161,13 +162,13 @@ internal sealed partial class RunSheet
         Add("cool.cast-out", StepKind.CastOut, UnitProcedure.Cool, s => s with
         {
             Vessel = _whirlpool,
-            To = PlantSetting.FermenterId,
+            To = Places.Fermenter,
             TargetC = Recipe.Yeast.PitchC,
             HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
-        Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.Oxygen, vessel: PlantSetting.FermenterId);
-        Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), PlantSetting.FermenterId);
+        Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.Oxygen, vessel: Places.Fermenter);
+        Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), Places.Fermenter);
     }
 
     /// <summary>Into turning: round the kettle, or by the way in along the wall of a whirlpool.</summary>
@@ -234,8 +235,8 @@ internal sealed partial class RunSheet
         Hands("clean.kettle", StepKind.Clean, UnitProcedure.CleanDown, 25, Cautions.Caustic | Cautions.Scald | Cautions.MainsNearWater, vessel: _kettle);
         if (_whirlpool != _kettle)
             Hands("clean.whirlpool", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, vessel: _whirlpool);
-        Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: "chiller");
-        Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: "down");
+        Hands("clean.chiller", StepKind.Clean, UnitProcedure.CleanDown, 15, Cautions.Caustic | Cautions.Scald, label: StepLabels.Chiller);
+        Hands("clean.down", StepKind.Clean, UnitProcedure.CleanDown, 10, Cautions.MainsNearWater, label: StepLabels.Down);
     }
 
     /// <summary>With an analysis salts are weighed and stirred in.</summary>
@@ -248,7 +249,7 @@ internal sealed partial class RunSheet
         Kind = StepKind.Clean,
         Unit = UnitProcedure.CleanDown,
         Vessel = _setting.Brewhouse.LiftsGrain ? "" : _lauterTun,
-        Label = _setting.Brewhouse.LiftsGrain ? "basket" : "",
+        Label = _setting.Brewhouse.LiftsGrain ? StepLabels.Basket : "",
         Minutes = BoilSteps.DigOutMin,
         HandsS = 60 * BoilSteps.DigOutMin,
         Cautions = Cautions.Scald | Cautions.Lifting | Cautions.MainsNearWater,

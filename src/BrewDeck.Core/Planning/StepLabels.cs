@@ -18,6 +18,17 @@ public static class StepLabels
     /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
     public const string Room = "room";
 
+    /// <summary>What is cleaned and is no vessel: the basket of a vessel that the grain is lifted out of.</summary>
+    public const string Basket = "basket";
+
+    public const string Chiller = "chiller";
+
+    /// <summary>The last of cleaning: hoses, pump, floor.</summary>
+    public const string Down = "down";
+
+    /// <summary>How a bed is freed: left alone, lifted with liquor from below, or cut.</summary>
+    public const string RestBed = "rest", Underlet = "underlet", Rake = "rake";
+
     /// <summary>Sugar, syrup or malt extract into the boiling kettle: it sinks, and burns on a hot element.</summary>
     public const string Sugar = "sugar";
 }

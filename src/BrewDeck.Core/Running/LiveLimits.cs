@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running;
@@ -32,8 +33,8 @@ public static class LiveLimits
 
     /// <summary>The brewer has said to leave it, and has not read it since.</summary>
     private static bool PitchIsLeft(RunState state) =>
-        state.Remedies is [.., { Remedy: { Kind: RemedyKind.LeaveIt, Vessel: PlantSetting.FermenterId } } left]
-        && !state.Readings.Any(r => r.Seq > left.Seq && r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId });
+        state.Remedies is [.., { Remedy: { Kind: RemedyKind.LeaveIt, Vessel: Places.Fermenter } } left]
+        && !state.Readings.Any(r => r.Seq > left.Seq && r.Reading is { Kind: ReadingKind.Temperature, Vessel: Places.Fermenter });
 
     /// <summary>How far beyond its bound a limit must be before it is worth an alarm, in its unit.</summary>
     public static double Slack(Limit limit) => Math.Max(SlackShare * Math.Abs(limit.Bound), limit.Unit switch

@@ -61,7 +61,7 @@ internal static class ReadingDesk
         var expected = Expectations.Of(live.Setting, live.Plant, reading.Kind, reading.Vessel);
         return reading.Kind switch
         {
-            ReadingKind.Temperature when reading.Vessel == PlantSetting.FermenterId => (Math.Max(0, expected - NearFermenterK), expected + NearFermenterK),
+            ReadingKind.Temperature when reading.Vessel == Places.Fermenter => (Math.Max(0, expected - NearFermenterK), expected + NearFermenterK),
             ReadingKind.Temperature => (Math.Max(0, expected - 12), Math.Min(105, expected + 12)),
             ReadingKind.Volume => (Math.Max(0, expected - WideL(expected)), Highest(state, live, reading, expected)),
             ReadingKind.Gravity when IsOfHotWort(live, reading) => (Math.Max(0.99, expected - NearHotSg), expected + NearHotSg),
@@ -88,7 +88,7 @@ internal static class ReadingDesk
             return "";
         bool Shows(string vessel) => live.Setting.IndexOf(vessel) is var there && there != here
             && live.Plant.Vessels[there].LiquidKg > ReadableKg && Math.Abs(reading.Value - live.Plant.Vessels[there].TempC) < SameK;
-        return live.Setting.Brewhouse.Vessels.Select(v => v.Id).Append(PlantSetting.FermenterId).FirstOrDefault(Shows) ?? "";
+        return live.Setting.Brewhouse.Vessels.Select(v => v.Id).Append(Places.Fermenter).FirstOrDefault(Shows) ?? "";
     }
 
     /// <summary>A tap may fill faster than the model, or have begun before anybody said so.</summary>
@@ -108,12 +108,12 @@ internal static class ReadingDesk
         : null;
 
     private static double CapacityL(Brewhouse house, string vessel) =>
-        vessel == PlantSetting.FermenterId ? house.Fermenter.CapacityL : house[vessel].CapacityL;
+        vessel == Places.Fermenter ? house.Fermenter.CapacityL : house[vessel].CapacityL;
 
     private static bool Known(RunState state, Reading reading) =>
         state.Live!.Setting.IndexOf(reading.Vessel) >= 0
-        || (reading.Kind is ReadingKind.Temperature or ReadingKind.Ph && reading.Vessel is "grain" or "source" or "room")
-        || (reading.Kind == ReadingKind.Weight && reading.Vessel == "grain");
+        || (reading.Kind is ReadingKind.Temperature or ReadingKind.Ph && reading.Vessel is Places.Grain or Places.Source or Places.Room)
+        || (reading.Kind == ReadingKind.Weight && reading.Vessel == Places.Grain);
 
     private static bool Possible(Reading reading) => double.IsFinite(reading.Value) && reading.Kind switch
     {

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Ensemble;
@@ -71,9 +72,9 @@ internal static class ReadingFold
 
     private static PlantSetting Around(PlantSetting setting, Reading reading) => (reading.Kind, reading.Vessel) switch
     {
-        (ReadingKind.Temperature, "grain") => setting with { GrainC = reading.Value },
-        (ReadingKind.Temperature, "source") => setting with { SourceWaterC = reading.Value },
-        (ReadingKind.Temperature, "room") => setting with { AmbientC = reading.Value },
+        (ReadingKind.Temperature, Places.Grain) => setting with { GrainC = reading.Value },
+        (ReadingKind.Temperature, Places.Source) => setting with { SourceWaterC = reading.Value },
+        (ReadingKind.Temperature, Places.Room) => setting with { AmbientC = reading.Value },
         _ => setting,
     };
 

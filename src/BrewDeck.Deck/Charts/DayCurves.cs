@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -64,8 +65,8 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
     private ChartBand? Band(Figure? figure, Func<double, double> shown) =>
         figure is { P10: { } low, P90: { } high } && FilledS() is { } filled ? new(filled, shown(low), shown(high)) : null;
 
-    private double? FilledS() => forecast?.Rest.LastOrDefault(s => s.Spec.To == PlantSetting.FermenterId)?.EndS
-        ?? (state.Steps.LastOrDefault(s => s.Spec.To == PlantSetting.FermenterId)?.EndedMs is { } ms ? (ms - dayStartMs) / 1000.0 : null);
+    private double? FilledS() => forecast?.Rest.LastOrDefault(s => s.Spec.To == Places.Fermenter)?.EndS
+        ?? (state.Steps.LastOrDefault(s => s.Spec.To == Places.Fermenter)?.EndedMs is { } ms ? (ms - dayStartMs) / 1000.0 : null);
 
     private static double TempC(VesselState v) => Contents.LiquidL(v) < EmptyL ? double.NaN : v.TempC;
 
@@ -85,7 +86,7 @@ public sealed class DayCurves(Plan plan, RunState state, Forecast? forecast, lon
     }
 
     private string Id(int vessel) =>
-        vessel < plan.Brewhouse.Vessels.Length ? plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
+        vessel < plan.Brewhouse.Vessels.Length ? plan.Brewhouse.Vessels[vessel].Id : Places.Fermenter;
 
     private string Name(int vessel) => Names.Sentence(Names.Vessel(plan.Brewhouse, Id(vessel), notation));
 }

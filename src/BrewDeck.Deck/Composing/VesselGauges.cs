@@ -53,7 +53,7 @@ public static class VesselGauges
         var litres = Contents.StandsL(state);
         return litres < EmptyL
             ? null
-            : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Guess(PlantSetting.FermenterId, moment) + Text(litres, state, "", moment), Tone.Normal);
+            : new Gauge(moment.Notation.Text("fermenter"), Share(litres, moment.Plan.Brewhouse.Fermenter.CapacityL), Guess(Places.Fermenter, moment) + Text(litres, state, "", moment), Tone.Normal);
     }
 
     private static string Guess(string vesselId, DeckMoment moment) => moment.IsGuessed(vesselId) ? "~" : "";

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
@@ -67,7 +68,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
 
     /// <summary>The last reading in the fermenter and what was planned, if it is too warm for the yeast, °C.</summary>
     private static (double Read, double Planned)? TooWarm(DeckMoment moment) =>
-        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: PlantSetting.FermenterId })?.Reading.Value is { } read
+        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: Places.Fermenter })?.Reading.Value is { } read
         && moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC is { } planned && read > planned + TooWarmK
             ? (read, planned)
             : null;

@@ -1,5 +1,4 @@
 using BrewDeck.Core.Brewhouses;
-using BrewDeck.Core.Planning;
 using BrewDeck.Deck.Pages;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -9,7 +8,7 @@ namespace BrewDeck.Deck.Probes;
 /// <summary>Hears what the host says of a probe. Trouble with it is a note that waits until nothing else is being said.</summary>
 internal sealed class ProbeEar(Shell shell)
 {
-    private static readonly string[] OtherPlaces = [PlantSetting.FermenterId, "grain", "source", "room"];
+    private static readonly string[] OtherPlaces = [Places.Fermenter, Places.Grain, Places.Source, Places.Room];
 
     private readonly Queue<string> _notes = new();
     private bool _saidUnread;

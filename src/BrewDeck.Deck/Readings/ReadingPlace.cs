@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Composing;
@@ -64,17 +65,17 @@ public sealed record ReadingPlace(ReadingKind Kind, string Vessel, double? Expec
             if (holds)
                 yield return new ReadingPlace(ReadingKind.Ph, vessel);
         }
-        yield return new ReadingPlace(ReadingKind.Temperature, "grain");
-        yield return new ReadingPlace(ReadingKind.Weight, "grain");
-        yield return new ReadingPlace(ReadingKind.Temperature, "source");
-        yield return new ReadingPlace(ReadingKind.Temperature, "room");
+        yield return new ReadingPlace(ReadingKind.Temperature, Places.Grain);
+        yield return new ReadingPlace(ReadingKind.Weight, Places.Grain);
+        yield return new ReadingPlace(ReadingKind.Temperature, Places.Source);
+        yield return new ReadingPlace(ReadingKind.Temperature, Places.Room);
     }
 
     /// <summary>Where the hands are first; nothing more is read in a vessel that is cleaned.</summary>
     private static IEnumerable<string> Vessels(DeckMoment moment)
     {
         var at = moment.Current?.Spec;
-        return moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(PlantSetting.FermenterId)
+        return moment.Plan.Brewhouse.Vessels.Select(v => v.Id).Append(Places.Fermenter)
             .Where(v => !moment.IsCleaned(v))
             .OrderBy(v => v == at?.Vessel ? 0 : v == at?.To ? 1 : 2);
     }

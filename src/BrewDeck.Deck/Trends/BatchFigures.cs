@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Physics;
@@ -72,7 +73,7 @@ public static class BatchFigures
         if (step is null || Spoiling.OfTimed(state, step) is not null || state.Plan!.Step(step.Spec.Id) is not { } planned
             || Read(state, step.Spec.Vessel, step.StartedMs!.Value, step.EndedMs!.Value) is not { } end)
             return null;
-        var from = (Read(state, step.Spec.Vessel, step.StartedMs.Value - JustBeforeMs, step.StartedMs.Value) ?? Read(state, "source", long.MinValue, step.StartedMs.Value))
+        var from = (Read(state, step.Spec.Vessel, step.StartedMs.Value - JustBeforeMs, step.StartedMs.Value) ?? Read(state, Places.Source, long.MinValue, step.StartedMs.Value))
             ?.Reading.Value ?? state.Plan.Choices.SourceWaterC;
         var vessel = state.Plan.Brewhouse.Vessels.ToList().FindIndex(v => v.Id == step.Spec.Vessel);
         var (seconds, rise) = ((end.AtMs - step.StartedMs.Value) / 1000.0, end.Reading.Value - from);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
@@ -98,7 +99,7 @@ public static class DebriefWords
 
     /// <summary>The last one in the fermenter.</summary>
     private static TakenReading? Last(ReadingKind kind, IReadOnlyList<TakenReading> readings) =>
-        readings.LastOrDefault(r => r.Reading.Is(kind, PlantSetting.FermenterId));
+        readings.LastOrDefault(r => r.Reading.Is(kind, Places.Fermenter));
 
     /// <summary>What moved the day beside the mishaps: other amounts than planned, and the steps that took longest beyond their plan.</summary>
     private static IEnumerable<Line> Besides(RunState day, Notation notation)

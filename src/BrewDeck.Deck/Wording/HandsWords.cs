@@ -39,7 +39,7 @@ public static class HandsWords
     private static string Read(ReadingKind kind, double reckoned, IReadOnlyList<TakenReading> readings, Notation notation)
     {
         var said = ReadingWords.Value(kind, reckoned, notation);
-        return readings.LastOrDefault(r => r.Reading.Is(kind, PlantSetting.FermenterId)) is { } last
+        return readings.LastOrDefault(r => r.Reading.Is(kind, Places.Fermenter)) is { } last
             && ReadingWords.Value(kind, last.Reading.Value, notation) is var read && read != said
             ? notation.Text($"{read} read ({said} reckoned)")
             : said;
@@ -110,8 +110,8 @@ public static class HandsWords
         StepKind.HeatMash => [notation.Text("Pump on, then heat on. Stir now and then."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.FreeBed => step.Spec.Label switch
         {
-            "underlet" => [notation.Text("Pumps off, valves shut: the tank's hose onto the tun's outlet, in place of the wort hose."), notation.Text("Let liquor in slowly from below until the bed floats; valves shut, hoses back. Let it settle."), notation.Text("Then open the valve by a hair.")],
-            "rake" => [notation.Text("Pump off. Cut the upper two thirds of the bed in lines; never touch the false bottom."), notation.Text("Return the first wort on top until it runs clear.")],
+            StepLabels.Underlet => [notation.Text("Pumps off, valves shut: the tank's hose onto the tun's outlet, in place of the wort hose."), notation.Text("Let liquor in slowly from below until the bed floats; valves shut, hoses back. Let it settle."), notation.Text("Then open the valve by a hair.")],
+            StepLabels.Rake => [notation.Text("Pump off. Cut the upper two thirds of the bed in lines; never touch the false bottom."), notation.Text("Return the first wort on top until it runs clear.")],
             _ => [notation.Text("Pump off, valve shut. Stir nothing."), notation.Text("Then open the valve by half only.")],
         },
         StepKind.TreatMash => [notation.Text("Measure it, stir it in well, wait five minutes, then read the pH again.")],
@@ -143,7 +143,7 @@ public static class HandsWords
         StepKind.AddExtract => Sinking(notation),
         StepKind.AddWater when step.Spec.Label == StepLabels.HeatOff =>
             [notation.Text("Heat of the vessel off first. Measure the water; stir it in slowly."), notation.Text("Heat on again only when the temperature is even and read.")],
-        StepKind.AddWater when step.Spec.Vessel == PlantSetting.FermenterId =>
+        StepKind.AddWater when step.Spec.Vessel == Places.Fermenter =>
             [notation.Text("Only water that was boiled and cooled under a lid: tap water brings germs."), notation.Text("Measure it first. Pour it in gently.")],
         StepKind.AddWater when step.Spec.TargetC > 90 => [notation.Text("Boil it first, in a free vessel or on the stove. Measure it; stir it in slowly.")],
         // cold, into wort at or near the boil
@@ -308,9 +308,9 @@ public static class HandsWords
             return [.. Dead(step, plan, notation), notation.Text("Begin when the boil is calm; keep an ear on the kettle. The spent grain is hot and heavy."), notation.Text("Lift the false bottom, rinse, brush, rinse again.")];
         return step.Spec.Label switch
         {
-            "basket" => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],
-            "chiller" => [notation.Text("Flush with hot detergent, then the other way, then with clean water. Drain it.")],
-            "down" => [notation.Text("Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain.")],
+            StepLabels.Basket => [notation.Text("The spent grain is hot and heavy: empty it in parts."), notation.Text("Rinse and brush the basket.")],
+            StepLabels.Chiller => [notation.Text("Flush with hot detergent, then the other way, then with clean water. Drain it.")],
+            StepLabels.Down => [notation.Text("Switch off and unplug. Rinse hoses, pump and floor; hang the hoses to drain.")],
             _ => [.. Dead(step, plan, notation), notation.Text("Empty, rinse, clean with hot detergent, rinse until nothing is slippery."), .. Detergent(step, plan, notation), notation.Text("Leave valves open to dry.")],
         };
     }

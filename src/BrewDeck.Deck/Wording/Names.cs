@@ -101,7 +101,7 @@ public static class Names
     private static string Place(string vesselId, Notation notation) => vesselId switch
     {
         "" => notation.Text("plant"),
-        "source" => notation.Text("source water"),
+        Places.Source => notation.Text("source water"),
         _ => notation.Name(Plainly(vesselId)),
     };
 

@@ -21,7 +21,7 @@ public static class RemedyWords
         RemedyKind.RunOver => notation.Text($"Run the missing {notation.Volume(remedy.Amount)} strike liquor into {Names.The(brewhouse, remedy.Vessel, notation)}"),
         RemedyKind.BoilLonger => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} longer"),
         RemedyKind.BoilShorter => notation.Text($"Boil {Durations.Short(remedy.Amount * 60)} less"),
-        RemedyKind.Dilute when remedy.Vessel == PlantSetting.FermenterId => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water, boiled and cooled"),
+        RemedyKind.Dilute when remedy.Vessel == Places.Fermenter => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water, boiled and cooled"),
         RemedyKind.Dilute => notation.Text($"Dilute with {notation.Volume(remedy.Amount)} water"),
         RemedyKind.AddExtract => notation.Text($"Add {notation.Mass(remedy.Amount)} dried malt extract"),
         RemedyKind.HeatLiquor => notation.Text($"Heat the liquor on to {notation.Temp(remedy.Amount)}"),
@@ -97,7 +97,7 @@ public static class RemedyWords
         var minutes = remedy.Kind == RemedyKind.LeaveIt ? ""
             : remedy is { Kind: RemedyKind.AddHotWater, Minutes: < 0.5, Insert: [{ HandsS: var handsS }, ..] } ? notation.Text($"{Durations.Short(handsS)} at the stove, the day no longer")
             : Math.Abs(remedy.Minutes) < 0.5
-            ? remedy is { Kind: RemedyKind.Dilute, Vessel: PlantSetting.FermenterId } ? notation.Text("takes no time where such water stands ready") : notation.Text("takes no time")
+            ? remedy is { Kind: RemedyKind.Dilute, Vessel: Places.Fermenter } ? notation.Text("takes no time where such water stands ready") : notation.Text("takes no time")
             : $"{Durations.Short(Math.Abs(remedy.Minutes) * 60)} {(remedy.Minutes > 0 ? notation.Text("more") : notation.Text("less"))}";
         return string.Join(", ", new[] { minutes, Watts(remedy, notation), Bound(remedy, notation) }.Where(p => p.Length > 0));
     }

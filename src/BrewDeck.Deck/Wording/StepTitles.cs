@@ -62,8 +62,8 @@ public static class StepTitles
         StepKind.BatchSparge => notation.Text($"Sparge with{Amount(Litres.Sparge(step, plan), notation)} in one go"),
         StepKind.FreeBed => step.Spec.Label switch
         {
-            "underlet" => notation.Text($"Underlet the bed with{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} hot liquor"),
-            "rake" => notation.Text("Cut the bed and let it run clear"),
+            StepLabels.Underlet => notation.Text($"Underlet the bed with{Amount(step.VolumeL ?? step.Spec.VolumeL, notation)} hot liquor"),
+            StepLabels.Rake => notation.Text("Cut the bed and let it run clear"),
             _ => notation.Text("Let the bed rest"),
         },
         StepKind.TreatMash => step.Spec.Charges.IsEmpty ? notation.Text("Treat the mash") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)} to the mash"),
@@ -120,7 +120,7 @@ public static class StepTitles
         { Vessel.Length: > 0 } => HandsWords.IsMashTun(step, plan)
             ? notation.Text($"Dig out and clean {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}")
             : notation.Text($"Clean {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}"),
-        { Label: "" or "down" } => notation.Text("Clean down"),
+        { Label: "" or StepLabels.Down } => notation.Text("Clean down"),
         { Label: var what } => notation.Text($"Clean the {notation.Name(what)}"),
     };
 

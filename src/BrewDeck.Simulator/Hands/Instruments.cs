@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Nature;
 using BrewDeck.Simulator.Plant;
@@ -54,9 +55,9 @@ public sealed class Instruments(VirtualPlant plant)
 
     private double Temperature(string of) => Rounded(Noise(Spreads.ThermometerNoise) + of switch
     {
-        VirtualIds.Grain => plant.Truth.GrainC,
-        VirtualIds.Source => plant.Truth.SourceWaterC,
-        VirtualIds.Room => plant.Truth.AmbientC,
+        Places.Grain => plant.Truth.GrainC,
+        Places.Source => plant.Truth.SourceWaterC,
+        Places.Room => plant.Truth.AmbientC,
         _ => plant.Has(of) ? ShownC(of) : double.NaN,
     }, 0.1);
 
@@ -64,7 +65,7 @@ public sealed class Instruments(VirtualPlant plant)
     private double Gravity(string vesselId)
     {
         var tank = plant[vesselId];
-        return vesselId == VirtualIds.Fermenter
+        return vesselId == Places.Fermenter
             ? Rounded(tank.GravitySg + Truth.HydrometerBiasSg + Noise(Spreads.HydrometerNoise), 0.0005)
             : double.IsNaN(plant.Faults.SampleC) ? RefractometerSg(tank)
             : HotSampleSg(tank, plant.Faults.SampleC);
@@ -86,7 +87,7 @@ public sealed class Instruments(VirtualPlant plant)
     /// <summary>Falls a little from mash to cold wort; tap water is common practice, no source.</summary>
     private double Acidity(string of)
     {
-        var acidity = of == VirtualIds.Source ? 7.5
+        var acidity = of == Places.Source ? 7.5
             : !plant.Has(of) ? double.NaN
             : plant[of] == plant.Tun ? plant.Truth.MashPh
             : plant.Truth.MashPh - 0.2;

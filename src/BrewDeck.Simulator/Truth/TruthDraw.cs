@@ -70,16 +70,16 @@ internal sealed class TruthDraw(Brewhouse profile, DayChoices choices, int seed,
 
     /// <summary>A covered tank of plastic or thin steel: common practice, no source.</summary>
     private TankTruth Fermenter() => new(
-        VirtualIds.Fermenter,
+        Places.Fermenter,
         3_000,
         50,
-        2 * Factor(Spreads.WallLoss, VirtualIds.Fermenter),
+        2 * Factor(Spreads.WallLoss, Places.Fermenter),
         1,
         0,
         0,
-        Off(Spreads.ThermometerBias, VirtualIds.Fermenter),
-        Factor(Spreads.SightScale, VirtualIds.Fermenter),
-        Off(Spreads.SightOffset, VirtualIds.Fermenter));
+        Off(Spreads.ThermometerBias, Places.Fermenter),
+        Factor(Spreads.SightScale, Places.Fermenter),
+        Off(Spreads.SightOffset, Places.Fermenter));
 
     private BedTruth Bed() => new(
         profile.Habits.SpargeStages,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -71,12 +72,12 @@ internal sealed record EventRow(
             RehearsalMarked e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Mark.ToString()) },
             FermenterRead e => row with
             {
-                Vessel = PlantSetting.FermenterId,
+                Vessel = Places.Fermenter,
                 Quantity = QuantityOf(e.Reading.Figure),
                 Value = e.Reading.Value,
                 Text = e.Reading.AsTyped,
             },
-            AdditionMade e => row with { Vessel = PlantSetting.FermenterId, Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
+            AdditionMade e => row with { Vessel = Places.Fermenter, Value = e.Addition.Amount, Text = $"{e.Addition.Unit} {e.Addition.Name}" },
             DateSet e => row with { Quantity = "due_utc", Text = $"{IsoUtc(e.Item.DueMs)} {e.Item.Kind} {e.Item.Name}" },
             BeerPackaged e => row with { Quantity = "volume_l", Value = e.Packaging.VolumeL, Text = Of(e.Packaging) },
             BeerTasted e => row with { Quantity = "rating", Value = e.Rating, Text = e.Text },

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
@@ -20,13 +21,13 @@ internal sealed class RecordReadings(RecordSource source)
 
     public string PostBoilL => Over is { } over ? Hot(Last(ReadingKind.Volume, Kettle, over, null)) : "";
 
-    public string FermenterL => Said(Last(ReadingKind.Volume, PlantSetting.FermenterId, null, null));
+    public string FermenterL => Said(Last(ReadingKind.Volume, Places.Fermenter, null, null));
 
     public string OriginalGravity => source.State.Ferment.MeasuredOriginalSg is { } sg
         ? source.Notation.Gravity(sg)
         : Over is { } over ? Said(Last(ReadingKind.Gravity, Kettle, over, null)) : "";
 
-    public string PitchC => Said(Last(ReadingKind.Temperature, PlantSetting.FermenterId, null, null));
+    public string PitchC => Said(Last(ReadingKind.Temperature, Places.Fermenter, null, null));
 
     private long? Runs => source.State.Steps.FirstOrDefault(s => s.Spec.Kind.RunsOff())?.StartedMs;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using BrewDeck.Core.Planning;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Keys;
@@ -179,7 +179,7 @@ public sealed class LogbookPageTests
 
     /// <summary>What lists and figures look at; the rest of the day would only be folded again and again.</summary>
     private static bool Counts(RunEvent happened) =>
-        happened is BatchOpened or ReadingTaken { Reading.Vessel: PlantSetting.FermenterId };
+        happened is BatchOpened or ReadingTaken { Reading.Vessel: Places.Fermenter };
 
     private static RunEvent Variant(RunEvent happened, int number) => happened switch
     {
@@ -193,7 +193,7 @@ public sealed class LogbookPageTests
                 Brewhouse = opened.Plan.Brewhouse with { Name = number < 5 ? "Old shed" : "New shed" },
             },
         },
-        ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: PlantSetting.FermenterId } reading } taken =>
+        ReadingTaken { Reading: { Kind: ReadingKind.Volume, Vessel: Places.Fermenter } reading } taken =>
             taken with { Reading = reading with { Value = reading.Value + number % 4 * 0.2 } },
         _ => happened,
     };

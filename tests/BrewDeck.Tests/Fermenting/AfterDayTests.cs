@@ -1,5 +1,5 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Fermenting;
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
@@ -41,9 +41,9 @@ public sealed class AfterDayTests
     public void Water_after_the_reading_thins_the_measured_gravity_and_a_later_reading_counts_as_it_is()
     {
         _day.RunPast("cool.cast-out");
-        _day.ReadOff(ReadingKind.Volume, PlantSetting.FermenterId, 0);
-        var read = _day.Expected(ReadingKind.Gravity, PlantSetting.FermenterId) + 0.004;
-        _day.Read(ReadingKind.Gravity, PlantSetting.FermenterId, read);
+        _day.ReadOff(ReadingKind.Volume, Places.Fermenter, 0);
+        var read = _day.Expected(ReadingKind.Gravity, Places.Fermenter) + 0.004;
+        _day.Read(ReadingKind.Gravity, Places.Fermenter, read);
         var dilute = _day.Offers.First(r => r.Kind == RemedyKind.Dilute);
         var before = _day.State.Ferment.MeasuredL!.Value;
         _day.Accepted(new RunCommand.Choose(dilute));
@@ -59,7 +59,7 @@ public sealed class AfterDayTests
         var twice = new RemedyChosen(_day.NowMs, dilute with { Insert = [dilute.Insert[0] with { VolumeL = 1 }] }, []);
         Assert.Equal(ferment.MeasuredOriginalSg, FermentFold.Of([.. _day.Events, twice]).MeasuredOriginalSg);
 
-        _day.Read(ReadingKind.Gravity, PlantSetting.FermenterId, 1.047);
+        _day.Read(ReadingKind.Gravity, Places.Fermenter, 1.047);
         Assert.Equal((1.047, 0.0), (_day.State.Ferment.MeasuredOriginalSg!.Value, _day.State.Ferment.ThinnedByL));
     }
 

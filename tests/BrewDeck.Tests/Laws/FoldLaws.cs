@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Running;
@@ -117,7 +118,7 @@ public class FoldLaws
                 {
                     var (share, vessel, kind) = looks[i];
                     day.Wait(share * Math.Max(0, day.Focus.DueMs - day.NowMs) / 60_000);
-                    var id = vessel < 3 ? planned.Plan.Brewhouse.Vessels[vessel].Id : PlantSetting.FermenterId;
+                    var id = vessel < 3 ? planned.Plan.Brewhouse.Vessels[vessel].Id : Places.Fermenter;
                     var before = day.Forecast;
                     day.Read((ReadingKind)kind, id, day.Predicted((ReadingKind)kind, id));
                     if (!IsFilled(day.State, id))

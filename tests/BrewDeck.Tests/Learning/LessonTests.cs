@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Learning;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
@@ -113,7 +114,7 @@ public sealed class LessonTests(LessonTests.Brewed brewed) : IClassFixture<Lesso
                 day.Accepted(new RunCommand.Choose(day.Offers.First(o => o.Kind == RemedyKind.BoilLonger)));
             day.RunUntil("cool.cast-out");
             day.Wait(12);
-            day.ReadOff(ReadingKind.Volume, PlantSetting.FermenterId, 0);
+            day.ReadOff(ReadingKind.Volume, Places.Fermenter, 0);
             day.RunToEnd();
             var batch = BatchTrace.Of(1, day.Events)!;
             var knockOut = batch.Final.LastDone(s => s.Kind == StepKind.KnockOut);

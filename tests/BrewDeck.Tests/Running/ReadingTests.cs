@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Alarms;
@@ -51,8 +52,8 @@ public class ReadingTests
     public void Of_cold_wort_a_gravity_as_far_off_is_taken()
     {
         _day.RunUntil(s => s.Steps.Any(x => x.Spec.Kind == StepKind.Pitch && x.Status == RunStatus.Running || x.Spec.Kind == StepKind.CastOut && x.Status == RunStatus.Complete));
-        var expected = _day.Expected(ReadingKind.Gravity, PlantSetting.FermenterId);
-        Assert.False(_day.Do(new RunCommand.Take(new(ReadingKind.Gravity, PlantSetting.FermenterId, expected - 0.010, "1.038"))) is Decision.AskAgain);
+        var expected = _day.Expected(ReadingKind.Gravity, Places.Fermenter);
+        Assert.False(_day.Do(new RunCommand.Take(new(ReadingKind.Gravity, Places.Fermenter, expected - 0.010, "1.038"))) is Decision.AskAgain);
     }
 
     /// <summary>To tell what a reading moves it is folded; when it happens, the plant is that one, and the forecast drawn for it.</summary>

@@ -1,5 +1,5 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
-using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ensemble;
 
@@ -14,7 +14,7 @@ public static class ReadingErrors
     {
         ReadingKind.Volume => Both(UsualSpreads.SightNoise.Sd, 0.1),
         ReadingKind.Temperature => Both(UsualSpreads.ThermometerNoise.Sd, 0.1),
-        ReadingKind.Gravity when vessel == PlantSetting.FermenterId => Both(UsualSpreads.HydrometerNoise.Sd, 0.0005),
+        ReadingKind.Gravity when vessel == Places.Fermenter => Both(UsualSpreads.HydrometerNoise.Sd, 0.0005),
         ReadingKind.Gravity => SgPerPercent(value) * Both(UsualSpreads.RefractometerNoise.Sd, 0.1),
         _ => double.NaN,
     };

@@ -20,7 +20,7 @@ internal static class Sources
         return
         [
             .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Hands(), .. Cool(plan.Brewhouse),
-            .. Glass(kettle, plan.Brewhouse), .. Glass(PlantSetting.FermenterId, plan.Brewhouse), .. Gravity(), .. Work(plan),
+            .. Glass(kettle, plan.Brewhouse), .. Glass(Places.Fermenter, plan.Brewhouse), .. Gravity(), .. Work(plan),
         ];
     }
 
@@ -134,7 +134,7 @@ internal static class Sources
         yield return new("thermometer_bias/fermenter", UsualSpreads.ThermometerBias.Sd)
         {
             OnStep = (s, off) => Pitched(s, -off),
-            OnReading = (kind, vessel, _) => kind == ReadingKind.Temperature && vessel == PlantSetting.FermenterId ? 1 : 0,
+            OnReading = (kind, vessel, _) => kind == ReadingKind.Temperature && vessel == Places.Fermenter ? 1 : 0,
         };
     }
 
@@ -169,11 +169,11 @@ internal static class Sources
     {
         yield return new("hydrometer_bias", UsualSpreads.HydrometerBias.Sd)
         {
-            OnReading = (kind, vessel, _) => kind == ReadingKind.Gravity && vessel == PlantSetting.FermenterId ? 1 : 0,
+            OnReading = (kind, vessel, _) => kind == ReadingKind.Gravity && vessel == Places.Fermenter ? 1 : 0,
         };
         yield return new("refractometer_bias", UsualSpreads.RefractometerBias.Sd)
         {
-            OnReading = (kind, vessel, sg) => kind == ReadingKind.Gravity && vessel != PlantSetting.FermenterId ? ReadingErrors.SgPerPercent(sg) : 0,
+            OnReading = (kind, vessel, sg) => kind == ReadingKind.Gravity && vessel != Places.Fermenter ? ReadingErrors.SgPerPercent(sg) : 0,
         };
     }
 

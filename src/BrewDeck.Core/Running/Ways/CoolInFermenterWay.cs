@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Planning.Operations;
 
@@ -10,7 +11,7 @@ internal abstract class CoolInFermenterWay(RemedyKind kind, string label) : Way
 
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
     {
-        var next = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Idle && s.Spec.Vessel == PlantSetting.FermenterId);
+        var next = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Idle && s.Spec.Vessel == Places.Fermenter);
         if (next is null || !Can(weigh, off))
             return [];
         var step = new StepSpec
@@ -18,7 +19,7 @@ internal abstract class CoolInFermenterWay(RemedyKind kind, string label) : Way
             Id = weigh.FreshId("cool"),
             Kind = StepKind.CoolInFermenter,
             Unit = UnitProcedure.Cool,
-            Vessel = PlantSetting.FermenterId,
+            Vessel = Places.Fermenter,
             TargetC = weigh.Plan.Recipe.Yeast.PitchC,
             HandsS = HandsS,
             Label = label,
@@ -58,7 +59,7 @@ internal sealed class ChillFermenterWay() : CoolInFermenterWay(RemedyKind.ChillF
     protected override IEnumerable<StepSpec> After(Weigh weigh, StepSpec step) =>
         Cleans(weigh).Select(s => s.Spec with { AfterStepId = step.Id });
 
-    private static IEnumerable<RunStep> Cleans(Weigh weigh) => weigh.State.Steps.Where(s => s.Spec is { Kind: StepKind.Clean, Label: "chiller" or "down" });
+    private static IEnumerable<RunStep> Cleans(Weigh weigh) => weigh.State.Steps.Where(s => s.Spec is { Kind: StepKind.Clean, Label: StepLabels.Chiller or StepLabels.Down });
 }
 
 /// <summary>The room brings it there by itself; nobody waits for it by hand.</summary>

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ways;
@@ -13,7 +14,7 @@ internal sealed class DiluteWay : Way
         if (weigh.Live.PreBoil is null && !weigh.HasRunOff)
             return [];
         var cold = weigh.Live.Plant.KnockedOutL > 0;
-        var vessel = cold ? PlantSetting.FermenterId : weigh.Kettle.Id;
+        var vessel = cold ? Places.Fermenter : weigh.Kettle.Id;
         var most = weigh.RoomL(vessel);
         if (!aims.Gravity.Near)
             return aims.Gravity.By > 0 ? OneOf(weigh.Meeting(a => a.Gravity, most, l => Of(weigh, vessel, l, cold))) : [];

@@ -40,10 +40,10 @@ internal abstract class FreeBedWay(RemedyKind kind, string label, double minutes
 }
 
 /// <summary>The bed loosens a little by itself; then with the valve half open.</summary>
-internal sealed class RestBedWay() : FreeBedWay(RemedyKind.RestBed, "rest", 10, 0.5);
+internal sealed class RestBedWay() : FreeBedWay(RemedyKind.RestBed, StepLabels.RestBed, 10, 0.5);
 
 /// <summary>Liquor pressed in from under the false bottom lifts the bed.</summary>
-internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, "underlet", 8, 0.8)
+internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, StepLabels.Underlet, 8, 0.8)
 {
     /// <summary>As a share of the bed's own litres: common practice, no source.</summary>
     private const double Share = 0.1;
@@ -63,4 +63,4 @@ internal sealed class UnderletWay() : FreeBedWay(RemedyKind.Underlet, "underlet"
 }
 
 /// <summary>The bed is cut; the first wort after it is cloudy and goes back on top.</summary>
-internal sealed class RakeBedWay() : FreeBedWay(RemedyKind.RakeBed, "rake", HandWork.RakeMin, 0.9);
+internal sealed class RakeBedWay() : FreeBedWay(RemedyKind.RakeBed, StepLabels.Rake, HandWork.RakeMin, 0.9);

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running.Troubles;
 
@@ -217,10 +218,10 @@ internal sealed record Off(OffKind Kind, string About, double By)
         var cast = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut);
         var pitch = weigh.State.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.Pitch);
         if (cast?.StartedMs is not { } since || pitch is not { Status: RunStatus.Idle } || IsCooling(weigh.State)
-            || !Read(weigh.State, ReadingKind.Temperature, PlantSetting.FermenterId, since))
+            || !Read(weigh.State, ReadingKind.Temperature, Places.Fermenter, since))
             return null;
         // against the plan: the chiller may have been set colder for the rest
-        var by = weigh.Live.Vessel(PlantSetting.FermenterId).TempC - weigh.Plan.Recipe.Yeast.PitchC;
+        var by = weigh.Live.Vessel(Places.Fermenter).TempC - weigh.Plan.Recipe.Yeast.PitchC;
         return Math.Abs(by) < NearK ? null : new(OffKind.Pitch, cast.Open ? cast.Spec.Id : pitch.Spec.Id, by);
     }
 
@@ -241,8 +242,8 @@ internal sealed record Off(OffKind Kind, string About, double By)
     private static bool WortMayBeOff(Weigh weigh, long since)
     {
         var state = weigh.State;
-        if (weigh.Live.Vessel(PlantSetting.FermenterId).LiquidKg > 0)
-            return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == PlantSetting.FermenterId && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
+        if (weigh.Live.Vessel(Places.Fermenter).LiquidKg > 0)
+            return state.Readings.Any(r => r.AtMs > since && r.Reading.Vessel == Places.Fermenter && r.Reading.Kind is ReadingKind.Gravity or ReadingKind.Volume);
         bool InKettle(TakenReading r) => (weigh.Live.PreBoil is not null || weigh.HasRunOff) && r.Reading.Vessel == weigh.Kettle.Id && r.Reading.Kind is ReadingKind.Volume or ReadingKind.Gravity;
         bool FirstRunnings(TakenReading r) => r.Reading.Is(ReadingKind.Gravity, weigh.Plan.Brewhouse.LauterTun.Id) && weigh.RunOff is not null;
         return state.Readings.Any(r => r.AtMs > since && (InKettle(r) || FirstRunnings(r)))

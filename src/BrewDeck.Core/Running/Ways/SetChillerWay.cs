@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 
 namespace BrewDeck.Core.Running.Ways;
@@ -15,7 +16,7 @@ internal sealed class SetChillerWay : Way
         // what comes out of a kettle with a coil comes as it is
         if (weigh.State.Step(off.About)!.Spec is not { Kind: StepKind.CastOut } cast || weigh.Plan.Brewhouse.Chiller.IsCoil)
             return [];
-        var there = Contents.CoolL(weigh.Live.Vessel(PlantSetting.FermenterId));
+        var there = Contents.CoolL(weigh.Live.Vessel(Places.Fermenter));
         var coming = Contents.CoolL(weigh.Forecast.Rest[^1].After.Vessels[weigh.Live.Setting.FermenterIndex]) - there;
         if (coming <= 1)
             return [];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Planning.Operations;
 using BrewDeck.Core.Running.Ensemble;
@@ -34,7 +35,7 @@ internal static class Told
     public static Remedy LeaveIt(Weigh weigh, Off off)
     {
         var aims = Aims.Of(weigh, weigh.Forecast);
-        var vessel = off.Kind == OffKind.Pitch ? PlantSetting.FermenterId : weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
+        var vessel = off.Kind == OffKind.Pitch ? Places.Fermenter : weigh.State.Step(off.About)?.Spec.Vessel ?? (weigh.Live.Setting.IndexOf(off.About) >= 0 ? off.About : weigh.Kettle.Id);
         // a day that never comes to its end has no figures
         if (off.Kind == OffKind.Power && weigh.Never is { } never)
             return new(RemedyKind.LeaveIt, never.Spec.Vessel, 0, 0, [], "", [], []) { Never = never.Spec.Kind, Ahead = BoilElsewhereWay.MayOpen(weigh, never) };
@@ -111,7 +112,7 @@ internal static class Bounds
             double Fullest(Forecast day) => day.Rest.Select(s => Contents.StandsL(s.After.Vessels[index])).DefaultIfEmpty(0).Max();
             // what is over the mark already is no fault of a remedy that adds nothing to it
             if (Fullest(after) > Fullest(weigh.Forecast) + 1e-6)
-                yield return new(LimitName.Fullest(i == setting.FermenterIndex ? PlantSetting.FermenterId : setting.Brewhouse.Vessels[i].Id), Fullest(after), setting.WorkingL(i), "L");
+                yield return new(LimitName.Fullest(i == setting.FermenterIndex ? Places.Fermenter : setting.Brewhouse.Vessels[i].Id), Fullest(after), setting.WorkingL(i), "L");
         }
         foreach (var step in after.Rest.Where(s => remedy.Added.Any(i => i.Id == s.Spec.Id) && s.Spec.Kind.EndsBy() == EndsBy.Temperature))
             yield return new(LimitName.Heats(step.Spec.Id), step.DurationS, Heating.HopelessS - 1, "s");
