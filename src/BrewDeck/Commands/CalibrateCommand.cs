@@ -67,7 +67,7 @@ internal static class CalibrateCommand
         yield return string.Create(CultureInfo.InvariantCulture, $"ranks are even when chi-squared is at most {CalibrationCell.ChiSquaredBound:0.0} (1 %, {CalibrationCell.Bins} bins)");
     }
 
-    public static string Name(OutlookFigure figure) => PlanJson.Snake(figure.ToString());
+    public static string Name(OutlookFigure figure) => SnakeName.Of(figure);
 
     public static (string Unit, double Factor) UnitOf(OutlookFigure figure) => figure switch
     {

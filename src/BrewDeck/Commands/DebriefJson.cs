@@ -25,8 +25,8 @@ internal static class DebriefJson
     private static void Mishap(Utf8JsonWriter json, MishapDebrief mishap)
     {
         json.WriteStartObject();
-        json.WriteString("name", MishapText.Name(mishap.Mishap.Kind));
-        json.WriteString("severity", MishapText.Name(mishap.Mishap.Severity));
+        json.WriteString("name", SnakeName.Of(mishap.Mishap.Kind));
+        json.WriteString("severity", SnakeName.Of(mishap.Mishap.Severity));
         json.Round("at_s", mishap.AtS, 1);
         json.Round("seen_s", mishap.SeenS, 1);
         json.Round("acted_s", mishap.ActedS, 1);

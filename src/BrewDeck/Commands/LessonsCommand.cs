@@ -6,7 +6,6 @@ using BrewDeck.Core.Running;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Logbook;
-using BrewDeck.Rehearsals;
 using Humanizer;
 
 namespace BrewDeck.Commands;
@@ -99,7 +98,7 @@ internal static class LessonsCommand
         json.Round("shared_sd", e.SharedSd, 5);
         json.WriteBoolean("upper_limit", e.IsUpperLimit);
         if (e.LeftOut is { } reason)
-            json.WriteString("left_out", MishapText.Name(reason));
+            json.WriteString("left_out", SnakeName.Of(reason));
         json.WriteStartObject("readings");
         foreach (var group in e.Readings.GroupBy(r => r.What))
             json.Round(group.Key, group.Last().Value, 5);

@@ -67,8 +67,8 @@ internal static class PlanJson
         var words = StepWords.Of(step, plan);
         json.WriteStartObject();
         json.WriteString("id", step.Spec.Id);
-        json.WriteString("kind", Snake(step.Spec.Kind.ToString()));
-        json.WriteString("unit_procedure", Snake(step.Spec.Unit.ToString()));
+        json.WriteString("kind", SnakeName.Of(step.Spec.Kind));
+        json.WriteString("unit_procedure", SnakeName.Of(step.Spec.Unit));
         json.WriteString("vessel", step.Spec.Vessel);
         json.Round("start_s", step.StartS, 1);
         json.Round("duration_s", step.DurationS, 1);
@@ -113,7 +113,4 @@ internal static class PlanJson
         }
         json.WriteEndArray();
     }
-
-    internal static string Snake(string name) =>
-        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(c) : c.ToString()));
 }

@@ -35,8 +35,8 @@ internal static class RehearsalJson
         foreach (var course in result.Mishaps)
         {
             json.WriteStartObject();
-            json.WriteString("name", MishapText.Name(course.Mishap.Kind));
-            json.WriteString("severity", MishapText.Name(course.Mishap.Severity));
+            json.WriteString("name", SnakeName.Of(course.Mishap.Kind));
+            json.WriteString("severity", SnakeName.Of(course.Mishap.Severity));
             json.WriteString("step", course.Mishap.StepId);
             json.Round("at_s", course.AtS, 1);
             json.Round("seen_s", course.SeenS, 1);
@@ -115,7 +115,7 @@ internal static class RehearsalJson
         {
             json.WriteStartObject();
             json.Round("at_s", result.Final.SecondsAt(taken.AtMs), 1);
-            json.WriteString("kind", PlanJson.Snake(taken.Remedy.Kind.ToString()));
+            json.WriteString("kind", SnakeName.Of(taken.Remedy.Kind));
             json.WriteString("vessel", taken.Remedy.Vessel);
             json.Round(Amount(taken.Remedy.Kind), taken.Remedy.Amount, 3);
             json.Round("adds_min", taken.Remedy.Minutes, 1);

@@ -23,7 +23,7 @@ internal static class RemedyTrialCommand
         yield return "best remedy        days   nearer with it   gravity as promised";
         foreach (var (kind, counted, nearer, promises, kept) in trial.Kinds.Append(Sum(trial)))
         {
-            var name = counted + promises > 0 && kind == default ? "all" : PlanJson.Snake(kind.ToString());
+            var name = counted + promises > 0 && kind == default ? "all" : SnakeName.Of(kind);
             yield return string.Create(CultureInfo.InvariantCulture, $"{name,-16}{counted,7}{Share(nearer, counted),17}{Share(kept, promises),22}");
         }
     }
@@ -39,7 +39,7 @@ internal static class RemedyTrialCommand
         json.WriteStartObject();
         json.WriteString("recipe", plan.Recipe.Name);
         json.WriteString("brewhouse", plan.Brewhouse.Name);
-        json.WriteString("matters_most", PlanJson.Snake(plan.Choices.MattersMost.ToString()));
+        json.WriteString("matters_most", SnakeName.Of(plan.Choices.MattersMost));
         json.WriteNumber("seed", options.Seed);
         json.WriteNumber("days", trial.Days);
         json.WriteNumber("aborted", trial.Aborted);
@@ -48,7 +48,7 @@ internal static class RemedyTrialCommand
         foreach (var (kind, counted, nearer, promises, kept) in trial.Kinds)
         {
             json.WriteStartObject();
-            json.WriteString("kind", PlanJson.Snake(kind.ToString()));
+            json.WriteString("kind", SnakeName.Of(kind));
             json.WriteNumber("days", counted);
             json.WriteNumber("nearer", nearer);
             json.WriteNumber("promises", promises);

@@ -26,11 +26,11 @@ internal static class WaterJson
         json.Round("soft_l", dose.SoftL, 3);
         json.WriteStartObject("salts_g");
         foreach (var salt in dose.Salts)
-            json.Round(PlanJson.Snake(salt.Salt.ToString()), salt.MassG, 3);
+            json.Round(SnakeName.Of(salt.Salt), salt.MassG, 3);
         json.WriteEndObject();
         if (dose.Acid is { } acid)
         {
-            json.WriteString("acid", PlanJson.Snake(acid.Kind.ToString()));
+            json.WriteString("acid", SnakeName.Of(acid.Kind));
             json.Round("acid_strength", acid.MassFraction, 4);
             json.Round("acid_ml", acid.VolumeMl, 3);
         }

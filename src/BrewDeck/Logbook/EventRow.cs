@@ -1,10 +1,8 @@
 using System.Globalization;
-using System.Text.Json;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
-using BrewDeck.Core.Running.Alarms;
 using BrewDeck.Core.Running.Bags;
 using BrewDeck.Core.Running.Troubles;
 
@@ -64,12 +62,12 @@ internal sealed record EventRow(
             },
             NoteWritten e => row with { Text = e.Text },
             RunAborted e => row with { Text = e.Reason },
-            AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = NameOf(e.Alarm.Kind), Value = e.Alarm.Value },
-            AlarmCleared e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
-            AlarmAcknowledged e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm) },
-            AlarmShelved e => row with { Vessel = e.About, Quantity = NameOf(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
-            HandsActed e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Act.ToString()) },
-            RehearsalMarked e => row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(e.Mark.ToString()) },
+            AlarmRaised e => row with { Vessel = e.Alarm.About, Quantity = SnakeName.Of(e.Alarm.Kind), Value = e.Alarm.Value },
+            AlarmCleared e => row with { Vessel = e.About, Quantity = SnakeName.Of(e.Alarm) },
+            AlarmAcknowledged e => row with { Vessel = e.About, Quantity = SnakeName.Of(e.Alarm) },
+            AlarmShelved e => row with { Vessel = e.About, Quantity = SnakeName.Of(e.Alarm), Text = $"until {IsoUtc(e.UntilMs)}" },
+            HandsActed e => row with { Quantity = SnakeName.Of(e.Act) },
+            RehearsalMarked e => row with { Quantity = SnakeName.Of(e.Mark) },
             FermenterRead e => row with
             {
                 Vessel = Places.Fermenter,
@@ -106,7 +104,7 @@ internal sealed record EventRow(
 
     private static EventRow Of(EventRow row, Trouble trouble)
     {
-        var named = row with { Quantity = JsonNamingPolicy.SnakeCaseLower.ConvertName(trouble.Kind.ToString()) };
+        var named = row with { Quantity = SnakeName.Of(trouble.Kind) };
         return trouble.Kind is TroubleKind.CircuitTripped or TroubleKind.ElementFailed
             ? named with { Vessel = trouble.About }
             : named with { StepId = trouble.About };
@@ -159,8 +157,6 @@ internal sealed record EventRow(
         RemedyKind.WaitForRoom => "wait_for_room_c",
         _ => "add_extract_kg",
     };
-
-    private static string NameOf(AlarmKind kind) => JsonNamingPolicy.SnakeCaseLower.ConvertName(kind.ToString());
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using BrewDeck.Commands;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
@@ -10,14 +9,10 @@ namespace BrewDeck.Rehearsals;
 /// <summary>Mishaps as they are written on the command line: <c>NAME[:mild|plain|severe][@STEP]</c>.</summary>
 internal static class MishapText
 {
-    /// <summary>"stuck_bed" for <see cref="MishapKind.StuckBed"/>; for severities and answers too.</summary>
-    public static string Name<T>(T value)
-        where T : struct, Enum => JsonNamingPolicy.SnakeCaseLower.ConvertName(value.ToString());
-
     public static string Name(Answer answer) => answer switch
     {
-        { Act: { } act } => Name(act),
-        { Remedy: { } remedy } => Name(remedy),
+        { Act: { } act } => SnakeName.Of(act),
+        { Remedy: { } remedy } => SnakeName.Of(remedy),
         _ => "go_on",
     };
 
@@ -27,9 +22,9 @@ internal static class MishapText
     {
         ImmutableArray<Mishap> all = [.. texts.Select(Read)];
         foreach (var mishap in all.Where(m => MishapPlaces.In(plan, m) is null))
-            throw new UsageException($"--mishap: {Name(mishap.Kind)} has no place in {(mishap.StepId is { } id ? $"step '{id}'" : "this day")}; it begins in {Places(plan, mishap.Kind)}");
+            throw new UsageException($"--mishap: {SnakeName.Of(mishap.Kind)} has no place in {(mishap.StepId is { } id ? $"step '{id}'" : "this day")}; it begins in {Places(plan, mishap.Kind)}");
         if (all.GroupBy(m => m.Kind).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new UsageException($"--mishap: {Name(twice.Key)} is given twice; give each kind once");
+            throw new UsageException($"--mishap: {SnakeName.Of(twice.Key)} is given twice; give each kind once");
         return MishapPlaces.Placed(plan, all);
     }
 
@@ -38,8 +33,8 @@ internal static class MishapText
         var (rest, step) = Cut(text, '@');
         var (name, severity) = Cut(rest, ':');
         return new Mishap(
-            Find<MishapKind>(name) ?? throw Unknown(name, Enum.GetValues<MishapKind>().Select(Name)),
-            severity is null ? Severity.Plain : Find<Severity>(severity) ?? throw Unknown(severity, Enum.GetValues<Severity>().Select(Name)),
+            Find<MishapKind>(name) ?? throw Unknown(name, Enum.GetValues<MishapKind>().Select(SnakeName.Of)),
+            severity is null ? Severity.Plain : Find<Severity>(severity) ?? throw Unknown(severity, Enum.GetValues<Severity>().Select(SnakeName.Of)),
             step);
     }
 
@@ -49,7 +44,7 @@ internal static class MishapText
         var plain = name.Trim().Replace('-', '_');
         foreach (var value in Enum.GetValues<T>())
         {
-            if (Name(value).Equals(plain, StringComparison.OrdinalIgnoreCase))
+            if (SnakeName.Of(value).Equals(plain, StringComparison.OrdinalIgnoreCase))
                 return value;
         }
         return null;
