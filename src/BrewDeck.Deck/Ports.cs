@@ -122,4 +122,8 @@ public interface IProfileWriter
 public sealed record ProfileEntry(string Name, string Path);
 
 /// <summary>A file that cannot be used. The message reads <c>FILE:LINE: what, and what would be right</c>.</summary>
-public sealed class ProfileException(string message) : Exception(message);
+public sealed class ProfileException(string message) : Exception(message)
+{
+    /// <summary>What is wrong, without the file and the line that the message begins with.</summary>
+    public string What { get; init; } = message;
+}

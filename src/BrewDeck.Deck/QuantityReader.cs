@@ -33,7 +33,7 @@ public static class QuantityReader
         var read = Parsed(text, dimension, wanted, QuantityUnits.Known(dimension, bareUnit ?? unit), notation);
         if (!read.Ok || QuantityRange.Of(dimension).Holds(wanted.ToCanonical(read.Value)))
             return read;
-        return QuantityRead.Refused(notation.Text($"{Shown(text)} cannot be right; {QuantityRange.Example(dimension, notation)}"));
+        return Refused(notation.Text($"{Shown(text)} cannot be right"), dimension, notation);
     }
 
     /// <summary>A file's text for a value: shortest digits that read back to the same double, and the unit.</summary>
@@ -46,21 +46,24 @@ public static class QuantityReader
     private static QuantityRead Parsed(string text, Dimension dimension, MeasureUnit wanted, MeasureUnit bare, Notation notation)
     {
         if (text.Length > LongestText)
-            return QuantityRead.Refused(notation.Text($"{Shown(text)} is too long for a quantity; {QuantityRange.Example(dimension, notation)}"));
+            return Refused(notation.Text($"{Shown(text)} is too long for a quantity"), dimension, notation);
         var parts = QuantityParts.Of(text, dimension, notation);
         if (parts.Why is not null)
-            return QuantityRead.Refused($"{Shown(text)} {parts.Why}; {QuantityRange.Example(dimension, notation)}");
+            return Refused($"{Shown(text)} {parts.Why}", dimension, notation);
         return parts.Items.Count == 1
             ? One(parts.Items[0], dimension, wanted, bare, notation)
             : Mixed(text, parts.Items, dimension, wanted, notation);
     }
+
+    private static QuantityRead Refused(string fault, Dimension dimension, Notation notation) =>
+        QuantityRead.Refused(fault, QuantityRange.Example(dimension, notation));
 
     private static QuantityRead One(QuantityPart part, Dimension dimension, MeasureUnit wanted,
         MeasureUnit bare, Notation notation)
     {
         var unit = QuantityUnits.Folded(part.Unit).Length == 0 ? bare : QuantityUnits.Find(dimension, part.Unit);
         if (unit is null)
-            return QuantityRead.Refused(notation.Text($"'{Plain(part.Unit)}' is no unit of {Named(dimension, notation)}; {QuantityRange.Example(dimension, notation)}"));
+            return Refused(notation.Text($"'{Plain(part.Unit)}' is no unit of {Named(dimension, notation)}"), dimension, notation);
         // 1048 is how many hydrometers and brewers say 1.048
         var value = dimension == Dimension.Gravity && unit.Name == "SG" && part.Number is >= 900 and <= 1300
             ? part.Number / 1000
@@ -78,7 +81,7 @@ public static class QuantityReader
         {
             var unit = part.Unit.Length == 0 ? Next(dimension, above) : QuantityUnits.Find(dimension, part.Unit);
             if (unit is null || !(unit.Factor < above) || !(part.Number * unit.Factor < above) || part.Number < 0)
-                return QuantityRead.Refused(notation.Text($"{Shown(text)} does not add up to one quantity; {QuantityRange.Example(dimension, notation)}"));
+                return Refused(notation.Text($"{Shown(text)} does not add up to one quantity"), dimension, notation);
             sum += unit.ToCanonical(part.Number);
             above = unit.Factor;
         }

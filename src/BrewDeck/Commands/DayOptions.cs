@@ -105,8 +105,8 @@ internal sealed record DayOptions
             $"{option}: {(read.Ok ? $"{Shown(read.Value)} cannot be right" : What(read, text))}; write {Shown(bounds.Least)} to {Shown(bounds.Most)}");
     }
 
-    /// <summary>What is wrong with a quantity, without the reader's own examples of what is right: here narrower bounds hold.</summary>
-    internal static string What(QuantityRead read, string text) => read.Why is { } why ? why.Split("; ")[0] : $"'{text}' cannot be right";
+    /// <summary>What is wrong with a quantity that was read or not; what is right the caller says, whose bounds are narrower.</summary>
+    internal static string What(QuantityRead read, string text) => read.Fault ?? $"'{text}' cannot be right";
 
     private SpargeMethod SpargeMethod(SpargeMethod usual) => Sparge?.ToLowerInvariant() switch
     {

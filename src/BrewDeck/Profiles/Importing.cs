@@ -88,7 +88,7 @@ internal sealed class Importing(string file, Catalogue catalogue)
         }
         catch (ProfileException e)
         {
-            throw Error(at, $"cannot be brewed as it stands: {e.Message.Split(": ", 2)[1]}");
+            throw Error(at, $"cannot be brewed as it stands: {e.What}");
         }
     }
 

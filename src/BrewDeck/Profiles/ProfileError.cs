@@ -5,7 +5,7 @@ namespace BrewDeck.Profiles;
 /// <summary>Makes the one clear line of a file that cannot be used.</summary>
 internal static class ProfileError
 {
-    public static ProfileException At(string file, int line, string what) => new($"{file}:{line}: {what}");
+    public static ProfileException At(string file, int line, string what) => new($"{file}:{line}: {what}") { What = what };
 
     /// <summary>Short and without control characters: what stood in a file must not steer a terminal.</summary>
     public static string OneLine(string text, int longest = 60)
