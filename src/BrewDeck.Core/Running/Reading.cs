@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BrewDeck.Core.Running;
 
 public enum ReadingKind
@@ -26,6 +28,16 @@ public sealed record Reading(ReadingKind Kind, string Vessel, double Value, stri
 {
     /// <summary>Volume readings: temperature of the liquid when it was read, °C; null: the vessel's.</summary>
     public double? AtC { get; init; }
+
+    /// <summary>Stands before the temperature of what was read: <c>1.046@40</c>, <c>41@77</c>.</summary>
+    public const char AtMark = '@';
+
+    /// <summary>Stand after what a refractometer shows: <c>11.8bx</c>.</summary>
+    public static readonly ImmutableArray<string> BrixMarks = ["bx", "brix"];
+
+    /// <summary>Of a gravity: what was typed tells how warm the sample was, or that it was a refractometer's drops, which cool at once.</summary>
+    public bool TellsItsSample => AsTyped.Contains(AtMark, StringComparison.Ordinal)
+        || BrixMarks.Any(mark => AsTyped.EndsWith(mark, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether it is one of that kind there.</summary>
     public bool Is(ReadingKind kind, string vessel) => Kind == kind && Vessel == vessel;

@@ -71,11 +71,10 @@ internal static class ReadingDesk
         };
     }
 
-    /// <summary>A gravity of hot wort of which nothing was said of the sample: no temperature after an @, and not a refractometer's drops, which cool at once.</summary>
+    /// <summary>A gravity of hot wort of which nothing was said of the sample.</summary>
     private static bool IsOfHotWort(LivePlant live, Reading reading) =>
         reading.Kind == ReadingKind.Gravity && live.Setting.IndexOf(reading.Vessel) is >= 0 and var index && live.Plant.Vessels[index].TempC > HotC
-        && !reading.AsTyped.Contains('@', StringComparison.Ordinal)
-        && !reading.AsTyped.EndsWith("bx", StringComparison.OrdinalIgnoreCase) && !reading.AsTyped.EndsWith("brix", StringComparison.OrdinalIgnoreCase);
+        && !reading.TellsItsSample;
 
     /// <summary>Another vessel that shows just what was typed, where this one is expected to be far from it; empty: none.</summary>
     private static string Elsewhere(RunState state, Reading reading, long nowMs)

@@ -16,7 +16,7 @@ namespace BrewDeck.Deck.Probes;
 internal sealed class ProbeRule(Shell shell, ImmutableArray<ReadingKind> kinds)
 {
     /// <summary>What stands for it in the record, after the value: the same in each language.</summary>
-    public const string Mark = ", by rule";
+    private const string Mark = ", by rule";
 
     /// <summary>A value is quiet when it has been heard for so long without noise; common practice, no source.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(20);
@@ -43,6 +43,9 @@ internal sealed class ProbeRule(Shell shell, ImmutableArray<ReadingKind> kinds)
             where offer is { State: ProbeState.Fresh } && offer.HeardFor >= Quiet && Math.Abs(offer.Reading.Value - expected.Value) <= Near(expected.Kind, expected.Value)
             select new ByRule(step.Spec.Id, offer.Reading with { AsTyped = offer.Reading.AsTyped + Mark });
     }
+
+    /// <summary>Whether a reading in a record was taken by the rule.</summary>
+    public static bool Took(Reading reading) => reading.AsTyped.EndsWith(Mark, StringComparison.Ordinal);
 
     private sealed record ByRule(string Step, Reading Reading);
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
-
 using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Deck.Readings;
@@ -24,13 +23,13 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation no
             reason = notation.Text("Type a value.");
             return null;
         }
-        var at = typed.IndexOf('@', StringComparison.Ordinal);
+        var at = typed.IndexOf(Reading.AtMark, StringComparison.Ordinal);
         if (at >= 0)
             return At(place, typed, typed[..at], typed[(at + 1)..], out reason);
         double value;
         var understood = place.Kind switch
         {
-            ReadingKind.Gravity when Number(typed, out value, "bx", "brix") => Refracted(ref value, out reason),
+            ReadingKind.Gravity when Number(typed, out value, Reading.BrixMarks.AsSpan()) => Refracted(ref value, out reason),
             ReadingKind.Volume when Number(typed, out value, "cm") => Depth(place, ref value, 0.01, out reason),
             ReadingKind.Volume when Number(typed, out value, "in", "\"") => Depth(place, ref value, MetresPerInch, out reason),
             _ => reader.TryRead(place.Kind, typed, out value, out reason),
@@ -62,7 +61,7 @@ public sealed class ReadingTyping(Typed reader, Brewhouse brewhouse, Notation no
 
     /// <summary>A hydrometer's reading that its own text says was taken hot.</summary>
     public bool IsOfHotSample(Reading reading) => reading.Kind == ReadingKind.Gravity
-        && reading.AsTyped.Split('@') is [_, var right] && reader.TryRead(ReadingKind.Temperature, right.Trim(), out var sampleC, out _) && sampleC > PoorC;
+        && reading.AsTyped.Split(Reading.AtMark) is [_, var right] && reader.TryRead(ReadingKind.Temperature, right.Trim(), out var sampleC, out _) && sampleC > PoorC;
 
     private bool Refracted(ref double value, out string reason)
     {

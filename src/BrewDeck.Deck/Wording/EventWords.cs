@@ -25,7 +25,7 @@ public sealed record EventWords(Brewhouse Brewhouse, Notation Notation, Func<str
         StepHeld e => With(Notation.Text($"held: {TitleOf(e.StepId)}"), Notation.Name(e.Reason)),
         StepResumed e => Notation.Text($"resumed: {TitleOf(e.StepId)}"),
         StepSkipped e => With(Notation.Text($"skipped: {TitleOf(e.StepId)}"), e.Reason),
-        ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation) + (e.Reading.AsTyped.EndsWith(Probes.ProbeRule.Mark, StringComparison.Ordinal) ? Notation.Text(" (probe, by rule)") : ""),
+        ReadingTaken e => ReadingWords.One(e.Reading, Brewhouse, Notation) + (Probes.ProbeRule.Took(e.Reading) ? Notation.Text(" (probe, by rule)") : ""),
         RemedyChosen e => Notation.Lowered(RemedyWords.Title(e.Remedy, Brewhouse, Notation)),
         TroubleReported e => TroubleWords.Happens(e.Trouble, Brewhouse, TitleOf, Notation),
         TroubleCleared e => TroubleWords.Over(e.Trouble, Brewhouse, TitleOf, Notation),
