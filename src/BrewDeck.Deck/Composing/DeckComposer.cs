@@ -17,21 +17,24 @@ public static class DeckComposer
     {
         var countdown = Countdown.Of(moment);
         var (strip, now) = DayStrip.Of(moment);
+        var (title, headline, sentences) = Head(moment);
+        // of a batch that was given up nothing is reckoned any more
+        var goesOn = moment.State.Status != RunStatus.Aborted;
         return new DeckScreen(
-            Title(moment),
+            title,
             Corner(moment, aside),
             countdown.Digits,
             countdown.Label,
             countdown.Tone,
-            Headline(moment),
-            Sentences(moment),
+            headline,
+            sentences,
             CautionLines(moment),
             Hands(moment),
             Next(moment),
             Background(moment),
-            GivenUp(moment) ? [] : VesselGauges.Of(moment),
-            GivenUp(moment) ? [] : CircuitGauges.Of(moment),
-            GivenUp(moment) ? [] : OutlookItems.Of(moment),
+            goesOn ? VesselGauges.Of(moment) : [],
+            goesOn ? CircuitGauges.Of(moment) : [],
+            goesOn ? OutlookItems.Of(moment) : [],
             strip,
             now,
             ActLog.Of(moment, LogShown),
@@ -41,11 +44,17 @@ public static class DeckComposer
         };
     }
 
-    /// <summary>"Mash · step 3 of 7".</summary>
-    private static string Title(DeckMoment moment)
+    private static (string Title, Line Headline, ImmutableArray<Line> Sentences) Head(DeckMoment moment)
     {
-        if (moment.Current is not { } step)
-            return moment.State.ExerciseOver ? moment.Notation.Text("Exercise over") : GivenUp(moment) ? moment.Notation.Text("Aborted") : moment.Notation.Text("Day over");
+        if (moment.Current is { } step)
+            return (Title(step, moment), Headline(step, moment), StepLines.Of(step, moment));
+        var end = DayEnd.Of(moment);
+        return (end.Title, Line.Of(end.Headline, Tone.Strong), [.. end.Sentences.Select(s => Line.Of(s))]);
+    }
+
+    /// <summary>"Mash · step 3 of 7".</summary>
+    private static string Title(PlanStep step, DeckMoment moment)
+    {
         var same = moment.State.Steps.Where(s => s.Spec.Unit == step.Spec.Unit).ToList();
         var place = same.FindIndex(s => s.Spec.Id == step.Spec.Id) + 1;
         return moment.Notation.Text($"{Names.Sentence(Names.Unit(step.Spec.Unit, moment.Notation))} · step {place} of {same.Count}");
@@ -60,23 +69,11 @@ public static class DeckComposer
     private static ImmutableArray<string> Day(DeckMoment moment) =>
         moment.State.DayStartMs is null ? [] : [moment.Notation.Text($"day {PlanLines.Since(moment.NowS)}")];
 
-    private static Line Headline(DeckMoment moment)
+    private static Line Headline(PlanStep step, DeckMoment moment)
     {
-        if (moment.Current is not { } step)
-            return Line.Of(moment.State.ExerciseOver ? moment.Notation.Text("The exercise is over.")
-                : GivenUp(moment) ? moment.Notation.Text("The batch was given up.")
-                : moment.Notation.Text("The day is done."), Tone.Strong);
         var held = moment.State.Step(step.Spec.Id) is { Status: RunStatus.Held };
         return new Line([.. held ? new[] { new Span(moment.Notation.Text("HELD  "), Tone.Warning) } : [], new Span(moment.Title(step), Tone.Strong)]);
     }
-
-    private static ImmutableArray<Line> Sentences(DeckMoment moment) => moment.Current is { } step
-        ? StepLines.Of(step, moment)
-        : [.. (moment.State.ExerciseOver ? HandsWords.ExerciseOver(moment.Notation) : GivenUp(moment) ? HandsWords.GivenUp(IsHot(moment), moment.Notation) : HandsWords.DayOver(moment.Forecast.Outlook, moment.State.Readings, moment.Notation)).Select(s => Line.Of(s))];
-
-    private static bool IsHot(DeckMoment moment) => moment.Forecast.Now.Vessels.Any(v => v.TempC >= HandsWords.HotC);
-
-    private static bool GivenUp(DeckMoment moment) => moment.State.Status == RunStatus.Aborted;
 
     private static ImmutableArray<Line> CautionLines(DeckMoment moment) => moment.Current is { } step
         ? [.. CautionWords.Of(step.Spec.Cautions, moment.Notation).Select(c => Line.Of(c, Tone.Warning))]
