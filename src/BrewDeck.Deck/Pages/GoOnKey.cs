@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
-using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Core.Running.Troubles;
 using BrewDeck.Deck.Asks;
@@ -21,25 +19,19 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         var (focus, step) = (moment.Focus, moment.Current);
         switch (focus.Act)
         {
-            case FocusAct.Start when step is { Spec.Kind: StepKind.Pitch } && TooWarm(moment) is (var read, var planned):
+            case FocusAct.Start when step is not null && GoOnDoubts.TooWarm(step, moment) is (var read, var planned):
                 AskToPitch(moment, read, planned);
                 break;
             case FocusAct.Start:
                 acts.Do(new RunCommand.Start(focus.StepId), now);
                 break;
-            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && PumpStood(step, moment) && ReadSince(step, moment) is null:
-                AskWhatCame(step, moment);
+            case FocusAct.Finish or FocusAct.Wait when step is not null && GoOnDoubts.Short(step, moment, shell.Ports.Rehearsal) is (var readL, var wantedL):
+                AskWhatCame(step, readL, wantedL, moment);
                 break;
-            case FocusAct.Finish or FocusAct.Wait when step is { Spec.Kind: StepKind.TransferStrike } && PumpStood(step, moment)
-                && ReadSince(step, moment) is { } read && read < Enough * Wanted(step, moment):
-                AskToEndShort(step, read, moment);
-                break;
-            case FocusAct.Finish when step is { Spec.Kind: StepKind.CastOut } && moment.Unread(step).Count() == step.Expected.Length:
-            case FocusAct.Finish when step is { Spec.Kind: StepKind.Lauter or StepKind.RunOff } && moment.Unread(step).Any(e => e.Kind == ReadingKind.Volume):
+            case FocusAct.Finish when step is not null && GoOnDoubts.IsUnread(step, moment):
                 AskToRead(step, moment);
                 break;
-            case FocusAct.Finish when step is { Spec.Kind: StepKind.Vorlauf or StepKind.BatchSparge or StepKind.SanitiseChiller } && focus.DueMs > moment.NowMs + HandsMs:
-            case FocusAct.Finish when step is not null && (IsHardlyBegun(step, moment) || IsReadShort(step, moment)):
+            case FocusAct.Finish when step is not null && GoOnDoubts.IsEarly(step, moment):
             case FocusAct.Wait:
                 AskToEnd(moment);
                 break;
@@ -60,19 +52,6 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         }
     }
 
-    /// <summary>Hands that work against the clock may be done so much early without being asked, ms.</summary>
-    private const long HandsMs = 60_000;
-
-    /// <summary>Warmer than this above the plan the yeast is asked about first, K; common practice, no source.</summary>
-    private const double TooWarmK = 2;
-
-    /// <summary>The last reading in the fermenter and what was planned, if it is too warm for the yeast, °C.</summary>
-    private static (double Read, double Planned)? TooWarm(DeckMoment moment) =>
-        moment.State.Readings.LastOrDefault(r => r.Reading is { Kind: ReadingKind.Temperature, Vessel: Places.Fermenter })?.Reading.Value is { } read
-        && moment.Plan.Steps.LastOrDefault(s => s.Spec.Kind == StepKind.CastOut)?.Spec.TargetC is { } planned && read > planned + TooWarmK
-            ? (read, planned)
-            : null;
-
     // a pump that pulls on a closed bed breaks the false bottom: a knuckle that strikes twice does not start it
     private void AskWhetherOver(Trouble trouble, DeckMoment moment) => AskFirst(
         moment.Notation.Text($"{Names.Sentence(TroubleWords.Happens(trouble, page.Brewhouse, moment.Title, moment.Notation))}. Is that over?"),
@@ -86,7 +65,7 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
         moment.Notation.Text("Not yet: cool it in the fermenter, then read it again"),
         (moment.Notation.Text("Pitch all the same"), new RunCommand.Start(moment.Focus.StepId)));
 
-    // what comes of the day is known by nothing else, and a bed that has closed shows in nothing else: the steps whose reading is asked for; the big key alone still goes on
+    // the big key alone still goes on
     private void AskToRead(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("Nothing has been read yet. Read it first?"),
@@ -100,30 +79,22 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 acts.Do(new RunCommand.Finish(step.Spec.Id), at);
         }));
 
-    /// <summary>A pump that stood still or lost its prime moved less than the clock says. Of another sign, such as cold liquor, the pump knows nothing.</summary>
-    private bool PumpStood(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since } run
-        && (run.HeldForMs > 0 || shell.Ports.Rehearsal?.Signs.Any(s => s.Kind == MishapKind.PumpLostPrime) == true
-            || moment.Events.Any(e => e is HandsActed { Act: HandAct.PrimePump or HandAct.CarryByJug } && e.AtMs >= since));
+    private void AskWhatCame(PlanStep step, double? readL, double wantedL, DeckMoment moment)
+    {
+        if (readL is { } read)
+            AskToEndShort(step, read, wantedL, moment);
+        else
+            AskToReadWhatCame(step, moment);
+    }
 
-    /// <summary>The level last read where it runs to; null: nobody has read how much came.</summary>
-    private static double? ReadSince(PlanStep step, DeckMoment moment) => moment.State.Readings
-        .LastOrDefault(r => r.AtMs >= moment.State.Step(step.Spec.Id)!.StartedMs && r.Reading.Is(ReadingKind.Volume, step.Spec.To))?.Reading.Value;
-
-    /// <summary>What should stand there in the end, litres.</summary>
-    private static double Wanted(PlanStep step, DeckMoment moment) =>
-        Contents.StandsL(step.After.Vessels[moment.State.Live!.Setting.IndexOf(step.Spec.To)]);
-
-    /// <summary>No glass is read so wrong; common practice, no source.</summary>
-    private const double Enough = 0.9;
-
-    private void AskToEndShort(PlanStep step, double read, DeckMoment moment) => AskFirst(
-        moment.Notation.Text($"Read so far: {moment.Notation.Volume(read)} of {moment.Notation.Volume(Wanted(step, moment))}. Is the pump to run on?"),
+    private void AskToEndShort(PlanStep step, double readL, double wantedL, DeckMoment moment) => AskFirst(
+        moment.Notation.Text($"Read so far: {moment.Notation.Volume(readL)} of {moment.Notation.Volume(wantedL)}. Is the pump to run on?"),
         Line.Of(moment.Title(step), Tone.Strong),
         moment.Notation.Text("Let it run"),
         (moment.Notation.Text("It is there already: end it"), new RunCommand.Finish(step.Spec.Id)),
         (moment.Notation.Text("No more comes: end it with what was read"), new RunCommand.Finish(step.Spec.Id) { Short = true }));
 
-    private void AskWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
+    private void AskToReadWhatCame(PlanStep step, DeckMoment moment) => page.Ask(new ChoiceAsk(
         page,
         moment.Notation.Text("The pump did not run all the while: has all the liquor come over?"),
         [Line.Of(moment.Notation.Text("What is missing would be reckoned with as if it were there."))],
@@ -139,20 +110,6 @@ internal sealed class GoOnKey(Shell shell, DeckPage page, BrewDay day, Acts acts
                 new ReadingKeys(shell, page, acts).Open(ReadingKind.Volume, step.Spec.To, at);
         },
         byArrows: true));
-
-    /// <summary>Handwork of minutes is not over in seconds: the key was struck once too often.</summary>
-    private static bool IsHardlyBegun(PlanStep step, DeckMoment moment) => moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
-        && step.Spec.Kind.EndsBy() == EndsBy.Hands && step.Spec.Minutes is >= LongMin && moment.NowMs - since < HardlyMs;
-
-    /// <summary>The level that was read in a fill says that some of it is still to come.</summary>
-    private static bool IsReadShort(PlanStep step, DeckMoment moment) => step is { Spec.Kind: StepKind.Fill, DurationS: > MomentS } && moment.State.Step(step.Spec.Id) is { StartedMs: { } since }
-        && moment.State.Readings.Any(r => r.AtMs >= since && r.Reading.Is(ReadingKind.Volume, step.Spec.Vessel));
-
-    /// <summary>What a tap gives in less, s, nobody reads.</summary>
-    private const double MomentS = 2;
-
-    /// <summary>Handwork that takes at least so long, min, is asked about in its first moments, ms.</summary>
-    private const double LongMin = 5, HardlyMs = 15_000;
 
     private string Reckoned(ExpectedReading e, Notation notation) =>
         $"{ReadingWords.What(e.Kind, e.Vessel, page.Brewhouse, notation)} {ReadingWords.Named(e.Kind, e.Value, notation)}";
