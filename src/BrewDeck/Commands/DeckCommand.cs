@@ -9,11 +9,11 @@ namespace BrewDeck.Commands;
 /// <summary><c>brewdeck</c> alone: the deck on this terminal.</summary>
 internal static class DeckCommand
 {
-    public static int Brew(Workplace place, DeckOptions options) => place.Guard(() =>
+    public static int Brew(Workplace place, DeckOptions options)
     {
         var (code, exercise) = Once(place, options);
         return exercise is { } number ? RehearseCommand.Exercise(place, number, options) : code;
-    });
+    }
 
     /// <returns>The exit code, and the exercise that the deck was left for.</returns>
     private static (int Code, int? Exercise) Once(Workplace place, DeckOptions options)

@@ -54,7 +54,7 @@ internal static class RehearseCommand
     }
 
     /// <summary>On the deck, at a chosen speed. A rehearsal that was broken off is taken up again.</summary>
-    public static int OnDeck(Workplace place, DayOptions day, RehearseOptions rehearsal, DeckOptions options) => place.Guard(() =>
+    public static int OnDeck(Workplace place, DayOptions day, RehearseOptions rehearsal, DeckOptions options)
     {
         if (rehearsal.Speed is not (>= 1 and <= 3600))
             throw new UsageException($"--speed: {rehearsal.Speed} is out of range; write 1 to 3600");
@@ -64,7 +64,7 @@ internal static class RehearseCommand
             return PlanCommand.Run(place, day, PlanFormat.Text);
         var (code, next) = Once(place, plan, rehearsal.Deal(plan, rehearsal.Seed), rehearsal, options);
         return next is { } exercise ? Exercise(place, exercise, options) : code;
-    });
+    }
 
     /// <summary>An exercise on the deck, and those that are chosen on it afterwards.</summary>
     /// <exception cref="UsageException">There is none of that number.</exception>
