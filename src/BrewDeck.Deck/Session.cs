@@ -112,7 +112,7 @@ public sealed class Session : ISession
     }
 
     /// <summary>Does what the stand-in brewer wants, in the same way as a key would.</summary>
-    /// <returns>What was decided; <c>store_trouble</c> when it could not be written.</returns>
+    /// <returns>What was decided; <see cref="DecisionCode.StoreTrouble"/> when it could not be written.</returns>
     /// <exception cref="InvalidOperationException">No batch is open.</exception>
     public Decision Act(RunCommand command, DateTimeOffset now)
     {

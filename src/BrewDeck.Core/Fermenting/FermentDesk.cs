@@ -19,14 +19,14 @@ internal static class FermentDesk
     public static Decision Decide(RunState state, RunCommand.After command, long nowMs)
     {
         if (state.Ferment.PitchedMs is null && state.Status != RunStatus.Complete)
-            return new Decision.Refused("not_pitched");
+            return new Decision.Refused(DecisionCode.NotPitched);
         var code = command switch
         {
             RunCommand.After.ReadFermenter read => Refusal(state.Ferment, read.Reading, nowMs),
-            RunCommand.After.Add add => add.Addition.Name.Trim().Length == 0 || !(add.Addition.Amount > 0) ? "addition_incomplete" : null,
-            RunCommand.After.SetDate set => set.Item.Kind == DueKind.Addition && set.Item.Name.Trim().Length == 0 ? "addition_incomplete" : null,
+            RunCommand.After.Add add => add.Addition.Name.Trim().Length == 0 || !(add.Addition.Amount > 0) ? DecisionCode.AdditionIncomplete : null,
+            RunCommand.After.SetDate set => set.Item.Kind == DueKind.Addition && set.Item.Name.Trim().Length == 0 ? DecisionCode.AdditionIncomplete : null,
             RunCommand.After.Package package => PackagingRules.Refusal(package.Packaging),
-            RunCommand.After.EndPackaging => state.Ferment.Lots.IsEmpty ? "nothing_packaged" : null,
+            RunCommand.After.EndPackaging => state.Ferment.Lots.IsEmpty ? DecisionCode.NothingPackaged : null,
             RunCommand.After.Taste taste => Refusal(taste),
             _ => "unknown_command",
         };
@@ -69,20 +69,20 @@ internal static class FermentDesk
 
     private static string? Refusal(FermentState state, FermenterReading reading, long nowMs) => reading switch
     {
-        _ when reading.TakenMs > nowMs => "reading_in_future",
-        _ when reading.TakenMs < state.PitchedMs => "reading_before_pitch",
-        { Figure: FermenterFigure.Gravity, Value: not (>= 0.98 and <= 1.2) } => "reading_impossible",
+        _ when reading.TakenMs > nowMs => DecisionCode.ReadingInFuture,
+        _ when reading.TakenMs < state.PitchedMs => DecisionCode.ReadingBeforePitch,
+        { Figure: FermenterFigure.Gravity, Value: not (>= 0.98 and <= 1.2) } => DecisionCode.ReadingImpossible,
         // beer never gains extract by itself
-        { Figure: FermenterFigure.Gravity } when reading.Value > state.OriginalSg + 0.005 => "gravity_above_original",
-        { Figure: FermenterFigure.Temperature, Value: not (>= -5 and <= 50) } => "reading_impossible",
-        { Figure: FermenterFigure.Ph, Value: not (>= 2 and <= 8) } => "reading_impossible",
+        { Figure: FermenterFigure.Gravity } when reading.Value > state.OriginalSg + 0.005 => DecisionCode.GravityAboveOriginal,
+        { Figure: FermenterFigure.Temperature, Value: not (>= -5 and <= 50) } => DecisionCode.ReadingImpossible,
+        { Figure: FermenterFigure.Ph, Value: not (>= 2 and <= 8) } => DecisionCode.ReadingImpossible,
         _ => null,
     };
 
     private static string? Refusal(RunCommand.After.Taste taste)
     {
         if (taste.Text.Trim().Length is var length && (length > LongestText || (length == 0 && taste.Rating is null)))
-            return "empty_note";
-        return taste.Rating is null or (>= 1 and <= 5) ? null : "rating_range";
+            return DecisionCode.EmptyNote;
+        return taste.Rating is null or (>= 1 and <= 5) ? null : DecisionCode.RatingRange;
     }
 }

@@ -1,4 +1,5 @@
 using BrewDeck.Core.Physics;
+using BrewDeck.Core.Running;
 
 namespace BrewDeck.Core.Fermenting;
 
@@ -33,10 +34,10 @@ public static class PackagingRules
     public static string? Refusal(Packaging packaging)
     {
         if (!(packaging.VolumeL is > 0 and <= 20_000))
-            return "packaging_volume";
+            return DecisionCode.PackagingVolume;
         var bottles = packaging.Kind == PackageKind.Bottles;
         if (!(packaging.Co2Volumes >= LeastCo2Volumes && packaging.Co2Volumes <= Most(packaging.Kind)))
-            return bottles ? "packaging_co2_bottles" : "packaging_co2";
-        return packaging.TempC >= 0 && packaging.TempC <= HottestC(packaging.Kind) ? null : bottles ? "priming_temperature" : "keg_temperature";
+            return bottles ? DecisionCode.PackagingCo2Bottles : DecisionCode.PackagingCo2;
+        return packaging.TempC >= 0 && packaging.TempC <= HottestC(packaging.Kind) ? null : bottles ? DecisionCode.PrimingTemperature : DecisionCode.KegTemperature;
     }
 }

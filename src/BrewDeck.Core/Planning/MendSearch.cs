@@ -17,22 +17,22 @@ internal sealed class MendSearch(Brewhouse house, Recipe recipe, DayChoices choi
 
     private const int Rounds = 8;
 
-    public Mend? SmallerBatch(Limit limit, Batch batch) => Batch("smaller_batch", limit, batch.Recipe.BatchL, 0.5, 0.9);
+    public Mend? SmallerBatch(Limit limit, Batch batch) => Batch(MendCode.SmallerBatch, limit, batch.Recipe.BatchL, 0.5, 0.9);
 
-    public Mend? LargerBatch(Limit limit, Batch batch) => Batch("larger_batch", limit, batch.Recipe.BatchL, batch.Recipe.BatchL * 4, 1.1);
+    public Mend? LargerBatch(Limit limit, Batch batch) => Batch(MendCode.LargerBatch, limit, batch.Recipe.BatchL, batch.Recipe.BatchL * 4, 1.1);
 
-    public Mend? ThickerMash(Limit limit) => Thickness("thicker_mash", limit, Thickest);
+    public Mend? ThickerMash(Limit limit) => Thickness(MendCode.ThickerMash, limit, Thickest);
 
-    public Mend? ThinnerMash(Limit limit) => Thickness("thinner_mash", limit, Thinnest);
+    public Mend? ThinnerMash(Limit limit) => Thickness(MendCode.ThinnerMash, limit, Thinnest);
 
     /// <summary>Tap water no colder than it comes out of the ground.</summary>
     public Mend? ColderWater(Limit limit, double sourceC) => Told(
-        "colder_water", "°C", Nearest(c => Margin(limit, recipe, choices with { SourceWaterC = c }), limit.Margin, sourceC, 2, 0.8, TempStep));
+        MendCode.ColderWater, "°C", Nearest(c => Margin(limit, recipe, choices with { SourceWaterC = c }), limit.Margin, sourceC, 2, 0.8, TempStep));
 
     /// <summary>Where all the liquor goes into the mash, a sparge takes some of it out again.</summary>
     public Mend? Sparge(Limit limit) =>
         choices.Sparge == SpargeMethod.None && house.CanSparge && Margin(limit, recipe, choices with { Sparge = SpargeMethod.Fly }) >= 0
-            ? new("fly_sparge", 0, "")
+            ? new(MendCode.FlySparge, 0, "")
             : null;
 
     private Mend? Batch(string code, Limit limit, double batchL, double bound, double guess) =>

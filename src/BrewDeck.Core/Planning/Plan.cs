@@ -100,11 +100,11 @@ public sealed record DayFigures(Recipe Recipe, Totals Totals, ImmutableArray<Lim
 }
 
 /// <summary>Why a plan cannot be brewed: the number that failed, and codes for what would mend it.</summary>
-/// <param name="Code">Stable name, snake_case.</param>
+/// <param name="Code">The name of its limit (<see cref="LimitName"/>), or one of <see cref="RefusalCode"/>.</param>
 /// <param name="Mends">What would mend it.</param>
 public sealed record Refusal(string Code, double Value, double Bound, string Unit, ImmutableArray<Mend> Mends);
 
-/// <param name="Code">Stable name, snake_case, such as <c>smaller_batch</c>.</param>
+/// <param name="Code">One of <see cref="MendCode"/>.</param>
 /// <param name="Value">How much of it, in <paramref name="Unit"/>.</param>
 public sealed record Mend(string Code, double Value, string Unit);
 

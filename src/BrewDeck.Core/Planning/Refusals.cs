@@ -12,20 +12,20 @@ internal static class Refusals
     {
         var found = ImmutableArray.CreateBuilder<Refusal>();
         if (recipe.Rests.IsEmpty || recipe.MashKg <= 0)
-            found.Add(new(RefusalCode.NoMash, recipe.MashKg, 0, "kg", [new("grist_to_mash", 0, "")]));
+            found.Add(new(RefusalCode.NoMash, recipe.MashKg, 0, "kg", [new(MendCode.GristToMash, 0, "")]));
         if (choices.Circuits is { } wanted && (wanted < 1 || wanted > house.Circuits.Length))
-            found.Add(new(RefusalCode.Circuits, wanted, house.Circuits.Length, "", [new("circuits_in_use", house.Circuits.Length, "")]));
+            found.Add(new(RefusalCode.Circuits, wanted, house.Circuits.Length, "", [new(MendCode.CircuitsInUse, house.Circuits.Length, "")]));
         if (choices.BatchL is { } litres && !(litres > 0))
-            found.Add(new(RefusalCode.BatchVolume, litres, 0, "L", [new("larger_batch", 1, "L")]));
+            found.Add(new(RefusalCode.BatchVolume, litres, 0, "L", [new(MendCode.LargerBatch, 1, "L")]));
         if (!(recipe.BatchL > 0))
-            found.Add(new(RefusalCode.BatchVolume, recipe.BatchL, 0, "L", [new("larger_batch", 1, "L")]));
+            found.Add(new(RefusalCode.BatchVolume, recipe.BatchL, 0, "L", [new(MendCode.LargerBatch, 1, "L")]));
         foreach (var (from, to) in recipe.Rests.Zip(recipe.Rests.Skip(1)))
         {
             if (to.TempC < from.TempC)
-                found.Add(new(RefusalCode.RestBelowTheLast, to.TempC, from.TempC, "°C", [new("rests_in_rising_order", from.TempC, "°C")]));
+                found.Add(new(RefusalCode.RestBelowTheLast, to.TempC, from.TempC, "°C", [new(MendCode.RestsInRisingOrder, from.TempC, "°C")]));
         }
         if (recipe.Rests.Length > 1 && !CanRaise(house, choices.MashHeating ?? house.Habits.MashHeating))
-            found.Add(new(RefusalCode.TunCannotHeat, recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new("single_rest", recipe.Rests[0].TempC, "°C")]));
+            found.Add(new(RefusalCode.TunCannotHeat, recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new(MendCode.SingleRest, recipe.Rests[0].TempC, "°C")]));
         return found.ToImmutable();
     }
 
@@ -46,23 +46,23 @@ internal static class Refusals
     private static ImmutableArray<Mend> Mends(PlantSetting setting, Batch batch, Limit limit, MendSearch search) => limit.Name switch
     {
         LimitName.StrikeLiquorInTank or LimitName.MashInTun or LimitName.MashInLauterTun =>
-            Some(search.ThickerMash(limit), search.SmallerBatch(limit, batch), search.Sparge(limit), new("two_mashes", 2, "")),
-        LimitName.SpargeVolume => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new("no_sparge", 0, "")),
-        LimitName.WortInKettle => Some(search.SmallerBatch(limit, batch), new("kettle_extension", Math.Ceiling(limit.Value - limit.Bound), "L")),
-        LimitName.WortInWhirlpool => Some(search.SmallerBatch(limit, batch), new("stand_in_kettle", limit.Bound, "L")),
-        LimitName.WortInFermenter => Some(search.SmallerBatch(limit, batch), new("larger_fermenter", Math.Ceiling(limit.Value - limit.Bound), "L")),
-        LimitName.SpargeLiquorInTank => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new("sparge_in_two_fills", 2, "")),
-        LimitName.DecoctionCoversElements => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L"), new("other_mash_heating", 0, "")),
-        LimitName.DecoctionShare => [new("smaller_rise", 0, ""), new("other_mash_heating", 0, "")],
-        LimitName.StrikeTemperature => Some(search.ThinnerMash(limit), new("warm_the_tun_first", limit.Bound, "°C")),
-        LimitName.MashCoversElements or LimitName.WortCoversElements => Some(search.LargerBatch(limit, batch), new("lower_element", limit.Value, "L")),
-        LimitName.PitchTemperature => Some(search.ColderWater(limit, setting.SourceWaterC), new("cool_in_fermenter", limit.Bound, "°C")),
-        LimitName.LiftOfPump => [new("lower_inlet", limit.Bound, "m"), new("stronger_pump", limit.Value, "m")],
-        LimitName.FallByGravity => [new("raise_vessel", limit.Bound - limit.Value, "m"), new("add_pump", 1, "")],
-        LimitName.Evaporation => [new("lower_evaporation", Math.Floor(20 * limit.Bound) / 20, "kg/h"), new("more_heat", limit.Value / limit.Bound, "times")],
-        _ when LimitName.LoadOf(limit.Name) is not null => [new("larger_circuit", limit.Value, "kW"), new("smaller_element", limit.Bound, "kW")],
-        _ when !limit.AtMost => [new("more_heat", limit.Bound, limit.Unit)],
-        _ => [new("cool_in_fermenter", limit.Bound, limit.Unit)],
+            Some(search.ThickerMash(limit), search.SmallerBatch(limit, batch), search.Sparge(limit), new(MendCode.TwoMashes, 2, "")),
+        LimitName.SpargeVolume => Some(search.ThickerMash(limit), search.LargerBatch(limit, batch), search.SmallerBatch(limit, batch), new(MendCode.NoSparge, 0, "")),
+        LimitName.WortInKettle => Some(search.SmallerBatch(limit, batch), new(MendCode.KettleExtension, Math.Ceiling(limit.Value - limit.Bound), "L")),
+        LimitName.WortInWhirlpool => Some(search.SmallerBatch(limit, batch), new(MendCode.StandInKettle, limit.Bound, "L")),
+        LimitName.WortInFermenter => Some(search.SmallerBatch(limit, batch), new(MendCode.LargerFermenter, Math.Ceiling(limit.Value - limit.Bound), "L")),
+        LimitName.SpargeLiquorInTank => Some(search.SmallerBatch(limit, batch), search.ThinnerMash(limit), new(MendCode.SpargeInTwoFills, 2, "")),
+        LimitName.DecoctionCoversElements => Some(search.LargerBatch(limit, batch), new(MendCode.LowerElement, limit.Value, "L"), new(MendCode.OtherMashHeating, 0, "")),
+        LimitName.DecoctionShare => [new(MendCode.SmallerRise, 0, ""), new(MendCode.OtherMashHeating, 0, "")],
+        LimitName.StrikeTemperature => Some(search.ThinnerMash(limit), new(MendCode.WarmTheTunFirst, limit.Bound, "°C")),
+        LimitName.MashCoversElements or LimitName.WortCoversElements => Some(search.LargerBatch(limit, batch), new(MendCode.LowerElement, limit.Value, "L")),
+        LimitName.PitchTemperature => Some(search.ColderWater(limit, setting.SourceWaterC), new(MendCode.CoolInFermenter, limit.Bound, "°C")),
+        LimitName.LiftOfPump => [new(MendCode.LowerInlet, limit.Bound, "m"), new(MendCode.StrongerPump, limit.Value, "m")],
+        LimitName.FallByGravity => [new(MendCode.RaiseVessel, limit.Bound - limit.Value, "m"), new(MendCode.AddPump, 1, "")],
+        LimitName.Evaporation => [new(MendCode.LowerEvaporation, Math.Floor(20 * limit.Bound) / 20, "kg/h"), new(MendCode.MoreHeat, limit.Value / limit.Bound, "times")],
+        _ when LimitName.LoadOf(limit.Name) is not null => [new(MendCode.LargerCircuit, limit.Value, "kW"), new(MendCode.SmallerElement, limit.Bound, "kW")],
+        _ when !limit.AtMost => [new(MendCode.MoreHeat, limit.Bound, limit.Unit)],
+        _ => [new(MendCode.CoolInFermenter, limit.Bound, limit.Unit)],
     };
 
     private static ImmutableArray<Mend> Some(params ReadOnlySpan<Mend?> mends)

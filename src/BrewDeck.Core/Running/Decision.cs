@@ -13,7 +13,7 @@ public abstract record Decision
     public sealed record Accepted(ImmutableArray<RunEvent> Events) : Decision;
 
     /// <summary>It cannot be done now.</summary>
-    /// <param name="Code">Stable name, snake_case.</param>
+    /// <param name="Code">One of <see cref="DecisionCode"/>.</param>
     public sealed record Refused(string Code) : Decision;
 
     /// <summary>The reading lies outside what can be; ask again, with the bounds.</summary>

@@ -101,9 +101,9 @@ internal static class ReadingDesk
 
     /// <summary>Why a reading is not taken, whatever the brewer says; null: it may be.</summary>
     private static string? Impossible(RunState state, Reading reading) =>
-        !Known(state, reading) ? "no_such_place"
-        : !Possible(reading) ? "reading_impossible"
-        : reading.Kind == ReadingKind.Volume && reading.Value > Brim * CapacityL(state.Live!.Setting.Brewhouse, reading.Vessel) ? "over_the_brim"
+        !Known(state, reading) ? DecisionCode.NoSuchPlace
+        : !Possible(reading) ? DecisionCode.ReadingImpossible
+        : reading.Kind == ReadingKind.Volume && reading.Value > Brim * CapacityL(state.Live!.Setting.Brewhouse, reading.Vessel) ? DecisionCode.OverTheBrim
         : null;
 
     private static double CapacityL(Brewhouse house, string vessel) =>

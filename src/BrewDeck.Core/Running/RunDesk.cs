@@ -14,7 +14,7 @@ public static class RunDesk
     public static Decision Decide(RunState state, RunCommand command, long nowMs)
     {
         if (state.Plan is null)
-            return new Decision.Refused("no_batch");
+            return new Decision.Refused(DecisionCode.NoBatch);
         var over = state.Status is RunStatus.Complete or RunStatus.Aborted;
         return command switch
         {
@@ -22,7 +22,7 @@ public static class RunDesk
             RunCommand.Write write => Write(write, nowMs),
             RunCommand.Take take => ReadingDesk.Decide(state, take, nowMs),
             RunCommand.After after => FermentDesk.Decide(state, after, nowMs),
-            _ when over => new Decision.Refused("day_is_over"),
+            _ when over => new Decision.Refused(DecisionCode.DayIsOver),
             RunCommand.Acknowledge => AlarmDesk.Acknowledge(state, nowMs),
             RunCommand.Shelve shelve => AlarmDesk.Shelve(state, shelve, nowMs),
             RunCommand.Start start => Start(state, start, nowMs),
@@ -33,7 +33,7 @@ public static class RunDesk
             RunCommand.Choose choose => Choose(state, choose, nowMs),
             RunCommand.Report report => TroubleDesk.Report(state, report.Trouble, nowMs),
             RunCommand.Clear clear => TroubleDesk.Clear(state, clear.Trouble, nowMs),
-            RunCommand.Tend or RunCommand.Mark when !state.Rehearsed => new Decision.Refused("only_rehearsed"),
+            RunCommand.Tend or RunCommand.Mark when !state.Rehearsed => new Decision.Refused(DecisionCode.OnlyRehearsed),
             RunCommand.Tend tend => Act(new HandsActed(nowMs, tend.Act)),
             RunCommand.Mark mark => Act(new RehearsalMarked(nowMs, mark.Of)),
             RunCommand.Weigh weigh => BagDesk.Weigh(state, weigh.Bag, nowMs),
@@ -65,17 +65,17 @@ public static class RunDesk
         new Decision.Accepted([.. events.Select((e, i) => e with { Part = i })]);
 
     private static Decision Undo(RunState state, long nowMs) =>
-        state.UndoSeq is { } seq ? Act(new Undone(nowMs, seq)) : new Decision.Refused("nothing_to_undo");
+        state.UndoSeq is { } seq ? Act(new Undone(nowMs, seq)) : new Decision.Refused(DecisionCode.NothingToUndo);
 
     private static Decision Write(RunCommand.Write write, long nowMs) =>
-        string.IsNullOrWhiteSpace(write.Text) ? new Decision.Refused("empty_note") : Act(new NoteWritten(nowMs, write.Text.Trim()));
+        string.IsNullOrWhiteSpace(write.Text) ? new Decision.Refused(DecisionCode.EmptyNote) : Act(new NoteWritten(nowMs, write.Text.Trim()));
 
     private static Decision Start(RunState state, RunCommand.Start start, long nowMs)
     {
         if (state.Step(start.StepId) is not { } step)
-            return new Decision.Refused("no_such_step");
+            return new Decision.Refused(DecisionCode.NoSuchStep);
         if (!StepOrder.CanStart(state, step))
-            return new Decision.Refused("step_not_due");
+            return new Decision.Refused(DecisionCode.StepNotDue);
         var events = ImmutableArray.CreateBuilder<RunEvent>();
         if (StepOrder.EndedByStarting(state, step) is { } ends)
             events.Add(new StepFinished(nowMs, ends.Spec.Id));
@@ -90,7 +90,7 @@ public static class RunDesk
     private static Decision Finish(RunState state, RunCommand.Finish finish, long nowMs) =>
         state.Step(finish.StepId) is { Status: RunStatus.Running } step
             ? Act([.. Ending(state, step, nowMs, finish.Short && step.Spec.Kind.EndsBy() is EndsBy.Temperature or EndsBy.Level)])
-            : new Decision.Refused("step_not_running");
+            : new Decision.Refused(DecisionCode.StepNotRunning);
 
     /// <summary>The end of a step, and the start of what follows on by itself.</summary>
     private static IEnumerable<RunEvent> Ending(RunState state, RunStep step, long nowMs, bool endsShort = false)
@@ -121,21 +121,21 @@ public static class RunDesk
     private static Decision OnStep(RunState state, string stepId, RunStatus needed, RunEvent happens) =>
         state.Step(stepId)?.Status == needed
             ? Act(happens)
-            : new Decision.Refused(needed == RunStatus.Held ? "step_not_held" : "step_not_running");
+            : new Decision.Refused(needed == RunStatus.Held ? DecisionCode.StepNotHeld : DecisionCode.StepNotRunning);
 
     private static Decision Skip(RunState state, RunCommand.Skip skip, long nowMs)
     {
         if (string.IsNullOrWhiteSpace(skip.Reason))
-            return new Decision.Refused("reason_missing");
+            return new Decision.Refused(DecisionCode.ReasonMissing);
         return state.Step(skip.StepId) is { Open: true }
             ? Act(new StepSkipped(nowMs, skip.StepId, skip.Reason.Trim()))
-            : new Decision.Refused("no_such_step");
+            : new Decision.Refused(DecisionCode.NoSuchStep);
     }
 
     private static Decision Choose(RunState state, RunCommand.Choose choose, long nowMs)
     {
         if (!RemedyFold.Fits(state, choose.Remedy))
-            return new Decision.Refused("remedy_outdated");
+            return new Decision.Refused(DecisionCode.RemedyOutdated);
         var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RemedyFold.Edited(state, choose.Remedy, nowMs), nowMs));
         return Act(new RemedyChosen(nowMs, choose.Remedy, moved));
     }

@@ -26,10 +26,10 @@ internal sealed class Acts(Shell shell, BrewDay day)
         if (outcome.Trouble is { } trouble)
         {
             shell.Say(shell.Notation.Text($"Not written, so it does not count: {trouble}"), Tone.Alarm);
-            return new Decision.Refused("store_trouble");
+            return new Decision.Refused(DecisionCode.StoreTrouble);
         }
         if (outcome.Decision is Decision.Refused refused)
-            shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), refused.Code == "no_alarm" ? Tone.Normal : Tone.Warning);
+            shell.Say(DecisionWords.Refused(refused.Code, shell.Notation), refused.Code == DecisionCode.NoAlarm ? Tone.Normal : Tone.Warning);
         else if (outcome.Decision is Decision.Accepted && day.Events.Count > count)
             Tell([.. day.Events.Skip(count)], now, outlook is null ? [] : Shifts.Between(outlook, day.Forecast(now)));
         return outcome.Decision;

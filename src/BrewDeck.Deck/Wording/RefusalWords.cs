@@ -42,9 +42,9 @@ public static class RefusalWords
     /// <summary>Mends that go further in one direction only; true: further is more.</summary>
     private static readonly Dictionary<string, bool> Steeper = new(StringComparer.Ordinal)
     {
-        ["smaller_batch"] = false,
-        ["thicker_mash"] = false,
-        ["larger_batch"] = true,
-        ["thinner_mash"] = true,
+        [MendCode.SmallerBatch] = false,
+        [MendCode.ThickerMash] = false,
+        [MendCode.LargerBatch] = true,
+        [MendCode.ThinnerMash] = true,
     };
 }

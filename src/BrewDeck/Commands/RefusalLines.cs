@@ -7,18 +7,17 @@ namespace BrewDeck.Commands;
 /// <summary>Why a plan cannot be brewed, a line each. Mends that speak against each other help nobody and are left out; one that helps all is said once, at the end.</summary>
 internal static class RefusalLines
 {
-    private const string Smaller = "smaller_batch";
-    private static readonly string[][] Opposites = [["thicker_mash", "thinner_mash"], [Smaller, "larger_batch"]];
+    private static readonly string[][] Opposites = [[MendCode.ThickerMash, MendCode.ThinnerMash], [MendCode.SmallerBatch, MendCode.LargerBatch]];
 
     public static IEnumerable<string> Of(ImmutableArray<Refusal> refusals, Notation notation)
     {
         var left = WithoutOpposites(refusals);
-        var forAll = left.Length > 1 && left.All(r => r.Mends.Any(m => m.Code == Smaller))
-            ? left.SelectMany(r => r.Mends).Where(m => m.Code == Smaller).MinBy(m => m.Value)
+        var forAll = left.Length > 1 && left.All(r => r.Mends.Any(m => m.Code == MendCode.SmallerBatch))
+            ? left.SelectMany(r => r.Mends).Where(m => m.Code == MendCode.SmallerBatch).MinBy(m => m.Value)
             : null;
         foreach (var refusal in left)
         {
-            var own = refusal with { Mends = [.. refusal.Mends.Where(m => forAll is null || m.Code != Smaller)] };
+            var own = refusal with { Mends = [.. refusal.Mends.Where(m => forAll is null || m.Code != MendCode.SmallerBatch)] };
             yield return $"{RefusalWords.Of(own, notation)} {RefusalWords.Mends(own, notation)}".TrimEnd();
         }
         if (forAll is not null)

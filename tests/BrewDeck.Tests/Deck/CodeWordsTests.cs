@@ -1,4 +1,5 @@
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
 
@@ -7,6 +8,28 @@ namespace BrewDeck.Tests.Deck;
 /// <summary>What the core really says has words of its own, not its code with blanks in it.</summary>
 public class CodeWordsTests
 {
+    [Fact]
+    public void Every_limit_that_has_a_name_is_worded() => Assert.All(
+        NamesIn(typeof(LimitName)).Concat(NamesIn(typeof(RefusalCode))),
+        code => Assert.NotEqual(Names.Sentence(Names.Plainly(code)), LimitWords.Name(code, Notation.Metric)));
+
+    [Fact]
+    public void Every_mend_that_has_a_code_is_worded() => Assert.All(
+        NamesIn(typeof(MendCode)),
+        code => Assert.False(MendWords.Of(new(code, 1, ""), Notation.Metric).StartsWith(Names.Sentence(Names.Plainly(code)), StringComparison.Ordinal)));
+
+    [Fact]
+    public void Every_decision_that_has_a_code_is_worded() => Assert.All(
+        NamesIn(typeof(DecisionCode)).Where(code => code != DecisionCode.StoreTrouble),
+        code => Assert.NotEqual($"Not now: {Names.Plainly(code)}.", DecisionWords.Refused(code, Notation.Metric)));
+
+    private static IEnumerable<string> NamesIn(Type type)
+    {
+        var names = type.GetFields().Where(f => f.IsLiteral).Select(f => (string)f.GetRawConstantValue()!).ToList();
+        Assert.NotEmpty(names);
+        return names;
+    }
+
     [Fact]
     public void Every_limit_of_a_real_plan_is_worded() => Assert.All(
         Demo.Plan().Limits,

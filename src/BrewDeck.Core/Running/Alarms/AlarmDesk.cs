@@ -25,16 +25,16 @@ public static class AlarmDesk
     {
         var heard = state.Alarms.Where(a => !a.Acknowledged && !a.IsShelved(nowMs)).ToList();
         return heard.Count == 0
-            ? new Decision.Refused("no_alarm")
+            ? new Decision.Refused(DecisionCode.NoAlarm)
             : new Decision.Accepted([.. heard.Select(a => new AlarmAcknowledged(nowMs, a.Alarm.Kind, a.Alarm.About))]);
     }
 
     internal static Decision Shelve(RunState state, RunCommand.Shelve shelve, long nowMs)
     {
         if (!(shelve.Minutes is > 0 and <= MostShelvedMin))
-            return new Decision.Refused("shelved_too_long");
+            return new Decision.Refused(DecisionCode.ShelvedTooLong);
         return state.Alarms.Any(a => a.Alarm.Key == shelve.Alarm)
             ? new Decision.Accepted([new AlarmShelved(nowMs, shelve.Alarm.Kind, shelve.Alarm.About, nowMs + (long)(shelve.Minutes * 60_000))])
-            : new Decision.Refused("no_alarm");
+            : new Decision.Refused(DecisionCode.NoAlarm);
     }
 }

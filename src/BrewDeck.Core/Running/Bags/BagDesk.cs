@@ -12,9 +12,9 @@ internal static class BagDesk
     public static Decision Weigh(RunState state, Bag bag, long nowMs)
     {
         if (BagSheet.Find(state, bag) is not { } planned)
-            return new Decision.Refused("bag_in_already");
+            return new Decision.Refused(DecisionCode.BagInAlready);
         if (!Possible(bag, planned))
-            return new Decision.Refused("bag_impossible");
+            return new Decision.Refused(DecisionCode.BagImpossible);
         var told = new BagWeighed(nowMs, bag, []);
         var moved = Shifts.Between(Forecasts.At(state, nowMs), Forecasts.At(RunFold.Then(state, told), nowMs));
         return RunDesk.Act(told with { Moved = moved });

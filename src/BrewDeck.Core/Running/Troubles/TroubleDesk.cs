@@ -6,7 +6,7 @@ internal static class TroubleDesk
     public static Decision Report(RunState state, Trouble trouble, long nowMs)
     {
         if (!Possible.At(state).Contains(trouble))
-            return new Decision.Refused("trouble_not_possible");
+            return new Decision.Refused(DecisionCode.TroubleNotPossible);
         var told = new TroubleReported(nowMs, trouble);
         return StandsStill(trouble) ? RunDesk.Act(told, new StepHeld(nowMs, trouble.About, Reason(trouble.Kind))) : RunDesk.Act(told);
     }
@@ -14,7 +14,7 @@ internal static class TroubleDesk
     public static Decision Clear(RunState state, Trouble trouble, long nowMs)
     {
         if (!Possible.Standing(state).Contains(trouble))
-            return new Decision.Refused("trouble_not_standing");
+            return new Decision.Refused(DecisionCode.TroubleNotStanding);
         var over = new TroubleCleared(nowMs, trouble);
         return StandsStill(trouble) && state.Step(trouble.About)?.Status == RunStatus.Held
             ? RunDesk.Act(over, new StepResumed(nowMs, trouble.About))

@@ -38,7 +38,7 @@ public sealed partial class CatalogueTests
     /// <summary>Keys of answers and sums, words that may be typed, names that stand in files.</summary>
     private static readonly string[] Ids =
     [
-        "fermenter", "grain", "source", "room", "bx", "brix", "store_trouble", "target_c:", "{0} pump", "probe {0}", ", by rule",
+        "fermenter", "grain", "source", "room", "bx", "brix", "target_c:", "{0} pump", "probe {0}", ", by rule",
         "whirlpool", "rest", "each", "table-sugar", "dextrose", "glucose", "gypsum", "calcium-chloride", "epsom-salt",
         "baking-soda", "table-salt", "lactic-80", "lactic-88", "phosphoric-10", "phosphoric-75", "conversion", "ale yeast", "brewhouse", "today", "tomorrow", "quayside-65",
         "quayside-amber", "harbour-lager", "kettle", ".dead", "evaporation", ".net", ".loss", "none", "gas", "steam",
