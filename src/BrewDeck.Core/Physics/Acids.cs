@@ -6,21 +6,28 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class Acids
 {
+    /// <summary>Molar mass of lactic acid, C3H6O3, in g/mol.</summary>
     public const double LacticGPerMol = 90.08;
+
+    /// <summary>Dissociation of lactic acid at 25 °C, dilute; handbook value, from memory.</summary>
     public const double LacticPk = 3.86;
+
+    /// <summary>Molar mass of phosphoric acid, H3PO4, in g/mol.</summary>
     public const double PhosphoricGPerMol = 97.994;
+
+    /// <summary>The three dissociations of phosphoric acid at 25 °C, dilute; handbook values, from memory.</summary>
     public const double PhosphoricPk1 = 2.16;
     public const double PhosphoricPk2 = 7.21;
     public const double PhosphoricPk3 = 12.32;
 
-    /// <summary>Strength in mmol/mL from mass fraction, density in g/mL (numerically the SG) and molar mass.</summary>
+    /// <summary>Strength in mmol/mL from mass fraction, density in g/mL (numerically the SG) and molar mass in g/mol.</summary>
     public static double MmolPerMl(double massFraction, double gramsPerMl, double gramsPerMol) =>
         1000.0 * massFraction * gramsPerMl / gramsPerMol;
 
-    /// <summary>Protons that each molecule of lactic acid gives at a pH (Henderson-Hasselbalch), 0..1.</summary>
+    /// <summary>Protons that each molecule of lactic acid gives at a pH (Henderson-Hasselbalch), 0..1; dilute, any pH.</summary>
     public static double LacticProtons(double ph) => 1.0 / (1.0 + Math.Pow(10.0, LacticPk - ph));
 
-    /// <summary>Protons that each molecule of phosphoric acid gives at a pH, 0..3.</summary>
+    /// <summary>Protons that each molecule of phosphoric acid gives at a pH (stepwise dissociation), 0..3; dilute, any pH.</summary>
     public static double PhosphoricProtons(double ph)
     {
         var first = Math.Pow(10.0, ph - PhosphoricPk1);

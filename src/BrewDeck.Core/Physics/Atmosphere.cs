@@ -6,6 +6,7 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class Atmosphere
 {
+    /// <summary>Pressure at sea level in Pa (definition).</summary>
     public const double SeaLevelPascals = 101325.0;
     private const double SeaLevelKelvin = 288.15;
     private const double LapseKPerM = 0.0065;

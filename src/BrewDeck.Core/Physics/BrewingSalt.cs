@@ -23,6 +23,7 @@ public static class BrewingSalts
 {
     private readonly record struct Part(Ion Ion, int Count);
 
+    /// <summary>Molar mass in g/mol, with the water of crystallisation.</summary>
     public static double GramsPerMol(BrewingSalt salt)
     {
         var (parts, waters) = Formula(salt);

@@ -23,6 +23,7 @@ public static class Carbonation
     /// <summary>Glucose in 1 g of its monohydrate (brewers' dextrose).</summary>
     public const double MonohydrateSolids = GlucoseGPerMol / (GlucoseGPerMol + WaterGPerMol);
 
+    /// <summary>CO2 in g from 1 g of glucose monohydrate.</summary>
     public const double MonohydrateYield = GlucoseYield * MonohydrateSolids;
 
     /// <summary>Glucose in g/L for one volume as Draper's priming guide rounds it (a volume at about 20 °C).</summary>
@@ -33,7 +34,7 @@ public static class Carbonation
 
     /// <summary>
     /// Volumes left in beer that fermented at a temperature under 1 atm of CO2: 3.0378 − 0.050062 F + 0.00026555 F²,
-    /// widely printed fit, 0..25 °C. The warmest temperature reached after fermentation counts.
+    /// widely printed fit, its author unknown, 0..25 °C. The warmest temperature reached after fermentation counts.
     /// </summary>
     public static double ResidualCo2Volumes(double celsius)
     {

@@ -5,9 +5,13 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class Colour
 {
-    /// <summary>SRM is 12.7 and EBC 25 times the absorbance at 430 nm in 1 cm (ASBC Beer-10A, EBC 9.6).</summary>
+    /// <summary>SRM over the absorbance at 430 nm in 1 cm (ASBC Beer-10A).</summary>
     public const double SrmPerAbsorbance = 12.7;
+
+    /// <summary>EBC over the absorbance at 430 nm in 1 cm (EBC 9.6).</summary>
     public const double EbcPerAbsorbance = 25.0;
+
+    /// <summary>1.97.</summary>
     public const double EbcPerSrm = EbcPerAbsorbance / SrmPerAbsorbance;
 
     /// <summary>Spread of any recipe colour model against measured beers (Morey 2015).</summary>
@@ -41,8 +45,10 @@ public static class Colour
     /// <summary>Druey's fit to Noonan's points: 15.03 MCU^0.27 − 15.53 (Morey 2015).</summary>
     public static double DrueyNoonanSrm(double mcu) => 15.03 * Math.Pow(mcu, 0.27) - 15.53;
 
+    /// <summary>EBC of an SRM: both measure the same absorbance.</summary>
     public static double EbcFromSrm(double srm) => srm * EbcPerSrm;
 
+    /// <summary>SRM of an EBC: the inverse of <see cref="EbcFromSrm"/>.</summary>
     public static double SrmFromEbc(double ebc) => ebc / EbcPerSrm;
 
     /// <summary>EBC from absorbance at 430 nm in a 1 cm cuvette and the dilution factor (EBC 9.6).</summary>
@@ -56,12 +62,12 @@ public static class Colour
     /// <summary>Absorbance at another path length, Beer-Lambert law.</summary>
     public static double AbsorbanceAtPath(double absorbanceAt1Cm, double pathCm) => absorbanceAt1Cm * pathCm;
 
-    /// <summary>SRM of a malt from °Lovibond, maltsters' conversion: 1.3546 °L − 0.76.</summary>
+    /// <summary>SRM of a malt from °Lovibond, maltsters' conversion, from memory: 1.3546 °L − 0.76; above 0.6 °L, below which it is negative.</summary>
     public static double SrmFromLovibond(double lovibond) => 1.3546 * lovibond - 0.76;
 
     /// <summary>°Lovibond of a malt from SRM: the inverse of <see cref="SrmFromLovibond"/>.</summary>
     public static double LovibondFromSrm(double srm) => (srm + 0.76) / 1.3546;
 
-    /// <summary>EBC of a malt from °Lovibond, older maltsters' conversion: 2.65 °L − 1.2.</summary>
+    /// <summary>EBC of a malt from °Lovibond, older maltsters' conversion, from memory: 2.65 °L − 1.2; above 0.5 °L.</summary>
     public static double OlderEbcFromLovibond(double lovibond) => 2.65 * lovibond - 1.2;
 }

@@ -42,7 +42,9 @@ public static class Electrical
     /// <summary>Resistance in Ω of an element from its rating.</summary>
     public static double ResistanceOhm(double ratedWatts, double ratedVolts) => ratedVolts * ratedVolts / ratedWatts;
 
+    /// <summary>Voltage in V that the supply may fall to by <see cref="SupplyTolerance"/>.</summary>
     public static double LowestSupplyVolts(double nominalVolts) => nominalVolts * (1.0 - SupplyTolerance);
 
+    /// <summary>Voltage in V that the supply may rise to by <see cref="SupplyTolerance"/>.</summary>
     public static double HighestSupplyVolts(double nominalVolts) => nominalVolts * (1.0 + SupplyTolerance);
 }

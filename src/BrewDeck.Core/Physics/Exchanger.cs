@@ -6,6 +6,7 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class Exchanger
 {
+    /// <summary>Counterflow, plates too.</summary>
     public static double CounterflowEffectiveness(double ntu, double capacityRatio)
     {
         // the general form is 0/0 at Cr = 1
@@ -14,6 +15,7 @@ public static class Exchanger
         return (1.0 - decay) / (1.0 - capacityRatio * decay);
     }
 
+    /// <summary>Both streams in one direction.</summary>
     public static double ParallelEffectiveness(double ntu, double capacityRatio) =>
         (1.0 - Math.Exp(-ntu * (1.0 + capacityRatio))) / (1.0 + capacityRatio);
 
@@ -45,7 +47,7 @@ public static class Exchanger
             : (1.0 - Math.Exp(-capacityRatio * StirredEffectiveness(ntu))) / capacityRatio;
 
     /// <summary>
-    /// NTU that gives an effectiveness in crossflow with the larger stream mixed; NaN if unreachable.
+    /// NTU that gives an effectiveness in crossflow with the larger stream mixed; Cr above 0, NaN if unreachable.
     /// </summary>
     public static double CrossflowMaxMixedNtu(double effectiveness, double capacityRatio) =>
         -Math.Log(1.0 + Math.Log(1.0 - effectiveness * capacityRatio) / capacityRatio);
@@ -61,7 +63,7 @@ public static class Exchanger
     /// <summary>One side at one temperature (boiler, condenser, stirred vessel): Cr = 0.</summary>
     public static double StirredEffectiveness(double ntu) => 1.0 - Math.Exp(-ntu);
 
-    /// <summary>Log-mean temperature difference in K of the two ends; both must have the same sign.</summary>
+    /// <summary>Log-mean temperature difference in K of the two ends; both must have the same sign, else NaN.</summary>
     public static double LogMeanDifferenceK(double firstEndK, double secondEndK) =>
         Math.Abs(firstEndK - secondEndK) < 1e-9 * Math.Abs(firstEndK)
             ? firstEndK

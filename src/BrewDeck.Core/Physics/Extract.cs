@@ -9,12 +9,16 @@ public static class Extract
     /// <summary>Points·gal/lb of sucrose as SG 20/20 in air.</summary>
     public const double SucrosePointsGalPerLb = 46.21;
 
-    /// <summary>Extract as sucrose of dry malt extract and of dextrose (Manning 1993), fractions.</summary>
+    /// <summary>Extract of dry malt extract as sucrose, a fraction (Manning 1993).</summary>
     public const double DryMaltExtractYield = 0.97;
+
+    /// <summary>Extract of dextrose as sucrose, a fraction (Manning 1993).</summary>
     public const double DextroseYield = 0.90;
 
+    /// <summary>Gravity points of an SG: 48 of 1.048.</summary>
     public static double Points(double sg) => 1000.0 * (sg - 1.0);
 
+    /// <summary>SG of gravity points: the inverse of <see cref="Points"/>.</summary>
     public static double SgFromPoints(double points) => 1.0 + points / 1000.0;
 
     /// <summary>

@@ -9,8 +9,10 @@ public static class Fermentation
     /// <summary>Relative density of ethanol 20/20.</summary>
     public const double EthanolSg = 0.7907;
 
-    /// <summary>Balling: grams of extract for one gram of alcohol, and the CO2 that comes with it.</summary>
+    /// <summary>Extract in g that gives 1 g of alcohol (Balling 1865).</summary>
     public const double ExtractPerAlcohol = 2.0665;
+
+    /// <summary>CO2 in g that comes with 1 g of alcohol (Balling 1865).</summary>
     public const double Co2PerAlcohol = 0.9565;
 
     /// <summary>Apparent attenuation from extracts, fraction.</summary>
@@ -64,16 +66,16 @@ public static class Fermentation
     public static double CutaiaAbw(double originalPlato, double apparentPlato) =>
         (0.372 + 0.00357 * originalPlato) * (originalPlato - apparentPlato);
 
-    /// <summary>ABV in %: 131.25 (OG − FG); ordinary strengths.</summary>
+    /// <summary>ABV in %: 131.25 (OG − FG), widely printed, its author unknown; ordinary strengths.</summary>
     public static double AbvRule131(double originalSg, double finalSg) => 131.25 * (originalSg - finalSg);
 
     /// <summary>ABV in %: 136 (OG − FG), brewing-guild course.</summary>
     public static double AbvRule136(double originalSg, double finalSg) => 136.0 * (originalSg - finalSg);
 
-    /// <summary>ABV in %: 105 (OG − FG) by weight, times 1.27.</summary>
+    /// <summary>ABV in %: 105 (OG − FG) by weight, times 1.27; printed by Strong 2015. Ordinary strengths.</summary>
     public static double AbvRule105(double originalSg, double finalSg) => 105.0 * 1.27 * (originalSg - finalSg);
 
-    /// <summary>ABV in %: gravity points lost over 7.46.</summary>
+    /// <summary>ABV in %: gravity points lost over 7.46, a brewers' guild's rule. Ordinary strengths.</summary>
     public static double AbvRule746(double originalSg, double finalSg) => 1000.0 * (originalSg - finalSg) / 7.46;
 
     /// <summary>ABV in %: 76.08 (OG − FG)/(1.775 − OG) · FG/0.794, Hall 1995; holds at high gravity.</summary>

@@ -27,10 +27,13 @@ public static class HopTables
     private static readonly double[] DanielsWhole = [0.05, 0.12, 0.15, 0.19, 0.22, 0.24, 0.27];
     private static readonly double[] DanielsPellets = [0.06, 0.15, 0.19, 0.24, 0.27, 0.30, 0.34];
 
+    /// <summary>Rager's printed steps, a fraction; boiled minutes.</summary>
     public static double RagerUtilisation(double minutes) => Lookup(RagerSteps, minutes);
 
+    /// <summary>Garetz' printed steps, a fraction; boiled minutes.</summary>
     public static double GaretzUtilisation(double minutes) => Lookup(GaretzSteps, minutes);
 
+    /// <summary>Daniels' printed classes, a fraction; boiled minutes, pellets or whole cones.</summary>
     public static double DanielsUtilisation(double minutes, bool pellets)
     {
         var row = Array.FindLastIndex(DanielsStartsMin, start => minutes >= start);

@@ -18,9 +18,11 @@ public static class Hydraulics
     public static double FalseBottomLoadN(double headM, double kgPerM3, double diameterM) =>
         HydrostaticPa(headM, kgPerM3) * Cylinder.AreaM2(diameterM);
 
+    /// <summary>Mean speed in m/s in a hose.</summary>
     public static double VelocityMPerS(double flowM3PerS, double insideDiameterM) =>
         flowM3PerS / Cylinder.AreaM2(insideDiameterM);
 
+    /// <summary>Reynolds number in a hose; viscosity in Pa·s.</summary>
     public static double Reynolds(double kgPerM3, double metresPerS, double insideDiameterM, double viscosityPaS) =>
         kgPerM3 * metresPerS * insideDiameterM / viscosityPaS;
 

@@ -32,6 +32,7 @@ internal static class AtomicMass
 /// <summary>Molar masses and charges of <see cref="Ion"/>.</summary>
 public static class Ions
 {
+    /// <summary>Molar mass in g/mol.</summary>
     public static double GramsPerMol(Ion ion) => ion switch
     {
         Ion.Calcium => AtomicMass.Ca,

@@ -22,9 +22,11 @@ public static class Isomerisation
     /// <summary>About the most alpha acid in mg/L that dissolves at pH 5.2: Malowicki 2004, thesis.</summary>
     public const double AlphaSolubilityMgPerL = 90.0;
 
+    /// <summary>Rate of isomerisation, 1/min.</summary>
     public static double K1PerMin(double celsius) =>
         K1FactorPerMin * Math.Exp(-K1Kelvin / Temperature.Kelvin(celsius));
 
+    /// <summary>Rate of degradation, 1/min.</summary>
     public static double K2PerMin(double celsius) =>
         K2FactorPerMin * Math.Exp(-K2Kelvin / Temperature.Kelvin(celsius));
 

@@ -14,16 +14,22 @@ public static class MashConventions
     /// <summary>Heat of grain relative to water in the magazine worksheet of September 1997.</summary>
     public const double WorksheetRelativeHeat = 0.382;
 
-    /// <summary>Usual homebrew mash thickness in qt/lb, Palmer, How to Brew, 16.5: 1.5 to 2.</summary>
+    /// <summary>Thick end of the usual homebrew mash in qt/lb, Palmer, How to Brew, 16.5: 1.5 to 2.</summary>
     public const double ThickMashQuartsPerPound = 1.5;
+
+    /// <summary>Thin end of the same.</summary>
     public const double ThinMashQuartsPerPound = 2.0;
 
-    /// <summary>Usual single-infusion mash in °C: 150 to 155 °F for an hour, Palmer, How to Brew, 16.5.</summary>
+    /// <summary>Cool end of the usual single-infusion mash in °C: 150 to 155 °F for an hour, Palmer, How to Brew, 16.5.</summary>
     public const double UsualMashLowC = 590.0 / 9.0;
+
+    /// <summary>Warm end of the same.</summary>
     public const double UsualMashHighC = 615.0 / 9.0;
 
-    /// <summary>Usual thickness in L/kg, brewing-guild course: 3.0 to 3.5; the pale dry end is 3.5.</summary>
+    /// <summary>Thick end of the usual mash in L/kg, brewing-guild course: 3.0 to 3.5.</summary>
     public const double CourseThickLPerKg = 3.0;
+
+    /// <summary>Thin end of the same, for pale dry beers.</summary>
     public const double CourseThinLPerKg = 3.5;
 
     /// <summary>

@@ -6,7 +6,10 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class PelletKinetics
 {
+    /// <summary>Share of the iso-alpha acids that trub takes for each °P.</summary>
     public const double TrubLossPerPlato = 0.028;
+
+    /// <summary>Share that yeast and the rest take.</summary>
     public const double OtherLossFraction = 0.23;
 
     /// <summary>What cones give relative to pellets.</summary>
@@ -15,8 +18,10 @@ public static class PelletKinetics
     private const double K1At100PerMin = 0.02085;
     private const double K2At100PerMin = 0.00952;
 
+    /// <summary>Rate of isomerisation, 1/min; activation as in <see cref="Isomerisation"/>.</summary>
     public static double K1PerMin(double celsius) => K1At100PerMin * Arrhenius(11858.0, celsius);
 
+    /// <summary>Rate of degradation, 1/min; activation as in <see cref="Isomerisation"/>.</summary>
     public static double K2PerMin(double celsius) => K2At100PerMin * Arrhenius(12994.0, celsius);
 
     /// <summary>Share of the kettle's iso-alpha acids that reaches the beer; °P 0..30.</summary>

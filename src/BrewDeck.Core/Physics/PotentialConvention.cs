@@ -6,6 +6,7 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class PotentialConvention
 {
+    /// <summary>As all here, points·gal/lb.</summary>
     public const double DriedMaltExtract = 45.0;
     public const double MunichMalt = 35.0;
 

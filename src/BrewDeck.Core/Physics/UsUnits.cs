@@ -6,9 +6,16 @@ namespace BrewDeck.Core.Physics;
 /// </summary>
 public static class UsUnits
 {
+    /// <summary>US liquid gallon.</summary>
     public const double LitresPerGallon = 3.785411784;
+
+    /// <summary>US liquid quart.</summary>
     public const double LitresPerQuart = LitresPerGallon / 4.0;
+
+    /// <summary>Avoirdupois pound.</summary>
     public const double KgPerPound = 0.45359237;
+
+    /// <summary>Avoirdupois ounce.</summary>
     public const double GramsPerOunce = 28.349523125;
 
     /// <summary>31 US gallons: the US beer barrel.</summary>

@@ -20,22 +20,28 @@ public static class WaterChemistry
     /// <summary>Kolbach 1953: knock-out wort pH rises by 0.3 for 10 German degrees of residual alkalinity.</summary>
     public const double PhPerGermanDegree = 0.03;
 
-    /// <summary>Mash pH to aim for, measured at room temperature (brewing-guild course).</summary>
+    /// <summary>Least mash pH to aim for, measured at room temperature (brewing-guild course).</summary>
     public const double MashPhLow = 5.2;
+
+    /// <summary>Most of the same.</summary>
     public const double MashPhHigh = 5.6;
 
     /// <summary>Mash pH of Pilsner malt in distilled water: 5.7 to 5.8 (brewing-guild course).</summary>
     public const double PilsnerMaltDistilledPh = 5.75;
 
-    /// <summary>First and second dissociation of carbonic acid near 25 °C, dilute.</summary>
+    /// <summary>First dissociation of carbonic acid near 25 °C, dilute; handbook value, from memory.</summary>
     public const double CarbonicPk1 = 6.35;
+
+    /// <summary>Second dissociation of the same.</summary>
     public const double CarbonicPk2 = 10.33;
 
     /// <summary>End point of the alkalinity titration.</summary>
     public const double TitrationEndPh = 4.3;
 
+    /// <summary>mEq/L of an ion in mg/L.</summary>
     public static double MEqPerL(Ion ion, double mgPerL) => mgPerL / Ions.EquivalentMass(ion);
 
+    /// <summary>Hardness in mg/L as CaCO3 from the ions in mg/L.</summary>
     public static double HardnessAsCaCO3(double calciumMgPerL, double magnesiumMgPerL) =>
         CaCO3MgPerMEq * (MEqPerL(Ion.Calcium, calciumMgPerL) + MEqPerL(Ion.Magnesium, magnesiumMgPerL));
 
