@@ -72,4 +72,7 @@ public sealed record Fermenter(string Name, double CapacityL, double HeadspaceL)
 {
     /// <summary>Most that may stand in it, litres.</summary>
     public double WorkingL => CapacityL - HeadspaceL;
+
+    /// <summary>Heat that a jacket, a coil of its own or the cold cabinet it stands in takes from the wort, W; 0: it has none.</summary>
+    public double CoolingW { get; init; }
 }

@@ -56,7 +56,7 @@ internal static class Refusals
         LimitName.DecoctionShare => [new(MendCode.SmallerRise, 0, ""), new(MendCode.OtherMashHeating, 0, "")],
         LimitName.StrikeTemperature => Some(search.ThinnerMash(limit), new(MendCode.WarmTheTunFirst, limit.Bound, "°C")),
         LimitName.MashCoversElements or LimitName.WortCoversElements => Some(search.LargerBatch(limit, batch), new(MendCode.LowerElement, limit.Value, "L")),
-        LimitName.PitchTemperature => Some(search.ColderWater(limit, setting.SourceWaterC), new(MendCode.CoolInFermenter, limit.Bound, "°C")),
+        LimitName.PitchTemperature => Some(search.ColderWater(limit, setting.SourceWaterC), CoolerFermenter(setting, batch)),
         LimitName.LiftOfPump => [new(MendCode.LowerInlet, limit.Bound, "m"), new(MendCode.StrongerPump, limit.Value, "m")],
         LimitName.FallByGravity => [new(MendCode.RaiseVessel, limit.Bound - limit.Value, "m"), new(MendCode.AddPump, 1, "")],
         LimitName.Evaporation => [new(MendCode.LowerEvaporation, Math.Floor(20 * limit.Bound) / 20, "kg/h"), new(MendCode.MoreHeat, limit.Value / limit.Bound, "times")],
@@ -64,6 +64,10 @@ internal static class Refusals
         _ when !limit.AtMost => [new(MendCode.MoreHeat, limit.Bound, limit.Unit)],
         _ => [new(MendCode.CoolInFermenter, limit.Bound, limit.Unit)],
     };
+
+    /// <summary>One that has its own cooling cools on already.</summary>
+    private static Mend? CoolerFermenter(PlantSetting setting, Batch batch) =>
+        setting.Brewhouse.Fermenter.CoolingW > 0 ? null : new(MendCode.CoolInFermenter, batch.Recipe.Yeast.PitchC, "°C");
 
     private static ImmutableArray<Mend> Some(params ReadOnlySpan<Mend?> mends)
     {

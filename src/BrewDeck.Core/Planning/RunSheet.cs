@@ -7,6 +7,11 @@ namespace BrewDeck.Core.Planning;
 /// <remarks>Minutes of handwork are common practice for one practised pair of hands, no source.</remarks>
 internal sealed partial class RunSheet
 {
+    /// <summary>
+    /// Nearer than this to its water a chiller hardly brings wort, and so near without being throttled to a trickle; K (common practice, no source).
+    /// </summary>
+    private const double ChillsWithinK = 2, ChillsWellK = 4;
+
     private const Cautions HotWork = Cautions.Scald | Cautions.MainsNearWater;
 
     private readonly PlantSetting _setting;
@@ -29,6 +34,9 @@ internal sealed partial class RunSheet
 
     private Recipe Recipe => _batch.Recipe;
 
+    /// <summary>The fermenter's own cooling takes the wort from the chiller's temperature to the yeast's.</summary>
+    private bool CoolsOn => _steps.Exists(s => s.Kind == StepKind.CoolInFermenter);
+
     public static List<StepSpec> Write(PlantSetting setting, Batch batch, DayChoices choices)
     {
         var sheet = new RunSheet(setting, batch, choices);
@@ -37,7 +45,12 @@ internal sealed partial class RunSheet
         sheet.Lauter();
         sheet._steps.AddRange(BoilSteps.Write(batch.Recipe, sheet._kettle, sheet.DigOut()));
         sheet.Cool();
-        sheet.CleanDown();
+        // nobody waits by a fermenter for hours while there is cleaning to do
+        if (sheet.CoolsOn)
+            sheet.CleanDown();
+        sheet.Pitch();
+        if (!sheet.CoolsOn)
+            sheet.CleanDown();
         return PlugMoves.Into(setting, sheet._steps);
     }
 
@@ -149,12 +162,13 @@ internal sealed partial class RunSheet
         Settle();
         Stand();
         var coil = _setting.Brewhouse.Chiller.IsCoil;
+        var target = CastOutC(_setting, Recipe);
         if (coil)
         {
             Add("cool.chill", StepKind.ChillInKettle, UnitProcedure.Cool, s => s with
             {
                 Vessel = _whirlpool,
-                TargetC = Recipe.Yeast.PitchC,
+                TargetC = target,
                 HandsS = 300,
                 Cautions = Cautions.Scald,
             });
@@ -163,10 +177,31 @@ internal sealed partial class RunSheet
         {
             Vessel = _whirlpool,
             To = Places.Fermenter,
-            TargetC = Recipe.Yeast.PitchC,
+            TargetC = target,
             HandsS = 300,
             Cautions = coil ? Cautions.None : Cautions.Scald | Cautions.Pressure,
         });
+        if (target > Recipe.Yeast.PitchC)
+            Add("cool.fermenter", StepKind.CoolInFermenter, UnitProcedure.Cool, s => s with
+            {
+                Vessel = Places.Fermenter,
+                Label = StepLabels.OwnCooling,
+                TargetC = Recipe.Yeast.PitchC,
+                HandsS = 60,
+            });
+    }
+
+    /// <summary>
+    /// What the wort is chilled to on its way, °C: the pitching temperature, or as near to the cooling water as a chiller comes in good time where the
+    /// fermenter's own cooling can do the rest.
+    /// </summary>
+    private static double CastOutC(PlantSetting setting, Recipe recipe) =>
+        setting.Brewhouse.Fermenter.CoolingW > 0 && recipe.Yeast.PitchC < setting.SourceWaterC + ChillsWithinK
+            ? Math.Ceiling(setting.SourceWaterC + ChillsWellK)
+            : recipe.Yeast.PitchC;
+
+    private void Pitch()
+    {
         Hands("pitch.aerate", StepKind.Aerate, UnitProcedure.Pitch, 5, Cautions.Oxygen, vessel: Places.Fermenter);
         Hands("pitch.pitch", StepKind.Pitch, UnitProcedure.Pitch, 5, Cautions.None, FermenterCharges(), Places.Fermenter);
     }

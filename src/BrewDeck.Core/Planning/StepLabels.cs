@@ -15,8 +15,11 @@ public static class StepLabels
     /// <summary>Wort that is pumped out of a kettle that has failed, to be boiled where it goes.</summary>
     public const string ToBoil = "to-boil";
 
-    /// <summary>Wort in the fermenter that is left to the room; without it, it is chilled.</summary>
+    /// <summary>Wort in the fermenter that is left to the room; with neither label, it is chilled.</summary>
     public const string Room = "room";
+
+    /// <summary>Wort in the fermenter that is left to the fermenter's own cooling.</summary>
+    public const string OwnCooling = "own-cooling";
 
     /// <summary>What is cleaned and is no vessel: the basket of a vessel that the grain is lifted out of.</summary>
     public const string Basket = "basket";

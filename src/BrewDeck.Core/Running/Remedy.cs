@@ -63,6 +63,9 @@ public enum RemedyKind
     /// <summary>The yeast waits until the room has brought the wort to its temperature.</summary>
     WaitForRoom,
 
+    /// <summary>The yeast waits until the fermenter's own cooling has brought the wort to its temperature.</summary>
+    OwnCooling,
+
     /// <summary>Liquor is pumped to a vessel whose heat works, and heated there.</summary>
     HeatElsewhere,
 

@@ -23,7 +23,7 @@ internal static class BrewhouseDraft
             Pumps = [.. Pumps(sheet["pumps"])],
             Coil = coil ? new(0.7, 8, Math.Round(0.35 * sheet.CapacityL("liquor"), 1)) : null,
             Chiller = sheet["chiller"] == "immersion" ? new(ChillerKind.Immersion, 450, 10, 6) : new(ChillerKind.Counterflow, 900, 12, 5),
-            Fermenter = new("fermenter", fermenterL, Math.Round(HeadspaceShare * fermenterL, 1)),
+            Fermenter = new("fermenter", fermenterL, Math.Round(HeadspaceShare * fermenterL, 1)) { CoolingW = Math.Round(Typical.FermenterCoolingW(sheet["cooling"], fermenterL)) },
             Habits = Habits(sheet),
         };
     }

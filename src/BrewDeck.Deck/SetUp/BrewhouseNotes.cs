@@ -38,7 +38,7 @@ internal static class BrewhouseNotes
         notes["habits.evaporation"] = sheet.SourceOf("evaporation") is AnswerSource.Measured or AnswerSource.Typed
             ? Told(sheet, "evaporation", "", now)
             : UsualEvaporation(TrialQuestions.EvaporationIs(sheet));
-        foreach (var key in (string[])["pump.shut_off_head", "pump.flow", "pump.power", "coil.effectiveness", "coil.flow", "coil.covered_at", "chiller.heat_transfer", "chiller.water_flow", "chiller.wort_flow", "fermenter.headspace"])
+        foreach (var key in (string[])["pump.shut_off_head", "pump.flow", "pump.power", "coil.effectiveness", "coil.flow", "coil.covered_at", "chiller.heat_transfer", "chiller.water_flow", "chiller.wort_flow", "fermenter.headspace", "fermenter.cooling"])
             notes[key] = Common;
         return notes.ToImmutable();
     }

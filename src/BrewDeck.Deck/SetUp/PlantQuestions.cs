@@ -21,6 +21,10 @@ internal static class PlantQuestions
         sheet.Ask(new SetUpQuestion.Line(
             "fermenter", "How much does the fermenter hold?", "To the brim; a ninth of it is kept free for foam.", LineReaders.Kept(usual, "L"), "",
             "60 L, 15 gal", LineReaders.Quantity(Dimension.Volume, "L", 2, 10_000, "60 L")));
+        sheet.Ask(new SetUpQuestion.Pick(
+            "cooling", "What cools the fermenter?", "With it a lager can be cast out as cold as the water allows, and cooled on before the yeast.",
+            [new("none", "Nothing but the room"), new("cabinet", "A cold cabinet that it stands in"), new("jacket", "A jacket or a coil of its own, with cold liquid")],
+            "none"));
     }
 
     /// <summary>Asked last: what fits follows from all the rest.</summary>

@@ -15,6 +15,7 @@ internal static class SetUpTopics
         ["pumps"] = "pumps",
         ["chiller"] = "chiller",
         ["fermenter"] = "fermenter",
+        ["cooling"] = "fermenter cooled by",
         ["diameter"] = "width",
         ["height"] = "height",
         ["heat"] = "heat",

@@ -50,6 +50,14 @@ internal static class Typical
     /// <summary>A guess for a plate whose maker's rating is not known, kg.</summary>
     public static double PlateLoadKg(double diameterM) => PlateKgPerM2 * Cylinder.AreaM2(diameterM);
 
+    /// <summary>A cold cabinet brings wort down by about a degree an hour, a jacket or a coil with cold liquid by five; 1.16 W for a litre and a degree.</summary>
+    public static double FermenterCoolingW(string by, double litres) => 1.16 * litres * by switch
+    {
+        "cabinet" => 1,
+        "jacket" => 5,
+        _ => 0,
+    };
+
     /// <summary>Side, bottom and lid.</summary>
     private static double WallM2(double diameterM, double heightM) =>
         Math.PI * diameterM * heightM + 2 * Cylinder.AreaM2(diameterM);

@@ -179,6 +179,8 @@ public static class HandsWords
         StepKind.CastOut => [step.TargetC is { } c ? notation.Text($"Cooling water on; throttle to {notation.Target(c)}.") : notation.Text("Cooling water on; throttle the wort."), notation.Text("All that it touches is sanitised. Stop before the trub; take a gravity sample.")],
         StepKind.CoolInFermenter when step.Spec.Label == StepLabels.Room =>
             [notation.Text("Lid shut, airlock on: nothing may fall in, and no yeast yet."), notation.Text("Read it with a sanitised thermometer before you pitch.")],
+        StepKind.CoolInFermenter when step.Spec.Label == StepLabels.OwnCooling =>
+            [notation.Text($"Its cooling on{At(step.TargetC, notation)}. Lid shut, airlock on; no yeast yet."), notation.Text("Needs no hands: clean down. Read it before you pitch.")],
         StepKind.CoolInFermenter when plan.Brewhouse.Chiller.IsCoil =>
             [notation.Text("Sanitise the coil, then hang it in. Cooling water on; stir with something sanitised."), notation.Text($"Water off{At(step.TargetC, notation)}; lid shut at once.")],
         StepKind.CoolInFermenter =>

@@ -25,7 +25,7 @@ public static class MendWords
             MendCode.TwoMashes => notation.Text("Mash twice and boil together."),
             MendCode.KettleExtension => notation.Text($"Raise the kettle by a ring of {value} or more."),
             MendCode.ColderWater => notation.Text($"Cool with colder water: {value}."),
-            MendCode.CoolInFermenter => notation.Text($"Cast out warmer and cool to {notation.Target(mend.Value)} in the fermenter before pitching."),
+            MendCode.CoolInFermenter => notation.Text($"Cast out warmer and cool to {notation.Target(mend.Value)} in the fermenter: give its cooling in the brewhouse file ([fermenter] cooling)."),
             MendCode.LowerEvaporation => notation.Text($"Boil more gently: no more than {value}."),
             MendCode.MoreHeat => mend.Unit == "times" ? notation.Text($"Give the vessel {notation.Number(mend.Value, "0.0")} times the heat.") : notation.Text($"Give the vessel heat enough for {value}."),
             MendCode.LowerInlet => notation.Text($"Lower the inlet: no more than {value} above the level that is drawn from."),

@@ -48,6 +48,7 @@ public static class RemedyWords
             ? notation.Text($"Hang the sanitised coil into the fermenter, down to {notation.Temp(remedy.Amount)}")
             : notation.Text($"Pump the wort through the chiller once more, down to {notation.Temp(remedy.Amount)}"),
         RemedyKind.WaitForRoom => notation.Text($"Wait with the yeast until the room has brought it to {notation.Temp(remedy.Amount)}"),
+        RemedyKind.OwnCooling => notation.Text($"Wait with the yeast until the fermenter's cooling has brought it to {notation.Temp(remedy.Amount)}"),
         _ => Names.Plainly(remedy.Kind.ToString()),
     };
 

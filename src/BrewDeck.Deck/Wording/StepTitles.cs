@@ -92,9 +92,12 @@ public static class StepTitles
             notation.Text($"Chill{To(step.TargetC, notation)} in {Names.The(plan.Brewhouse, step.Spec.Vessel, notation)}"),
         StepKind.ChillInKettle => notation.Text($"Chill in the kettle{To(step.TargetC, notation)}"),
         StepKind.CastOut => notation.Text($"Cast out to {Names.The(plan.Brewhouse, step.Spec.To, notation)}{At(step.TargetC, notation)}"),
-        StepKind.CoolInFermenter => step.Spec.Label == StepLabels.Room
-            ? notation.Text($"Let the room bring the fermenter{To(step.TargetC, notation)}")
-            : notation.Text($"Chill the wort in the fermenter{To(step.TargetC, notation)}"),
+        StepKind.CoolInFermenter => step.Spec.Label switch
+        {
+            StepLabels.Room => notation.Text($"Let the room bring the fermenter{To(step.TargetC, notation)}"),
+            StepLabels.OwnCooling => notation.Text($"Let its cooling bring the fermenter{To(step.TargetC, notation)}"),
+            _ => notation.Text($"Chill the wort in the fermenter{To(step.TargetC, notation)}"),
+        },
         StepKind.Aerate => notation.Text("Aerate the wort"),
         StepKind.Pitch => notation.Text("Pitch the yeast"),
         StepKind.AddExtract => step.Spec.Charges.IsEmpty ? notation.Text("Add malt extract") : notation.Text($"Add {Charges.All(step.Spec.Charges, notation)}"),

@@ -340,7 +340,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 plant.Coil(true);
                 break;
             case StepKind.CoolInFermenter:
-                plant.ChillFermenter(job.Order.Spec.Label != StepLabels.Room);
+                CoolInFermenter(job.Order.Spec);
                 break;
             case StepKind.CastOut:
                 CastOut(job);
@@ -356,6 +356,14 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     {
         plant.HeatOff(vesselId);
         plant.Lid(vesselId, Math.Min(plant[vesselId].OpenShare, plant.Truth.LidAjar));
+    }
+
+    private void CoolInFermenter(StepSpec spec)
+    {
+        if (spec.Label == StepLabels.OwnCooling)
+            plant.CoolFermenter(spec.TargetC!.Value);
+        else
+            plant.ChillFermenter(spec.Label != StepLabels.Room);
     }
 
     /// <summary>The valve is set by the thermometer behind the chiller, here the fermenter's.</summary>

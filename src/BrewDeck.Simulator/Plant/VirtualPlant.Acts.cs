@@ -9,6 +9,9 @@ public sealed partial class VirtualPlant
 
     private bool FermenterChills { get; set; }
 
+    /// <summary>What the fermenter's own cooling is set to, °C; NaN: it is off.</summary>
+    private double FermenterSetC { get; set; } = double.NaN;
+
     /// <summary>Index of the tank that is pumped round; -1: none.</summary>
     private int PumpedRound { get; set; } = -1;
 
@@ -137,7 +140,7 @@ public sealed partial class VirtualPlant
         foreach (var tank in _tanks)
             tank.SetC = double.NaN;
         (CoilRuns, FermenterChills) = (false, false);
-        CoilSetC = double.NaN;
+        (CoilSetC, FermenterSetC) = (double.NaN, double.NaN);
         PumpedRound = -1;
         CloseRunOff();
         _castOut = null;
@@ -229,6 +232,9 @@ public sealed partial class VirtualPlant
 
     /// <summary>Wort in the fermenter goes round through the chiller, or has its coil in it.</summary>
     public void ChillFermenter(bool runs) => FermenterChills = runs;
+
+    /// <summary>Its own cooling runs until its thermometer shows this; it goes on holding it when the brewer has gone.</summary>
+    public void CoolFermenter(double setC) => FermenterSetC = setC;
 
     /// <summary>Kettle into the fermenter, through the counterflow chiller if there is one.</summary>
     /// <param name="wantedC">True temperature behind the chiller that the valve is set for.</param>

@@ -138,10 +138,12 @@ public sealed partial class VirtualPlant
             Evaporate(tank, seconds);
     }
 
-    /// <summary>Heat that cooling water takes from a tank, W.</summary>
+    /// <summary>Heat that cooling water, or the fermenter's own cooling, takes from a tank, W.</summary>
     private double ChilledW(int i)
     {
         var tank = _tanks[i];
+        if (i == _fermenter && tank.TempC + tank.Truth.ThermometerBiasK > FermenterSetC)
+            return Truth.FermenterCoolingW;
         if (i == _fermenter && FermenterChills && !Chiller.IsCoil)
         {
             var perKgK = tank.ContentsJPerK / Math.Max(1e-9, tank.LiquidKg);

@@ -55,6 +55,9 @@ public sealed record HiddenTruth
 
     public required ChillerTruth Chiller { get; init; }
 
+    /// <summary>Heat that the fermenter's own cooling takes from the wort while it runs.</summary>
+    public required double FermenterCoolingW { get; init; }
+
     /// <summary>How long the brewer takes to look and to read, against others.</summary>
     public required double Pace { get; init; }
 

@@ -71,6 +71,9 @@ public static class Spreads
 
     public static readonly Spread ChillerWater = new("chiller_water", "1", 0.06, 0.3);
 
+    /// <summary>Heat that a fermenter's own cooling takes from the wort.</summary>
+    public static readonly Spread FermenterCooling = new("fermenter_cooling", "1", 0.15, 0.3);
+
     /// <summary>How long a brewer takes to look and to read, against others: mostly a habit.</summary>
     public static readonly Spread Pace = new("pace", "1", 0.2, 0.2);
 
@@ -128,8 +131,8 @@ public static class Spreads
     [
         MainsPower, NetPower, WallLoss, WallHeatCapacity, WallLag, HoseLoss, Evaporation, ConversionYield, ConversionSpeed,
         Absorption, Slaking, BedMixing, BedExchange, DeadSpace, PumpFlow, RunoffFlow, AlphaAcid, Utilisation, ChillerTransfer,
-        ChillerWater, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, GrainTemperature, Weather, Acidity, ThermometerBias,
-        ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias,
+        ChillerWater, FermenterCooling, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, GrainTemperature, Weather, Acidity,
+        ThermometerBias, ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias,
         RefractometerNoise, PhBias, PhNoise, ScaleBias, ScaleNoise,
     ];
 }

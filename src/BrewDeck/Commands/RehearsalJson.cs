@@ -131,7 +131,7 @@ internal static class RehearsalJson
             or RemedyKind.RunOffLess or RemedyKind.HeatElsewhere or RemedyKind.BoilElsewhere or RemedyKind.Infuse => "amount_l",
         RemedyKind.AddSoda or RemedyKind.AddNow or RemedyKind.Reweigh => "amount_g",
         RemedyKind.AddAcid => "amount_ml",
-        RemedyKind.HeatLiquor or RemedyKind.SetChiller or RemedyKind.ChillFermenter or RemedyKind.WaitForRoom => "amount_c",
+        RemedyKind.HeatLiquor or RemedyKind.SetChiller or RemedyKind.ChillFermenter or RemedyKind.WaitForRoom or RemedyKind.OwnCooling => "amount_c",
         RemedyKind.OtherCircuit => "amount_w",
         _ => "amount_min",
     };

@@ -155,6 +155,7 @@ internal sealed record EventRow(
         RemedyKind.Infuse => "infuse_l",
         RemedyKind.RestOn => "rest_on_min",
         RemedyKind.WaitForRoom => "wait_for_room_c",
+        RemedyKind.OwnCooling => "own_cooling_c",
         _ => "add_extract_kg",
     };
 

@@ -94,7 +94,7 @@ public static class BrewhouseFile
         entry.Number("wort_flow"));
 
     private static Fermenter Fermenter(SchemaEntry entry) =>
-        new(entry.Text("name"), entry.Number("capacity"), entry.Number("headspace"));
+        new(entry.Text("name"), entry.Number("capacity"), entry.Number("headspace")) { CoolingW = entry.MaybeNumber("cooling") ?? 0 };
 
     private static DaySpreads Spreads(SchemaEntry entry) => new()
     {

@@ -133,6 +133,10 @@ internal static class BrewhouseSchema
         new Text("name", "conical fermenter", "Name in sentences."),
         new Quantity("capacity", Dimension.Volume, "L", 1, 10_000, "85 L", "To the brim."),
         new Quantity("headspace", Dimension.Volume, "L", 0, 2000, "10 L", "Kept free for foam."),
+        new Quantity("cooling", Dimension.Power, "W", 0, 100_000, "150 W",
+            "Heat that a jacket, a coil of its own or its cold cabinet takes from the wort: 20 L that fall 2 °C in an hour give 50 W. With it a lager is cast out "
+            + "as cold as the water allows, and cooled on before the yeast.",
+            Required: false),
     ];
 
     private static SchemaKey[] Habits() =>

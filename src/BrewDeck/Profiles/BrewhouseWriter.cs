@@ -113,6 +113,7 @@ internal sealed class BrewhouseWriter(IReadOnlyDictionary<string, string> notes)
         toml.Put("name", fermenter.Name);
         toml.Put("capacity", fermenter.CapacityL);
         toml.Put("headspace", fermenter.HeadspaceL, Note("fermenter", "headspace"));
+        toml.Put("cooling", fermenter.CoolingW > 0 ? fermenter.CoolingW : null, Note("fermenter", "cooling"));
     }
 
     private void Habits(TomlText toml, Habits habits)

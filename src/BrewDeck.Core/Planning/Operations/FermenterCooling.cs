@@ -2,13 +2,13 @@ using BrewDeck.Core.Physics;
 
 namespace BrewDeck.Core.Planning.Operations;
 
-/// <summary>Wort in the fermenter on its way to the pitching temperature: left to the room, or chilled.</summary>
+/// <summary>Wort in the fermenter on its way to the pitching temperature: left to the room or to the fermenter's own cooling, or chilled.</summary>
 internal static class FermenterCooling
 {
     public static Progress Run(Workbench bench, StepSpec spec, double limitS)
     {
         var (index, target) = (bench.Setting.FermenterIndex, spec.TargetC!.Value);
-        var (towardsC, perS) = Drift(bench.Setting, bench.Vessels[index], spec.Label == StepLabels.Room);
+        var (towardsC, perS) = Drift(bench.Setting, bench.Vessels[index], spec.Label);
         var v = bench.Vessels[index];
         var needed = SecondsTo(v.TempC, target, towardsC, perS);
         var seconds = Math.Min(Math.Min(needed, Heating.HopelessS), limitS);
@@ -18,13 +18,18 @@ internal static class FermenterCooling
     }
 
     /// <summary>What the wort comes near to, °C, and how fast, as a share of what is missing, 1/s.</summary>
-    private static (double TowardsC, double PerS) Drift(PlantSetting setting, in VesselState v, bool room)
+    private static (double TowardsC, double PerS) Drift(PlantSetting setting, in VesselState v, string label)
     {
         var fermenter = setting.FermenterIndex;
         var capacity = Contents.CapacityJPerK(v, setting.HeatCapacityJPerK(fermenter), v.TempC);
-        return room
-            ? (setting.AmbientC, setting.LossWPerK(fermenter) / capacity)
-            : (setting.SourceWaterC, ChillerWPerK(setting, v) / capacity);
+        var lossWPerK = setting.LossWPerK(fermenter);
+        return label switch
+        {
+            StepLabels.Room => (setting.AmbientC, lossWPerK / capacity),
+            // where the room gives as much as the cooling takes
+            StepLabels.OwnCooling => (setting.AmbientC - setting.Brewhouse.Fermenter.CoolingW / lossWPerK, lossWPerK / capacity),
+            _ => (setting.SourceWaterC, ChillerWPerK(setting, v) / capacity),
+        };
     }
 
     /// <summary>What the chiller takes for each K between wort and cooling water, W/K: the same at any temperature.</summary>

@@ -19,7 +19,7 @@ internal static class Sources
         var kettle = plan.Brewhouse.Kettle.Id;
         return
         [
-            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Hands(), .. Cool(plan.Brewhouse),
+            .. Heat(plan.Brewhouse), .. Mash(plan.Brewhouse), .. Boil(plan.Brewhouse), .. Hops(plan.Recipe), .. Hands(), .. Cool(plan.Brewhouse), .. FermenterCooling(plan),
             .. Glass(kettle, plan.Brewhouse), .. Glass(Places.Fermenter, plan.Brewhouse), .. Gravity(), .. Work(plan),
         ];
     }
@@ -140,6 +140,16 @@ internal static class Sources
 
     private static StepSpec Pitched(StepSpec spec, double off) =>
         spec.Kind == StepKind.CastOut && spec.TargetC is { } target ? spec with { TargetC = target + off } : spec;
+
+    private static IEnumerable<Source> FermenterCooling(Plan plan) => plan.Steps.Any(s => s.Spec.Label == StepLabels.OwnCooling)
+        ? [new("fermenter_cooling", UsualSpreads.FermenterCooling.Sd) { From = UnitProcedure.Cool, OnPlant = OwnCooling }]
+        : [];
+
+    private static PlantSetting OwnCooling(PlantSetting setting, double off)
+    {
+        var fermenter = setting.Brewhouse.Fermenter;
+        return setting with { Brewhouse = setting.Brewhouse with { Fermenter = fermenter with { CoolingW = fermenter.CoolingW * (1 + off) } } };
+    }
 
     private static Source Chiller(string name, double sd, Func<Brewhouses.Chiller, double, Brewhouses.Chiller> with) => new(name, sd)
     {

@@ -64,6 +64,9 @@ public static class UsualSpreads
 
     public static readonly UsualSpread ChillerWater = new("chiller_water", "1", 0.06);
 
+    /// <summary>Heat that a fermenter's own cooling takes from the wort: a cabinet's depends on the room, on frost and on what else is in it.</summary>
+    public static readonly UsualSpread FermenterCooling = new("fermenter_cooling", "1", 0.15);
+
     public static readonly UsualSpread Trub = new("trub", "1", 0.15);
 
     public static readonly UsualSpread HopAbsorption = new("hop_absorption", "1", 0.12);
@@ -114,7 +117,7 @@ public static class UsualSpreads
     public static readonly ImmutableArray<UsualSpread> All =
     [
         MainsPower, NetPower, WallLoss, Evaporation, ConversionYield, Absorption, BedMixing, BedExchange, DeadSpace, RunoffFlow,
-        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather, ThermometerBias,
-        ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
+        AlphaAcid, Utilisation, ChillerTransfer, ChillerWater, FermenterCooling, OpenKettle, Pace, Trub, HopAbsorption, LineLoss, SourceWater, Ambient, Weather,
+        ThermometerBias, ThermometerNoise, SightScale, SightOffset, SightNoise, HydrometerBias, HydrometerNoise, RefractometerBias, RefractometerNoise,
     ];
 }

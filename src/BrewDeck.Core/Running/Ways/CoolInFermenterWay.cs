@@ -69,3 +69,12 @@ internal sealed class WaitForRoomWay() : CoolInFermenterWay(RemedyKind.WaitForRo
 
     protected override bool Can(Weigh weigh, Off off) => weigh.State.Step(off.About)!.Spec.Kind == StepKind.Pitch;
 }
+
+/// <summary>The fermenter's own cooling brings it there; the yeast waits.</summary>
+internal sealed class OwnCoolingWay() : CoolInFermenterWay(RemedyKind.OwnCooling, StepLabels.OwnCooling)
+{
+    protected override double HandsS => 60;
+
+    protected override bool Can(Weigh weigh, Off off) =>
+        off.By > 0 && weigh.Plan.Brewhouse.Fermenter.CoolingW > 0 && weigh.State.Step(off.About)!.Spec.Kind == StepKind.Pitch;
+}

@@ -11,7 +11,7 @@ internal abstract class Way
         new HeatMashWay(), new HotWaterWay(), new ColdWaterWay(), new MashPhWay(), new FillUpWay(), new RunOverWay(), new HeatLiquorWay(), new CoolLiquorWay(),
         new RestBedWay(), new UnderletWay(), new RakeBedWay(), new OtherCircuitWay(), new HeatElsewhereWay(), new BoilElsewhereWay(),
         new InfuseWay(), new RestOnWay(), new AddNowWay(), new ReweighWay(),
-        new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(), new ChillFermenterWay(), new WaitForRoomWay(),
+        new BoilLongerWay(), new BoilShorterWay(), new DiluteWay(), new AddExtractWay(), new RunOffWay(), new SetChillerWay(), new ChillFermenterWay(), new OwnCoolingWay(), new WaitForRoomWay(),
     ];
 
     public abstract bool Helps(Off off);

@@ -15,7 +15,7 @@ public class SpreadTests
             var drawn = Spreads.All.Single(s => s.Name == usual.Name);
             Assert.Equal((usual.Unit, usual.Sd), (drawn.Unit, drawn.Sd));
         }
-        Assert.Equal(31, UsualSpreads.All.Length);
+        Assert.Equal(32, UsualSpreads.All.Length);
     }
 
     [Fact]
