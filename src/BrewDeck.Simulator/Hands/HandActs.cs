@@ -17,8 +17,8 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     /// <summary>Below the boil while the kettle fills, so that nothing boils over unwatched; K.</summary>
     private const double BelowBoilK = 2;
 
-    /// <summary>Liquor round a coil over the mash that is wanted; K.</summary>
-    private const double LiquorAboveK = 8;
+    /// <summary>Liquor round a coil over the mash that is wanted: as much as it bears, but what will be sparged with is kept from the husks' limit; K, K and °C.</summary>
+    private const double LiquorAboveK = 8, LiquorLeastAboveK = 2, HuskLimitC = 78;
 
     /// <summary>A thick mash spits: so much of the power of a rolling boil.</summary>
     private const double Gentle = 0.5;
@@ -271,7 +271,7 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
     private void PumpThroughCoil(string tunId, double setC)
     {
         var tank = Profile.HotLiquorTank;
-        plant.Heat(tank.Id, Math.Min(95, setC + LiquorAboveK), tank.RatedW);
+        plant.Heat(tank.Id, Math.Min(setC + LiquorAboveK, Math.Max(setC + LiquorLeastAboveK, HuskLimitC)), tank.RatedW);
         LetThroughCoil(tunId, setC);
     }
 

@@ -37,7 +37,7 @@ public sealed class CoilWordsTests
         Assert.Equal(
             [
                 "Coil covered? Pump on: wort through the coil and back over the bed. Heat on, set to 71 °C, in the hot liquor tank. Pump off at 63 °C; then 77 °C in the hot liquor tank.",
-                "Coil covered? Pump on: wort through the coil and back over the bed. Heat on, set to 85 °C, in the hot liquor tank. Pump off at 77 °C; then 78 °C in the hot liquor tank.",
+                "Coil covered? Pump on: wort through the coil and back over the bed. Heat on, set to 79 °C, in the hot liquor tank. Pump off at 77 °C; then 78 °C in the hot liquor tank.",
             ],
             raises);
     }

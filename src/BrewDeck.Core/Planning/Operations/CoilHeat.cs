@@ -10,14 +10,17 @@ public static class CoilHeat
 {
     private const double PieceS = 30;
 
-    /// <summary>The liquor is kept no more than this above the mash to come, so that no wort is scorched and the sparge is not too hot; K.</summary>
+    /// <summary>The liquor is kept no more than this above the mash to come, so that no wort is scorched; K.</summary>
     private const double AboveK = 8;
 
-    /// <summary>Short of the boil; °C.</summary>
-    private const double HottestC = 95;
+    /// <summary>
+    /// The same liquor goes over the grain a quarter of an hour later, and hotter than this it takes tannin out of the husks (common practice, no source);
+    /// °C. So much above the mash it is all the same, or the raise would have no end; K.
+    /// </summary>
+    private const double HuskC = 78, LeastAboveK = 2;
 
     /// <summary>What the tank's heat is set to while the mash is brought to a temperature through the coil, °C.</summary>
-    public static double TankC(double targetC) => Math.Min(HottestC, targetC + AboveK);
+    public static double TankC(double targetC) => Math.Min(targetC + AboveK, Math.Max(targetC + LeastAboveK, HuskC));
 
     /// <summary>The mash is brought to a temperature while the tank's own heat follows.</summary>
     internal static Progress To(Workbench bench, int tun, StepSpec spec, double limitS)
@@ -82,9 +85,11 @@ public static class CoilHeat
         bench.Happen(tun, seconds, v.TempC);
         bench.Vessels[tun] = Contents.AtHeat(bench.Vessels[tun], bench.Wall(tun), heat) with { AtS = v.AtS + seconds, HoldC = double.NaN };
         var liquor = bench.Vessels[tank];
-        var own = liquor.TempC < tankC ? bench.NetHeatW(tank) : 0;
-        var left = Contents.HeatJ(liquor, bench.Wall(tank))
-            + seconds * (own - watts - bench.Setting.LossWPerK(tank) * (liquor.TempC - bench.Setting.AmbientC));
+        var givesW = watts + bench.Setting.LossWPerK(tank) * (liquor.TempC - bench.Setting.AmbientC);
+        // a thermostat gives no more than keeps it where it is set: full heat for a whole piece went half a degree past it
+        var missingW = (tankC - liquor.TempC) * Contents.CapacityJPerK(liquor, bench.Wall(tank), liquor.TempC) / seconds;
+        var own = Math.Clamp(missingW + givesW, 0, bench.NetHeatW(tank));
+        var left = Contents.HeatJ(liquor, bench.Wall(tank)) + seconds * (own - givesW);
         bench.Vessels[tank] = Contents.AtHeat(liquor, bench.Wall(tank), left) with { AtS = liquor.AtS + seconds };
     }
 
