@@ -110,6 +110,13 @@ public interface IProfileWriter
     /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
     ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now);
 
+    /// <summary>Writes a water: the old version stays beside it.</summary>
+    /// <param name="entry">The file that is changed; of a bundled one an own copy is made, which counts before it. Null: a new file.</param>
+    /// <param name="now">Local time, for the name of the old version.</param>
+    /// <returns>The file as it is now.</returns>
+    /// <exception cref="ProfileException">It could not be written, or does not read back: nothing has happened.</exception>
+    ProfileEntry Write(WaterSupply water, ProfileEntry? entry, DateTimeOffset now);
+
     /// <summary>The lines kept under a name; empty when there are none.</summary>
     IReadOnlyList<string> Draft(string name);
 

@@ -59,6 +59,9 @@ public enum KeyContext
     /// <summary>What an exercise asks, before its deck.</summary>
     Brief = 4194304,
 
-    Screens = Brief | Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
+    /// <summary>A water being made or changed.</summary>
+    Water = 8388608,
+
+    Screens = Brief | Water | Scaling | Batches | Charts | Recipe | Recipes | List | Choices | Plan | Refused | Text | Batch | Sum | AfterDay | Closed | Lessons,
     Scrolled = Brief | Charts | Plan | Refused | Text | Batch | Closed,
 }

@@ -18,9 +18,9 @@ public static class KeyMap
     private static readonly ImmutableArray<KeyStroke> DigitsAndSign = [.. Digits, KeyStroke.Of('-')];
     private static readonly ImmutableArray<KeyStroke> NameBegins = [.. Digits, .. Enumerable.Range('a', 26).Select(c => KeyStroke.Of((char)c))];
 
-    private const KeyContext Rows = Choice | Naming | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
+    private const KeyContext Rows = Choice | Naming | KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | Water | KeyContext.Scaling;
 
-    private const KeyContext Detailed = KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | KeyContext.Scaling;
+    private const KeyContext Detailed = KeyContext.List | KeyContext.Choices | KeyContext.Sum | KeyContext.SetUp | KeyContext.Recipe | Water | KeyContext.Scaling;
 
     // the slash too: on many keyboards the question mark needs a second finger
     private static readonly ImmutableArray<KeyStroke> Help = [KeyStroke.Of('?'), KeyStroke.Of('/')];
@@ -73,6 +73,10 @@ public static class KeyMap
         new(KeyContext.Recipe, Command.Undo, "u", Key('u'), "undo", "Take back the last change."),
         new(KeyContext.Recipe, Command.Save, "s", Key('s'), "save", "Write the recipe's file; comments stay, and the old version stays beside it."),
         new(KeyContext.Recipe, Command.GoOn, "space", Space, "plan it", "Go on to the day's choices and the plan."),
+        new(Water, Command.Change, "enter", SpaceOrEnter, "change", "Type the chosen number, or turn to the next word."),
+        new(Water, Command.PickRow, "0-9", Digits, "type", "Type a number for the chosen row."),
+        new(Water, Command.Undo, "u", Key('u'), "undo", "Take back the last change."),
+        new(Water, Command.Save, "s", Key('s'), "save", "Write the water's file and take it for the day; the old version stays beside it."),
         new(KeyContext.Recipes, Command.New, "n", Key('n'), "new", "Make a new recipe."),
         new(KeyContext.Recipes, Command.Change, "e", Key('e'), "change", "Change the chosen recipe."),
         new(KeyContext.Recipes, Command.Copy, "c", Key('c'), "copy", "Make a new recipe of the chosen one."),

@@ -86,6 +86,9 @@ internal sealed class ChoicesPage : ListPage
             case DayRow.Turns:
                 Shell.Say(Shell.Notation.Text("That digit chooses nothing here; enter turns to the next value."));
                 break;
+            case DayRow.Opens opens:
+                opens.Open(_choices, Set);
+                break;
             case DayRow.Typed line:
                 Ask(new EntryAsk(this, line.Label + "?", typed, _ => Line.Of(line.Hint, Tone.Muted), (text, at) => Take(line, text, at)));
                 break;

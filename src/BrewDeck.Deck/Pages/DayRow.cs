@@ -15,6 +15,10 @@ internal abstract record DayRow(string Label, Func<DayChoices, string> Show)
         public Func<DayChoices, int, DayChoices?> Digit { get; init; } = (_, _) => null;
     }
 
+    /// <summary>Enter opens a page of its own.</summary>
+    /// <param name="Open">With the choices as they stand, and what takes the changed ones.</param>
+    internal sealed record Opens(string Label, Func<DayChoices, string> Show, Action<DayChoices, Action<DayChoices>> Open) : DayRow(Label, Show);
+
     /// <summary>A value is typed.</summary>
     internal sealed record Typed(string Label, Func<DayChoices, string> Show, string Hint, Reader Read) : DayRow(Label, Show);
 

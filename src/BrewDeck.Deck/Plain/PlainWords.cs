@@ -9,7 +9,7 @@ namespace BrewDeck.Deck.Plain;
 public static class PlainWords
 {
     /// <summary>Places where a digit begins to type a value; elsewhere it is the number of a row.</summary>
-    private const KeyContext TypesValues = KeyContext.Deck | KeyContext.SetUp | KeyContext.Choices | KeyContext.Sum | KeyContext.Recipe;
+    private const KeyContext TypesValues = KeyContext.Deck | KeyContext.SetUp | KeyContext.Choices | KeyContext.Sum | KeyContext.Recipe | KeyContext.Water;
 
     /// <returns>Null: nothing here is called that.</returns>
     public static IReadOnlyList<Input>? Of(string line, Screen screen, KeyContext where, Notation notation)

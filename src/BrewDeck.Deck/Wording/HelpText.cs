@@ -21,6 +21,7 @@ public static class HelpText
         (KeyContext.SetUp, "While a brewhouse is set up"),
         (KeyContext.Recipes, "Where recipes are chosen, besides those of lists"),
         (KeyContext.Recipe, "In a recipe being made"),
+        (KeyContext.Water, "In a water being made"),
         (KeyContext.Scaling, "When a recipe moves to another brewhouse"),
         (KeyContext.Plan, "On the plan"),
         (KeyContext.Refused, "On a plan that cannot be brewed"),

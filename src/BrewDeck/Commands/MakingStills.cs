@@ -1,5 +1,6 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Logbook;
@@ -95,6 +96,8 @@ internal sealed class MakingStills
         public ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now) => new(brewhouse.Name, "brewhouses/my-brewhouse.toml");
 
         public ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now) => new(recipe.Name, "recipes/recipe.toml");
+
+        public ProfileEntry Write(WaterSupply water, ProfileEntry? entry, DateTimeOffset now) => new(water.Source.Name, "waters/water.toml");
 
         public IReadOnlyList<string> Draft(string name) => [];
 

@@ -1,5 +1,6 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 
 namespace BrewDeck.Profiles;
@@ -31,6 +32,17 @@ public sealed class ProfileWriter(string ownFolder, ProfileFolder profiles) : IP
         var path = profiles.IsBundled(entry.Path) ? Path.Combine(ownFolder, "recipes", ProfileText.FileName(entry.Path)) : entry.Path;
         ProfileDisk.Write(path, bytes, text, now);
         return new(recipe.Name, path);
+    }
+
+    public ProfileEntry Write(WaterSupply water, ProfileEntry? entry, DateTimeOffset now)
+    {
+        var own = Path.Combine(ownFolder, "waters");
+        var path = entry is null ? ProfileDisk.Free(own, water.Source.Name)
+            : profiles.IsBundled(entry.Path) ? Path.Combine(own, ProfileText.FileName(entry.Path)) : entry.Path;
+        var text = WaterWriter.Write(water);
+        WaterFile.Read(text, path);
+        ProfileDisk.Write(path, entry is null ? null : ProfileText.Bytes(entry.Path), text, now);
+        return new(water.Source.Name, path);
     }
 
     public IReadOnlyList<string> Draft(string name)

@@ -50,6 +50,11 @@ public static class WaterFile
         };
     }
 
+    /// <summary>How a file calls a salt or an acid.</summary>
+    internal static string Word(BrewingSalt salt) => Salts.First(s => s.Salt == salt).Word;
+
+    internal static string Word(AcidKind acid) => acid == AcidKind.Lactic ? "lactic" : "phosphoric";
+
     private static WaterIons Ions(SchemaEntry entry)
     {
         var (bicarbonate, alkalinity) = (entry.MaybeNumber("bicarbonate"), entry.MaybeNumber("alkalinity"));

@@ -157,6 +157,13 @@ public sealed class EachKeyElsewhereTests : IDisposable
                 Recipe();
                 MoveTo("pale ale malt");
                 break;
+            case KeyContext.Water:
+                Pick("New brew day", "Quayside 65", "Quayside Amber");
+                MoveTo("Water analysis");
+                Strike(Enter, Enter);
+                Send(new Input.Submitted("Hill spring"));
+                MoveTo("calcium");
+                break;
             case KeyContext.Recipes:
                 Pick("Recipes");
                 MoveTo("Quayside Amber");
@@ -207,6 +214,10 @@ public sealed class EachKeyElsewhereTests : IDisposable
                 break;
             case Command.Undo when place == KeyContext.Recipe:
                 Strike(KeyStroke.Of('d'));
+                break;
+            case Command.Undo when place == KeyContext.Water:
+                Strike(Enter);
+                Send(new Input.Submitted("92"));
                 break;
             case Command.Undo when place == KeyContext.AfterDay:
                 Strike(Enter);

@@ -33,6 +33,9 @@ public sealed class EveryScreenTests
         Kept("scaled", at);
         at.Strike(Escape, Escape, Enter);
         Kept("choices", at);
+        at.Pick("Water analysis").MoveTo("calcium");
+        Kept("water", at);
+        at.Strike(Escape);
         at.MoveTo("Into the fermenter").Line("200");
         at.Strike(Space);
         Kept("refused", at);

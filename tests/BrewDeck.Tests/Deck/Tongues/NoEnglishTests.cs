@@ -4,6 +4,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
+using BrewDeck.Core.Waters;
 using BrewDeck.Deck;
 using BrewDeck.Deck.Plain;
 using BrewDeck.Deck.Screens;
@@ -195,14 +196,32 @@ public sealed class NoEnglishTests
         player.Keys("?").Escape();
         player.Enter().Enter().Enter();
         Assert.IsType<ListScreen>(player.Screen);
+        var day = player.Screen.Title;
         for (var row = 1; row < ((ListScreen)player.Screen).Rows.Length; row++)
         {
             player.Down().Enter();
             if (player.Question is not null)
                 player.Line("nonsense 7").Escape();
+            else if (player.Screen.Title != day)
+                Water(player);
         }
         player.Keys(" ").Keys("c").Keys(" ").Keys(" ");
         Assert.IsType<DeckScreen>(player.Screen);
+    }
+
+    /// <summary>Each line of an analysis refuses nonsense, or turns to its next word; then it is left as it was.</summary>
+    private static void Water(Player player)
+    {
+        for (var row = 0; row < ((ListScreen)player.Screen).Rows.Length; row++)
+        {
+            player.Enter();
+            if (player.Question is not null)
+                player.Line("nonsense 7").Escape();
+            player.Down();
+        }
+        player.Escape();
+        Assert.IsType<ChoiceOverlay>(player.Screen.Overlay);
+        player.Down(2).Enter();
     }
 
     /// <summary>Each key of the deck that leads to a page or to a question, and what that does with nonsense.</summary>
@@ -289,6 +308,8 @@ public sealed class NoEnglishTests
         public ProfileEntry Write(Brewhouse brewhouse, IReadOnlyDictionary<string, string> notes, DateTimeOffset now) => new(brewhouse.Name, "nonsense");
 
         public ProfileEntry Write(Recipe recipe, ProfileEntry? entry, DateTimeOffset now) => new(recipe.Name, "nonsense");
+
+        public ProfileEntry Write(WaterSupply water, ProfileEntry? entry, DateTimeOffset now) => new(water.Source.Name, "nonsense");
 
         public IReadOnlyList<string> Draft(string name) => [];
 
