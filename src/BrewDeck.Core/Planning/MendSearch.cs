@@ -53,17 +53,26 @@ internal sealed class MendSearch(Brewhouse house, Recipe recipe, DayChoices choi
     private double Margin(Limit limit, Recipe otherRecipe, DayChoices otherChoices) =>
         Planner.LimitsOf(house, otherRecipe, otherChoices).FirstOrDefault(l => l.Name == limit.Name)?.Margin ?? 0;
 
-    /// <summary>The value next to where it stands at which the margin is no longer negative: secants, then steps that people can set.</summary>
+    /// <summary>
+    /// The value next to where it stands at which the margin is no longer negative: secants, then steps that people can set. A margin that grows no
+    /// further once the limit holds (a chiller is throttled to its target) has no secant there: halves then.
+    /// </summary>
     private static double? Nearest(Func<double, double> margin, double marginAtFrom, double from, double bound, double guess, double step)
     {
         var away = Math.Sign(bound - from);
         if (away == 0)
             return null;
-        double last = from, atLast = marginAtFrom, x = Within(from * guess, from, bound);
+        double last = from, atLast = marginAtFrom, x = Within(from * guess, from, bound), fails = from;
+        double? holds = null;
         for (var i = 0; i < Rounds && Math.Abs(x - last) > 0.2 * step; i++)
         {
             var at = margin(x);
-            var next = at == atLast ? bound : x - at * (x - last) / (at - atLast);
+            if (at >= 0)
+                holds = x;
+            else
+                fails = x;
+            var secant = at == atLast ? bound : x - at * (x - last) / (at - atLast);
+            var next = holds is { } held && (secant - fails) * (secant - held) >= 0 && at != 0 ? 0.5 * (fails + held) : secant;
             (last, atLast, x) = (x, at, Within(next, from, bound));
         }
         return Stepped(margin, x, bound, away * step);

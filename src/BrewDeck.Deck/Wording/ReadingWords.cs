@@ -107,7 +107,7 @@ public static class ReadingWords
     }
 
     private static string Outside(Reading reading, double low, double high, Brewhouse brewhouse, Notation notation) =>
-        notation.Text($"{Value(reading.Kind, reading.Value, notation)} is outside {Beside(reading, low, 1, notation)} to {Beside(reading, high, -1, notation)} for {Names.The(brewhouse, reading.Vessel, notation)}.");
+        notation.Text($"{Value(reading.Kind, reading.Value, notation)} is far from what is expected of {Names.The(brewhouse, reading.Vessel, notation)}: {Beside(reading, low, 1, notation)} to {Beside(reading, high, -1, notation)}.");
 
     /// <summary>A bound that would round to what is outside it is said one step farther in.</summary>
     private static string Beside(Reading reading, double bound, int inwards, Notation notation)

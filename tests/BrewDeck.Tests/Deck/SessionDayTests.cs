@@ -190,7 +190,7 @@ public class SessionDayTests
     {
         _brewer.Begin().Until("mash.rest-1").Keys("8").Line("85");
 
-        Assert.Matches("^85.0 °C is outside .* for the mash tun.$", _brewer.Question);
+        Assert.Matches("^85.0 °C is far from what is expected of the mash tun: .*$", _brewer.Question);
         Assert.Empty(_brewer.Session.State!.Readings);
         _brewer.Enter();
         Assert.Equal("Mash tun temperature?", _brewer.Question);

@@ -84,7 +84,7 @@ public class WordingTests
 
     [Fact]
     public void The_implausible_is_asked_about_with_its_bounds() => Assert.Equal(
-        "71.0 °C is outside 40.0 °C to 69.0 °C for the mash tun.",
+        "71.0 °C is far from what is expected of the mash tun: 40.0 °C to 69.0 °C.",
         ReadingWords.Doubt(new Decision.AskAgain(new Reading(ReadingKind.Temperature, "tun", 71, "71"), 40, 69), Quayside.Brewhouse, Notation.Metric));
 
     [Fact]
@@ -167,7 +167,7 @@ public class WordingTests
 
     [Fact]
     public void A_bound_never_reads_as_what_is_outside_it() => Assert.Equal(
-        "25.0 °C is outside 13.0 °C to 24.9 °C for the fermenter.",
+        "25.0 °C is far from what is expected of the fermenter: 13.0 °C to 24.9 °C.",
         ReadingWords.Doubt(new(new(ReadingKind.Temperature, "fermenter", 25, "25c"), 12.96, 24.96), Quayside.Brewhouse, Notation.Metric));
 
     /// <summary>The last rest that converts is the one before the mash-out.</summary>

@@ -38,6 +38,21 @@ public class RefusalTests
     [InlineData(double.NaN)]
     public void A_batch_of_nothing(double litres) => Only("batch_volume", choices: new DayChoices { BatchL = litres });
 
+    /// <summary>A chiller is throttled to its target, so a limit that holds grows no wider with colder water: the search once went past it to 2 °C.</summary>
+    [Theory]
+    [InlineData(12, 16)]
+    [InlineData(13, 16)]
+    [InlineData(14, 16)]
+    [InlineData(12, 14)]
+    public void Water_is_asked_no_colder_than_the_chiller_needs_it(double pitchC, double sourceC)
+    {
+        var recipe = Demo.Amber with { Yeast = Demo.Amber.Yeast with { PitchC = pitchC } };
+        var refused = Assert.IsType<PlanResult.Refused>(Planner.Draw(Demo.House, recipe, new DayChoices { SourceWaterC = sourceC }));
+        var colder = refused.Refusals.Single(r => r.Code == LimitName.PitchTemperature).Mends.Single(m => m.Code == MendCode.ColderWater).Value;
+        Assert.InRange(colder, pitchC - 1, pitchC + 0.5);
+        Assert.IsType<PlanResult.Drawn>(Planner.Draw(Demo.House, recipe, new DayChoices { SourceWaterC = colder }));
+    }
+
     [Fact]
     public void A_recipe_for_nothing() => Only("batch_volume", Demo.Amber with { BatchL = 0 });
 

@@ -1,4 +1,4 @@
-using BrewDeck.Core.Physics;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Simulator.Rehearsing;
@@ -82,10 +82,10 @@ public sealed class OwnCoolingTests
     {
         var day = new PerfectDay(((PlanResult.Drawn)Planner.Draw(_cooled, Demo.Amber, new DayChoices())).Plan);
         day.RunPast("cool.cast-out");
-        day.Read(ReadingKind.Temperature, PlantSetting.FermenterId, PitchC + 5);
+        day.Read(ReadingKind.Temperature, Places.Fermenter, PitchC + 5);
         var remedy = day.Offers.Single(r => r.Kind == RemedyKind.OwnCooling);
         day.Accepted(new RunCommand.Choose(remedy));
         day.RunPast("pitch.pitch");
-        Assert.Equal(PitchC, day.Vessel(PlantSetting.FermenterId).TempC, 0.2);
+        Assert.Equal(PitchC, day.Vessel(Places.Fermenter).TempC, 0.2);
     }
 }
