@@ -124,6 +124,7 @@ internal sealed class ChoicesPage : ListPage
         PlanResult.Drawn drawn =>
         [
             Line.Of(Shell.Notation.Text("This gives"), Tone.Strong),
+            .. WaterWarnings.Lines(drawn.Plan, Shell.Notation),
             .. PlanLines.Brief(drawn.Plan, Shell.Notation),
             .. FittedWords.Of(_recipe, drawn.Plan, Shell.Notation),
             .. _choices.Finish is { } finish && TooEarly(drawn, finish, now) is { } late ? new[] { Line.Of(late, Tone.Warning) } : [],

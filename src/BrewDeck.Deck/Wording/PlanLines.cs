@@ -17,6 +17,7 @@ public static class PlanLines
     public static ImmutableArray<Line> Of(Plan plan, Notation notation, Func<PlanStep, string>? also = null) =>
     [
         Line.Of(Heading(plan, notation), Tone.Strong),
+        .. WaterWarnings.Lines(plan, notation),
         Line.Of(""),
         .. Totals(plan, notation).Select(t => new Line([new Span(t.Label.PadRight(26), Tone.Muted), new Span(t.Value)])),
         .. plan.Written is { } written ? FittedWords.Of(written, plan, notation) : [],

@@ -18,6 +18,8 @@ public static class PlanText
     public static string Markdown(Plan plan, Notation notation)
     {
         var text = new StringBuilder($"# {Cell(PlanLines.Heading(plan, notation))}\n\n");
+        foreach (var warning in WaterWarnings.Of(plan, notation))
+            text.Append(CultureInfo.InvariantCulture, $"**! {Cell(warning.Says)}** {Cell(warning.Mend)}\n\n");
         foreach (var total in PlanLines.Totals(plan, notation))
             text.Append(CultureInfo.InvariantCulture, $"- {total.Label}: {total.Value}\n");
         foreach (var part in PlanLines.Parts(plan))

@@ -42,9 +42,6 @@ public static class WaterWords
             yield break;
         if (water.SoftShare > 0)
             yield return new(notation.Text("soft water"), notation.Number(100 * water.SoftShare, "0") + notation.Text(" % of all"));
-        // beside the figures that hang on it, not only among the limits far below
-        if (water.Supply.Source.Imbalance > SafeWater.Imbalance)
-            yield return new(notation.Text("analysis"), notation.Text($"cations and anions differ by {notation.Number(100 * water.Supply.Source.Imbalance, "0")} %: something in it was read or written wrongly"));
         yield return new(notation.Text("strike liquor"), Ions(water.Strike.Ions, notation));
         if (water.Sparge is { } sparge)
             yield return new(notation.Text("sparge liquor"), Ions(sparge.Ions, notation));

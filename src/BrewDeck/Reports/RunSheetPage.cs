@@ -13,6 +13,7 @@ internal static class RunSheetPage
         Markup.Tag("p class=\"soft\"", $"{notation.Volume(plan.Totals.FermenterL)} on {plan.Brewhouse.Name}"),
         Markup.Tag("div class=\"top\"", new[] { "Date", "Brewer", "Day began", "Batch no." }.Select(Box)),
         Totals(plan, notation),
+        Markup.Tag("div class=\"caution\"", WaterWarnings.Of(plan, notation).Select(w => Markup.Tag("div", $"! {w.Says} {w.Mend}"))),
         Markup.Tag("table",
         [
             Markup.Raw("<colgroup><col class=\"time\"><col><col class=\"blank\"><col class=\"blank\"><col class=\"reads\"></colgroup>"),

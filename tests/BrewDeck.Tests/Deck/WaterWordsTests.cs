@@ -60,13 +60,13 @@ public class WaterWordsTests
 
     /// <summary>4.3 meq/L of cations cannot stand against 9.0 of anions: an electrically neutral water has as much of both.</summary>
     [Fact]
-    public void An_analysis_that_cannot_balance_is_told_beside_its_figures()
+    public void An_analysis_that_cannot_balance_is_told_above_its_figures()
     {
-        static string Said(WaterSupply supply) => string.Join("\n", WaterWords.Totals(Demo.Plan(choices: new DayChoices { Water = supply }), Notation.Metric).Select(t => $"{t.Label}: {t.Value}"));
+        static string Said(WaterSupply supply) => string.Join("\n", WaterWarnings.Lines(Demo.Plan(choices: new DayChoices { Water = supply }), Notation.Metric));
         var odd = Given.Supply() with { Source = new("odd", new WaterIons(60, 8, 15, 30, 250, 180 / WaterIons.BicarbonatePerAlkalinity), 7.5) };
 
-        Assert.Contains("analysis: cations and anions differ by 35 %", Said(odd), StringComparison.Ordinal);
-        Assert.DoesNotContain("cations", Said(Given.Supply()), StringComparison.Ordinal);
+        Assert.Contains("! Cations and anions of the analysis differ by 35", Said(odd), StringComparison.Ordinal);
+        Assert.DoesNotContain("anions", Said(Given.Supply()), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,62 @@
+using BrewDeck.Core.Physics;
+using BrewDeck.Core.Planning;
+using BrewDeck.Core.Waters;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Tests.Planning;
+using BrewDeck.Tests.Waters;
+
+namespace BrewDeck.Tests.Deck;
+
+/// <summary>What is wrong with the water is told where the brewer looks, with what really mends it.</summary>
+public class WaterWarningsTests
+{
+    private static readonly SourceWater Hard = new("hard", new(130, 15, 25, 20, 20, 400), 7.5);
+
+    private static readonly DayChoices Sour = new()
+    {
+        Water = Given.Supply(Hard, acid: Given.Lactic),
+        WaterTarget = new() { MashPh = 5.3, SpargePh = 5.5 },
+    };
+
+    private static WaterWarning[] Warned(DayChoices choices) => [.. WaterWarnings.Of(Demo.Plan(choices: choices), Notation.Metric)];
+
+    [Fact]
+    public void Lactate_that_is_tasted_stands_above_all_figures_with_what_mends_it()
+    {
+        var plan = Demo.Plan(choices: Sour);
+        var lines = PlanText.Plain(plan, Notation.Metric).Split('\n');
+
+        Assert.Matches(@"^! Lactate in the wort [\d.]+ mg/L, at most 400 mg/L: [\d.]+ mg/L beyond\.$", lines[1]);
+        Assert.Equal("  Use phosphoric acid, or put soft water on the shelf.", lines[2]);
+        Assert.StartsWith("**! Lactate in the wort", PlanText.Markdown(plan, Notation.Metric).Split('\n')[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_said_to_mend_the_lactate_does()
+    {
+        var phosphoric = Sour with { Water = Given.Supply(Hard, acid: new(AcidKind.Phosphoric, 0.75)) };
+        var soft = Sour with { Water = Given.Supply(Hard, SourceWater.Distilled, Given.Lactic) };
+
+        Assert.Contains(Warned(Sour), w => w.Says.StartsWith("Lactate", StringComparison.Ordinal));
+        Assert.All([phosphoric, soft], c => Assert.DoesNotContain(Warned(c), w => w.Says.StartsWith("Lactate", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_water_with_too_much_of_something_is_diluted()
+    {
+        var salty = Hard with { Ions = new(80, 5, 10, 300, 20, 100) };
+        var target = Given.Pale with { MashPh = null };
+        DayChoices With(SourceWater? soft) => Sour with { Water = Given.Supply(salty, soft, Given.Lactic), WaterTarget = target };
+
+        var warning = Assert.Single(Warned(With(null)), w => w.Says.StartsWith("Chloride", StringComparison.Ordinal));
+        Assert.Equal("Put soft water on the shelf, and choose a water target with less of it.", warning.Mend);
+        Assert.DoesNotContain(Warned(With(SourceWater.Distilled)), w => w.Says.StartsWith("Chloride", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_water_within_its_limits_says_nothing() => Assert.Empty(Warned(new()
+    {
+        Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic),
+        WaterTarget = Given.Pale,
+    }));
+}
