@@ -1,3 +1,4 @@
+using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Waters;
 using BrewDeck.Deck.Screens;
@@ -29,8 +30,20 @@ public static class WaterWarnings
         LimitName.AnalysisImbalance => notation.Text("Look through the analysis again: something in it was read or written wrongly."),
         LimitName.Lactate when water.Supply.Soft is null => notation.Text("Use phosphoric acid, or put soft water on the shelf."),
         LimitName.Lactate => notation.Text("Use phosphoric acid."),
-        LimitName.MashPhLow or LimitName.MashPhHigh => notation.Text("Choose another water target."),
+        LimitName.MashPhLow or LimitName.MashPhHigh => Ph(limit, water, notation),
         _ when water.Supply.Soft is null => notation.Text("Put soft water on the shelf, and choose a water target with less of it."),
         _ => notation.Text("Choose a water target with less of it."),
     };
+
+    /// <summary>Acid and salts only go in where a target asks for them.</summary>
+    private static string Ph(Limit limit, WaterTreatment water, Notation notation)
+    {
+        var supply = water.Supply;
+        var noTarget = water.Target == WaterTarget.Nothing;
+        if (limit.Name == LimitName.MashPhHigh && supply is { Acid: null, Soft: null })
+            return noTarget ? notation.Text("Put acid or soft water on the shelf, and choose a water target.") : notation.Text("Put acid or soft water on the shelf.");
+        if (limit.Name == LimitName.MashPhLow && !supply.Salts.Any(s => s is BrewingSalt.BakingSoda or BrewingSalt.SlakedLime))
+            return noTarget ? notation.Text("Put baking soda on the shelf, and choose a water target.") : notation.Text("Put baking soda on the shelf.");
+        return noTarget ? notation.Text("Choose a water target.") : notation.Text("Choose a water target with another mash pH.");
+    }
 }

@@ -54,6 +54,25 @@ public class WaterWarningsTests
     }
 
     [Fact]
+    public void A_mash_pH_that_is_beyond_without_a_target_asks_for_one()
+    {
+        var none = Sour with { WaterTarget = null };
+
+        Assert.Equal(["Choose a water target."], Warned(none).Select(w => w.Mend));
+        Assert.StartsWith("Predicted mash pH", Warned(none)[0].Says, StringComparison.Ordinal);
+        Assert.DoesNotContain(Warned(none with { WaterTarget = new() { MashPh = 5.4 } }), w => w.Says.StartsWith("Predicted mash pH", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Nothing_can_take_a_mash_to_its_pH_that_is_not_there()
+    {
+        var bare = new WaterSupply { Source = Hard };
+
+        Assert.Equal(["Put acid or soft water on the shelf, and choose a water target."], Warned(new() { Water = bare }).Select(w => w.Mend));
+        Assert.Equal(["Put acid or soft water on the shelf."], Warned(new() { Water = bare, WaterTarget = Sour.WaterTarget }).Select(w => w.Mend));
+    }
+
+    [Fact]
     public void A_water_within_its_limits_says_nothing() => Assert.Empty(Warned(new()
     {
         Water = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic),
