@@ -17,7 +17,20 @@ public static class WaterWarnings
         .. from limit in plan.Limits
            where !limit.Ok && LimitName.InWater(limit.Name) is not null
            select new WaterWarning(LimitWords.Of(limit, notation) + ".", Mend(limit, water, notation)),
+        .. SaltsOf(plan, water, notation),
     ];
+
+    /// <summary>The treatment is reckoned from the analysis alone.</summary>
+    private static IEnumerable<WaterWarning> SaltsOf(Plan plan, WaterTreatment water, Notation notation)
+    {
+        var salts = string.Join(", ", plan.Recipe.Others.Select(o => o.Name).Where(SaltNames.IsSalt).Distinct());
+        if (salts.Length > 0)
+        {
+            yield return new(notation.Text($"The recipe's own salts are not reckoned with the water: {salts}."), water.Target == WaterTarget.Nothing
+                ? notation.Text("Take them out of the recipe, and choose a water target.")
+                : notation.Text("Take them out of the recipe, or leave the water target out."));
+        }
+    }
 
     public static IEnumerable<Line> Lines(Plan plan, Notation notation) => Of(plan, notation).SelectMany(w => new[]
     {

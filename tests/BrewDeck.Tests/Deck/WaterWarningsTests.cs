@@ -1,5 +1,6 @@
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Recipes;
 using BrewDeck.Core.Waters;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
@@ -70,6 +71,25 @@ public class WaterWarningsTests
 
         Assert.Equal(["Put acid or soft water on the shelf, and choose a water target."], Warned(new() { Water = bare }).Select(w => w.Mend));
         Assert.Equal(["Put acid or soft water on the shelf."], Warned(new() { Water = bare, WaterTarget = Sour.WaterTarget }).Select(w => w.Mend));
+    }
+
+    /// <summary>With an analysis the salts of the recipe would go in beside those that the target asks for.</summary>
+    [Theory]
+    [InlineData("Gypsum (mash)", true)]
+    [InlineData("calcium chloride", true)]
+    [InlineData("Gips", true)]
+    [InlineData("Salz", true)]
+    [InlineData("Irish moss", false)]
+    [InlineData("lime zest", false)]
+    public void Salts_of_the_recipe_that_are_not_reckoned_are_told(string name, bool told)
+    {
+        var recipe = Demo.Amber with { Others = [new OtherAddition(name, 4, "g", AdditionUse.Mash, 0)] };
+        var good = Given.Supply(soft: SourceWater.Distilled, acid: Given.Lactic);
+        string[] Said(DayChoices choices) => [.. WaterWarnings.Of(Demo.Plan(recipe, choices), Notation.Metric).Where(w => w.Says.Contains(name, StringComparison.Ordinal)).Select(w => w.Mend)];
+
+        Assert.Equal(told ? ["Take them out of the recipe, or leave the water target out."] : [], Said(new() { Water = good, WaterTarget = Given.Pale }));
+        Assert.Equal(told ? ["Take them out of the recipe, and choose a water target."] : [], Said(new() { Water = good }));
+        Assert.Empty(Said(new()));
     }
 
     [Fact]
