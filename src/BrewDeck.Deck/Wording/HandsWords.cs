@@ -101,8 +101,8 @@ public static class HandsWords
         StepKind.TransferStrike => [HeatOffFirst(step, plan, notation) + " " + notation.Text("Outlet under the surface. Measured hot."), notation.Text("Shut the valve, stir, then read the temperature in the tun.")],
         StepKind.DoughIn => [.. plan.Brewhouse.LiftsGrain ? new[] { notation.Text("Grain basket in first, seated and shut below.") } : [], notation.Text("Stir it in slowly; break every clump."), .. Beside(step, notation), notation.Text("Wait two minutes, stir, read the temperature.")],
         StepKind.Rest => step.Spec.Minutes is >= RestReadings.LongMin
-            ? [Kept(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
-            : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle.")],
+            ? [Kept(step, plan, notation), .. Falls(step, plan, notation), notation.Text("Stir at half time and read the temperature in the middle."), .. EndsWithIodine(step, plan, notation)]
+            : [Kept(step, plan, notation) + notation.Text(" Read the temperature in the middle."), .. Falls(step, plan, notation)],
         StepKind.Ramp or StepKind.HeatMash when Way(plan) == MashHeating.Coil => CoilWords.Raise(step, plan, notation),
         StepKind.Ramp => [notation.Text("Pump on, then heat on. Spread the return over the bed."), notation.Text($"Heat off{At(step.TargetC, notation)}.")],
         StepKind.HeatMash when step.Spec.Label == StepLabels.Liquor =>
@@ -294,6 +294,14 @@ public static class HandsWords
             : step.TargetC is { } c && Way(plan) == MashHeating.Direct && After(step, plan, step.Spec.Vessel) is { HoldsTemperature: true }
             ? notation.Text($"Pump on, heat on at {notation.Target(c)}, lid on.")
             : notation.Text("Keep the lid on and the wort moving.");
+
+    /// <summary>A fall by less during a rest changes no beer that anyone would taste; K. Common practice, no source.</summary>
+    private const double NoticedFallK = 2;
+
+    private static IEnumerable<string> Falls(PlanStep step, Plan plan, Notation notation) =>
+        step.TargetC is { } wanted && After(step, plan, step.Spec.Vessel) is { HoldsTemperature: false, TempC: var end } && end < wanted - NoticedFallK
+            ? [notation.Text($"Falls to about {notation.Temp(end)} by its end, unheated: strike warmer, or insulate.")]
+            : [];
 
     /// <summary>How the mash is raised that day.</summary>
     internal static MashHeating Way(Plan plan) => plan.Choices.MashHeating ?? plan.Brewhouse.Habits.MashHeating;

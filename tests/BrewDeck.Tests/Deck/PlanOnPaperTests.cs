@@ -230,6 +230,24 @@ public sealed class PlanOnPaperTests
         Assert.DoesNotContain(RefusalWords.Lines([Full("mash_in_tun", 2.8)], Notation.Metric), l => l.ToString().StartsWith("For all", StringComparison.Ordinal));
     }
 
+    /// <summary>A tun without heat that loses a hundredth of this keeps its rest: nothing to say.</summary>
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(0.05, false)]
+    public void A_rest_that_falls_unheated_says_how_far(double lossWPerK, bool told)
+    {
+        var house = Demo.House with { Vessels = [.. Demo.House.Vessels.Select(v => v.Id == "tun" ? v with { Elements = [], LossWPerK = lossWPerK } : v)] };
+        var plan = Demo.Plan(Demo.Amber with { Rests = [Demo.Amber.Rests[0]] }, house: house);
+        var rest = Assert.Single(plan.Steps, s => s.Spec.Kind == StepKind.Rest);
+        var end = rest.After.Vessels[1].TempC;
+
+        Assert.Equal(told, end < 64);
+        Assert.Equal(told, StepWords.Of(rest, plan).Hands.Contains($"Falls to about {Notation.Metric.Temp(end)} by its end, unheated: strike warmer, or insulate."));
+    }
+
+    [Fact]
+    public void A_rest_that_is_kept_warm_says_nothing_of_a_fall() => Assert.DoesNotContain("Falls to about", PlanText.Plain(Demo.Plan(), Notation.Metric), StringComparison.Ordinal);
+
     private static int Minutes(string clock) => clock.Split(':') is [var h, var m] ? 60 * int.Parse(h, System.Globalization.CultureInfo.InvariantCulture) + int.Parse(m, System.Globalization.CultureInfo.InvariantCulture) : -1;
 
     private static int Length(string takes)
