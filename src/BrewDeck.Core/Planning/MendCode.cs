@@ -26,6 +26,7 @@ public static class MendCode
     public const string AddPump = "add_pump";
     public const string SmallerRise = "smaller_rise";
     public const string OtherMashHeating = "other_mash_heating";
+    public const string MashWithoutCoil = "mash_without_coil";
     public const string LargerCircuit = "larger_circuit";
     public const string SmallerElement = "smaller_element";
     public const string GristToMash = "grist_to_mash";

@@ -7,5 +7,6 @@ public static class RefusalCode
     public const string Circuits = "circuits";
     public const string BatchVolume = "batch_volume";
     public const string RestBelowTheLast = "rest_below_the_last";
+    public const string NoCoil = "no_coil";
     public const string TunCannotHeat = "tun_cannot_heat";
 }

@@ -24,7 +24,11 @@ internal static class Refusals
             if (to.TempC < from.TempC)
                 found.Add(new(RefusalCode.RestBelowTheLast, to.TempC, from.TempC, "°C", [new(MendCode.RestsInRisingOrder, from.TempC, "°C")]));
         }
-        if (recipe.Rests.Length > 1 && !CanRaise(house, choices.MashHeating ?? house.Habits.MashHeating))
+        var way = choices.MashHeating ?? house.Habits.MashHeating;
+        // a single rest is kept by the coil too
+        if (way == MashHeating.Coil && !CanRaise(house, way))
+            found.Add(new(RefusalCode.NoCoil, 0, 1, "", [new(MendCode.MashWithoutCoil, 0, "")]));
+        else if (recipe.Rests.Length > 1 && !CanRaise(house, way))
             found.Add(new(RefusalCode.TunCannotHeat, recipe.Rests[1].TempC, recipe.Rests[0].TempC, "°C", [new(MendCode.SingleRest, recipe.Rests[0].TempC, "°C")]));
         return found.ToImmutable();
     }

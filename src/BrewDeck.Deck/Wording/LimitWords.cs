@@ -38,6 +38,7 @@ public static class LimitWords
         RefusalCode.Circuits => notation.Text("Circuits in use"),
         RefusalCode.BatchVolume => notation.Text("Volume into the fermenter"),
         RefusalCode.RestBelowTheLast => notation.Text("A rest colder than the one before"),
+        RefusalCode.NoCoil => notation.Text("Coil for the mash"),
         RefusalCode.TunCannotHeat => notation.Text("Second rest in a tun without heat"),
         _ when LimitName.LoadOf(code) is var (circuit, vessel) => notation.Text($"Load on circuit {circuit} by the {vessel.Replace('_', ' ')}"),
         _ when LimitName.StepOf(code) is { } step => notation.Text($"Temperature that {Step(step)} reaches"),

@@ -34,6 +34,7 @@ public static class MendWords
             MendCode.AddPump => notation.Text("Use a pump."),
             MendCode.SmallerRise => notation.Text("Put a rest in between, so that each rise is smaller."),
             MendCode.OtherMashHeating => notation.Text("Raise the mash otherwise: by direct heat, hot water or a coil."),
+            MendCode.MashWithoutCoil => notation.Text("Heat the mash in another way: by its own heat, hot water or decoction."),
             MendCode.LargerCircuit => notation.Text($"Plug it into a circuit that carries {value} for hours."),
             MendCode.SmallerElement => notation.Text($"Use an element of {value} or less."),
             MendCode.GristToMash => notation.Text("Put malt for the mash (use = \"mash\") and at least one rest into the recipe."),

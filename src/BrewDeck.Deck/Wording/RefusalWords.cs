@@ -13,6 +13,7 @@ public static class RefusalWords
         // with a limit on both sides
         "circuits" => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the brewhouse has {notation.Value(refusal.Bound, refusal.Unit)}."),
         "batch_volume" => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, and it must be more than {notation.Value(refusal.Bound, refusal.Unit)}."),
+        RefusalCode.NoCoil => notation.Text("This brewhouse has no coil in a hot liquor tank to heat the mash through."),
         _ => notation.Text($"{LimitWords.Name(refusal.Code, notation)}: {notation.Value(refusal.Value, refusal.Unit)}, the limit is {notation.Value(refusal.Bound, refusal.Unit)}."),
     };
 

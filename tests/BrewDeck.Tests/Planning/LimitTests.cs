@@ -110,8 +110,6 @@ public sealed class LimitTests
         var cold = Changed("tun", v => v with { Elements = [] });
         Assert.Contains(Assert.IsType<PlanResult.Refused>(Planner.Draw(cold, Demo.Amber, new DayChoices())).Refusals, r => r.Code == "tun_cannot_heat");
         Assert.IsType<PlanResult.Drawn>(Planner.Draw(cold, Demo.Amber with { Rests = [Demo.Amber.Rests[0]] }, new DayChoices()));
-        var coil = Planner.Draw(Demo.House, Demo.Amber, new DayChoices { MashHeating = MashHeating.Coil });
-        Assert.Contains(Assert.IsType<PlanResult.Refused>(coil).Refusals, r => r.Code == "tun_cannot_heat");
     }
 
     private static IEnumerable<Refusal> Refused(DayChoices choices) =>

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Deck.Wording;
 
 namespace BrewDeck.Tests.Planning;
 
@@ -66,6 +67,17 @@ public class RefusalTests
         var house = Demo.House with { Vessels = [.. Demo.House.Vessels.Select(v => v.Id == "tun" ? v with { Elements = [] } : v)] };
         Only("tun_cannot_heat", house: house);
         Demo.Plan(Demo.Amber with { Rests = [Demo.Amber.Rests[0]] }, house: house);
+    }
+
+    /// <summary>A single rest is kept by the coil too.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_coil_that_the_brewhouse_does_not_have(int rests)
+    {
+        var refusal = Only("no_coil", Demo.Amber with { Rests = [.. Demo.Amber.Rests.Take(rests)] }, new DayChoices { MashHeating = MashHeating.Coil });
+        Assert.Equal("This brewhouse has no coil in a hot liquor tank to heat the mash through.", RefusalWords.Of(refusal, Notation.Metric));
+        Assert.Equal("Heat the mash in another way: by its own heat, hot water or decoction.", RefusalWords.Mends(refusal, Notation.Metric));
     }
 
     [Fact]
