@@ -7,8 +7,14 @@ public static class MendWords
 {
     public static string Of(Mend mend, Notation notation)
     {
-        // nobody measures a ring of a thousand litres to a tenth
-        var value = mend is { Code: MendCode.KettleExtension, Unit: "L", Value: >= 100 } ? notation.WholeVolume(mend.Value) : notation.Value(mend.Value, mend.Unit);
+        var value = mend switch
+        {
+            // nobody measures a ring of a thousand litres to a tenth
+            { Code: MendCode.KettleExtension, Unit: "L", Value: >= 100 } => notation.WholeVolume(mend.Value),
+            // searched in steps of 0.05: 2.95 instead of 3 may be all that is needed
+            { Unit: "L/kg" } => notation.Rate(mend.Value, mend.Unit, "0.0#"),
+            _ => notation.Value(mend.Value, mend.Unit),
+        };
         return mend.Code switch
         {
             MendCode.SmallerBatch => notation.Text($"Brew a smaller batch: {value} into the fermenter."),

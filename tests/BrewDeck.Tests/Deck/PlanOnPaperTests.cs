@@ -248,6 +248,14 @@ public sealed class PlanOnPaperTests
     [Fact]
     public void A_rest_that_is_kept_warm_says_nothing_of_a_fall() => Assert.DoesNotContain("Falls to about", PlanText.Plain(Demo.Plan(), Notation.Metric), StringComparison.Ordinal);
 
+    /// <summary>2.95 L/kg for 3.0 was "3.0 L/kg", which the brewer had.</summary>
+    [Theory]
+    [InlineData(2.95, UnitSystem.Metric, "Mash thicker: 2.95 L/kg.")]
+    [InlineData(2.6, UnitSystem.Metric, "Mash thicker: 2.6 L/kg.")]
+    [InlineData(2.95, UnitSystem.Us, "Mash thicker: 1.41 qt/lb.")]
+    public void A_thickness_that_mends_is_told_to_the_step_of_its_search(double value, UnitSystem units, string said) =>
+        Assert.Equal(said, MendWords.Of(new(MendCode.ThickerMash, value, "L/kg"), Notation.Metric with { Units = units }));
+
     private static int Minutes(string clock) => clock.Split(':') is [var h, var m] ? 60 * int.Parse(h, System.Globalization.CultureInfo.InvariantCulture) + int.Parse(m, System.Globalization.CultureInfo.InvariantCulture) : -1;
 
     private static int Length(string takes)
