@@ -157,7 +157,7 @@ internal sealed class Acts(Shell shell, BrewDay day)
             return "";
         var counted = VesselGauges.Reads(reading, day.Forecast(now).Now.Vessels[index]);
         return double.IsFinite(counted) && !ReadingWords.IsNear(reading.Kind, reading.Value, counted)
-            ? shell.Notation.Text($"the deck goes on with {ReadingWords.Value(reading.Kind, counted, shell.Notation)}, this reading weighed with what it reckoned")
+            ? shell.Notation.Text($"the deck weighs both and goes on with {ReadingWords.Value(reading.Kind, counted, shell.Notation)}")
             : "";
     }
 

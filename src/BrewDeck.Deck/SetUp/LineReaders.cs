@@ -59,7 +59,7 @@ internal static class LineReaders
         if (heat.Medium is not null)
             return "";
         foreach (var circuit in circuits.Take(heat.Count).Where(c => heat.Watts > c.ContinuousW))
-            return notation.Text($"{notation.Decimals(Kw(heat.Watts))} is more than circuit {circuit.Id} carries for hours, {notation.Decimals(Kw(circuit.ContinuousW))}; use a smaller element, or have an electrician put it on a larger circuit of its own");
+            return notation.Text($"{notation.Decimals(Kw(heat.Watts))} is more than circuit {circuit.Id} carries for hours, {notation.Decimals(Kw(circuit.ContinuousW))}; use a smaller element");
         return "";
     }
 

@@ -66,7 +66,7 @@ public sealed class WholeDayTests
     {
         var before = at.Session.Forecast!.Outlook.OriginalGravitySg.P50;
         at.Line("12.5");
-        Assert.Contains("outside", Assert.IsType<ChoiceOverlay>(at.Session.Screen.Overlay).Question, StringComparison.Ordinal);
+        Assert.Contains("far from what is expected", Assert.IsType<ChoiceOverlay>(at.Session.Screen.Overlay).Question, StringComparison.Ordinal);
         at.Strike(Down, null).Strike(Enter, null);
         Assert.Contains("undo volume", at.Text, StringComparison.Ordinal);
         at.Strike("u", null);

@@ -69,7 +69,7 @@ public sealed class DeckWordsTests
 
         brewer.Keys("4").Line((reckoned - 0.9).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture));
 
-        Assert.Matches(@"the deck goes on with [0-9.]+ L, this reading weighed with what it reckoned", brewer.Notice);
+        Assert.Matches(@"the deck weighs both and goes on with [0-9.]+ L", brewer.Notice);
         Assert.DoesNotContain("counts as", brewer.Notice, StringComparison.Ordinal);
     }
 
