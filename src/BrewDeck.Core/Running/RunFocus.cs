@@ -40,9 +40,9 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             return new(FocusAct.None, "", nowMs);
         var now = state.SecondsAt(nowMs);
         return CutIn(state, nowMs)
-            ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock)
+            ?? Due(state, forecast, now, nowMs, s => s.Kind.EndsBy() == EndsBy.Clock && !Stands(state, forecast, s, now, nowMs))
             ?? InHand(state, forecast, now, nowMs)
-            ?? Due(state, forecast, now, nowMs, _ => true)
+            ?? Due(state, forecast, now, nowMs, s => !Stands(state, forecast, s, now, nowMs))
             ?? Watched(state, forecast, nowMs)
             ?? Startable(state, forecast, now, nowMs, _ => true)
             ?? Waiting(state, forecast, nowMs, background: false)
@@ -61,7 +61,7 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
     {
         foreach (var step in Running(state, forecast))
         {
-            if (!wanted(step.Spec) || step.EndS > now + Near(step.Spec))
+            if (step.EndS > now + Near(step.Spec) || !wanted(step.Spec))
                 continue;
             var due = state.MsAt(DueS(state, step, now), nowMs);
             var next = StepOrder.NextInVessel(state, step.Spec);
@@ -69,6 +69,20 @@ public sealed record RunFocus(FocusAct Act, string StepId, long DueMs)
             return takesOver ? new(FocusAct.Start, next!.Spec.Id, due) : new(FocusAct.Finish, step.Spec.Id, due);
         }
         return null;
+    }
+
+    /// <summary>
+    /// A mash rest lasts on while what stands before its successor on the run sheet wants the hands: a few minutes at rest cost less than a lauter that
+    /// waits half an hour for cold sparge liquor.
+    /// </summary>
+    private static bool Stands(RunState state, Forecast forecast, StepSpec rest, double now, long nowMs)
+    {
+        if (rest.Kind != StepKind.Rest)
+            return false;
+        var next = StepOrder.NextInVessel(state, rest);
+        var before = state.Steps.TakeWhile(s => s != next).Select(s => s.Spec.Id).ToHashSet();
+        return Running(state, forecast).Any(s => before.Contains(s.Spec.Id) && s.Spec.Id != rest.Id && !s.Spec.Background)
+            || Startable(state, forecast, now, nowMs, s => before.Contains(s.Id)) is not null;
     }
 
     private static double Near(StepSpec spec) => spec.Kind.EndsBy() is EndsBy.Level or EndsBy.Temperature ? NearS : 0.5;

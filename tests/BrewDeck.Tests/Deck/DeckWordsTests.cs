@@ -11,7 +11,7 @@ public sealed class DeckWordsTests
     [Fact]
     public void A_raise_that_waits_wants_its_own_temperature_and_not_that_of_the_rest_before_it()
     {
-        var brewer = new Player().Begin().Until("mash.rest-1").Wait(64 * 60);
+        var brewer = new Player().Begin().Until("liquor.heat-sparge").Wait(64 * 60);
 
         Assert.Equal("mash.ramp-2", brewer.Session.Focus!.StepId);
         Assert.Contains("Expected: temperature 76.0 °C", brewer.Text, StringComparison.Ordinal);

@@ -146,4 +146,30 @@ public class RunFocusTests
         Assert.Equal((FocusAct.Wait, rest), (day.Focus.Act, day.Focus.StepId));
         Assert.Equal(day.Forecast.Step(rest)!.EndS - move.Spec.LeadS, day.Forecast.Step(move.Spec.Id)!.StartS, 1.0);
     }
+
+    /// <summary>Cold sparge liquor would hold the lauter up for longer than the mash is kept at rest by filling and heating first.</summary>
+    [Fact]
+    public void Sparge_liquor_that_was_forgotten_goes_before_what_ends_the_rest()
+    {
+        _day.RunUntil("mash.rest-1");
+        _day.Wait(75);
+        var seen = new List<(FocusAct, string)>();
+        for (var i = 0; i < 60 && _day.State.Step("mash.ramp-2")!.Status == RunStatus.Idle; i++)
+        {
+            var focus = _day.Focus;
+            if (seen.LastOrDefault() != (focus.Act, focus.StepId))
+                seen.Add((focus.Act, focus.StepId));
+            if (focus.DueMs <= _day.NowMs)
+                _day.GoOn();
+            else
+                _day.Wait(0.2);
+        }
+
+        Assert.Equal(
+            [
+                (FocusAct.Start, "liquor.fill-sparge"), (FocusAct.Wait, "liquor.fill-sparge"), (FocusAct.Finish, "liquor.fill-sparge"),
+                (FocusAct.Start, "liquor.heat-sparge"), (FocusAct.Start, "mash.ramp-2"),
+            ],
+            seen);
+    }
 }
