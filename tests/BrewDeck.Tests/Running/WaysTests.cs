@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
@@ -368,6 +369,26 @@ public class WaysTests
         Assert.True(day.State.Live!.Setting.NetHeatW(2, 50, day.State.Live.Plant.PlugAt) > 5000);
         day.Accepted(new RunCommand.Undo());
         Assert.Equal(left, day.Forecast.Outlook.FinishMs.P50, 1.0);
+    }
+
+    /// <summary>The tank that hung on the tripped circuit too is done with: the other circuit has to carry the kettle alone.</summary>
+    [Fact]
+    public void What_is_no_longer_heated_keeps_no_circuit_from_taking_over()
+    {
+        var house = Demo.House with
+        {
+            Circuits = [new Circuit("A", 240, 30, 0.8, Sockets: 1), new Circuit("B", 240, 30, 0.8)],
+            Vessels = [.. Demo.House.Vessels.Select(v => v with { Elements = [.. v.Elements.Select(e => e with { CircuitId = v.Id == "tun" ? "B" : "A" })] })],
+        };
+        var day = new PerfectDay(Demo.Plan(house: house));
+        day.RunUntil("boil.boil-1");
+        day.Accepted(new RunCommand.Report(new(TroubleKind.CircuitTripped, "A")));
+
+        var remedy = day.Offers[0];
+        Assert.Equal((RemedyKind.OtherCircuit, "B", house.Kettle.Elements[0].PowerW), (remedy.Kind, remedy.CircuitId, remedy.PowerW));
+        day.Accepted(new RunCommand.Choose(remedy));
+        Assert.True(day.State.Live!.Setting.NetHeatW(day.State.Live.Setting.IndexOf("kettle"), 50, day.State.Live.Plant.PlugAt) > 5000);
+        Assert.Empty(day.Offers);
     }
 
     [Fact]

@@ -13,16 +13,19 @@ internal sealed class OtherCircuitWay : Way
         if (!circuits.Any(c => c.Id == off.About))
             return [];
         var vessel = weigh.State.Steps.FirstOrDefault(s => s.Open && PlantModel.HeatedVessel(weigh.Live.Setting, s.Spec) >= 0)?.Spec.Vessel ?? "";
+        var dead = Heated(weigh).Sum(weigh.DeadW);
         return circuits.Where(c => c.Id != off.About && LoadW(weigh, c.Id) <= c.ContinuousW + 1e-6)
-            .Select(c => new Remedy(RemedyKind.OtherCircuit, vessel, -off.By, 0, [], "", [], []) { CircuitId = c.Id, PowerW = -off.By });
+            .Select(c => new Remedy(RemedyKind.OtherCircuit, vessel, dead, 0, [], "", [], []) { CircuitId = c.Id, PowerW = dead });
     }
 
-    /// <summary>What a circuit would carry at most from now on: its own vessels that are still to be heated, and what is dead, W.</summary>
+    /// <summary>What a circuit would carry at most from now on, W: of the vessels that are still to be heated, what it feeds and what is dead.</summary>
     public static double LoadW(Weigh weigh, string circuitId)
     {
-        var setting = weigh.Live.Setting;
-        var heated = weigh.State.Steps.Where(s => s.Open).Select(s => PlantModel.HeatedVessel(setting, s.Spec)).Where(v => v >= 0).Distinct();
-        var circuit = setting.Circuits.Select(c => c.Id).ToList().IndexOf(circuitId);
-        return weigh.DeadW() + heated.Sum(v => setting.Wiring.LoadW(v, circuit));
+        var circuit = weigh.Live.Setting.Circuits.Select(c => c.Id).ToList().IndexOf(circuitId);
+        return Heated(weigh).Sum(v => weigh.DeadW(v) + weigh.Live.Setting.Wiring.LoadW(v, circuit));
     }
+
+    /// <summary>Vessels that are still to be heated: a tank that is done with stays cold on whatever circuit.</summary>
+    private static List<int> Heated(Weigh weigh) =>
+        [.. weigh.State.Steps.Where(s => s.Open).Select(s => PlantModel.HeatedVessel(weigh.Live.Setting, s.Spec)).Where(v => v >= 0).Distinct()];
 }
