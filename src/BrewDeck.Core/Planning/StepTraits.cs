@@ -48,7 +48,7 @@ public static class StepTraits
             or StepKind.HeatMash or StepKind.HotBreak or StepKind.CastOut;
 
     /// <summary>Put in by a remedy: what runs in its vessel is held until it is over.</summary>
-    public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed;
+    public static bool HoldsOthers(this StepKind kind) => kind is StepKind.HeatMash or StepKind.FreeBed or StepKind.CoolInFermenter;
 
     /// <summary>Wort runs off into the kettle, with a sparge or without.</summary>
     public static bool RunsOff(this StepKind kind) => kind is StepKind.Lauter or StepKind.RunOff;

@@ -52,6 +52,25 @@ public class WarmPitchTests
         Assert.Equal(WantedC(day), day.Vessel("fermenter").TempC, 0.2);
     }
 
+    /// <summary>Warm wort takes up little oxygen and is harmed by it (common practice, no source).</summary>
+    [Fact]
+    public void Warm_wort_is_chilled_before_it_is_aerated_on()
+    {
+        var day = _castOut.Value.Copy();
+        day.RunUntil("pitch.aerate");
+        Read(day, WarmC);
+        Assert.Equal("pitch_c", Remedies.OffPlan(day.Offers).First().Figure);
+        day.Accepted(new RunCommand.Choose(Offered(day, RemedyKind.ChillFermenter)));
+        Assert.Equal((FocusAct.Start, "remedy.cool-1"), (day.Focus.Act, day.Focus.StepId));
+        day.GoOn();
+        Assert.Equal(RunStatus.Held, day.State.Step("pitch.aerate")!.Status);
+        day.RunPast("remedy.cool-1");
+        Assert.Equal(WantedC(day), day.Vessel("fermenter").TempC, 0.2);
+        Assert.Equal(RunStatus.Running, day.State.Step("pitch.aerate")!.Status);
+        day.RunPast("pitch.pitch");
+        Assert.Equal(RunStatus.Complete, day.State.Step("pitch.aerate")!.Status);
+    }
+
     [Fact]
     public void A_chiller_in_use_is_cleaned_after_it()
     {

@@ -11,7 +11,8 @@ internal abstract class CoolInFermenterWay(RemedyKind kind, string label) : Way
 
     public override IEnumerable<Remedy> Offers(Weigh weigh, Off off)
     {
-        var next = weigh.State.Steps.FirstOrDefault(s => s.Status == RunStatus.Idle && s.Spec.Vessel == Places.Fermenter);
+        // even before an aeration that is going on: oxygen in warm wort does harm
+        var next = weigh.State.Steps.FirstOrDefault(s => s.Open && s.Spec.Vessel == Places.Fermenter);
         if (next is null || !Can(weigh, off))
             return [];
         var step = new StepSpec

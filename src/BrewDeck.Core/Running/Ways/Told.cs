@@ -45,11 +45,12 @@ internal static class Told
         var planned = weigh.State.MsAt(weigh.Plan.Totals.DayS, 0);
         ImmutableArray<Shift> gives =
         [
+            // what this is about comes first: a list has room for two
+            .. Pitch(weigh, off),
+            .. Mash(weigh, off),
             .. Noticed("original_gravity_sg", aims.Gravity, 0.0005, weigh.Forecast.Outlook.OriginalGravitySg),
             .. Noticed("fermenter_l", aims.Volume, 0.1, weigh.Forecast.Outlook.FermenterL),
             .. Noticed("bitterness_ibu", aims.Bitterness, 0.5, weigh.Forecast.Outlook.BitternessIbu),
-            .. Pitch(weigh, off),
-            .. Mash(weigh, off),
             // what was late before is no fault of what is off now
             .. off.Kind is not (OffKind.Runoff or OffKind.Power or OffKind.Pitch) ? [] : Noticed("finish_ms", new(weigh.Forecast.Outlook.FinishMs.P50, planned, 1), 300_000, weigh.Forecast.Outlook.FinishMs),
         ];
