@@ -49,8 +49,13 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
                 plant.HeatOff(spec.Vessel);
                 plant.SettleMash();
                 break;
-            case StepKind.Rest or StepKind.Vorlauf:
+            case StepKind.Rest:
                 Keep(spec, job.Order.TargetC);
+                break;
+            case StepKind.Vorlauf:
+                plant.HeatOff(spec.Vessel);
+                plant.PumpThroughCoil(null, 0);
+                plant.SettleMash();
                 break;
             case StepKind.Lauter or StepKind.RunOff:
                 OpenTun(job);
@@ -254,17 +259,12 @@ internal sealed class HandActs(VirtualPlant plant, Instruments instruments, Huma
 
     private void Keep(StepSpec spec, double? setC)
     {
-        if (plant.Truth.MashHeating == MashHeating.Coil && spec.Kind == StepKind.Rest)
+        if (plant.Truth.MashHeating == MashHeating.Coil)
             LetThroughCoil(spec.Vessel, setC ?? 0);
         else if (plant.Truth.MashHeating is MashHeating.Direct or MashHeating.Decoction && plant.Powers(spec.Vessel))
             HeatTo(spec.Vessel, setC);
         else
             plant.HeatOff(spec.Vessel);
-        if (spec.Kind == StepKind.Vorlauf)
-        {
-            plant.PumpThroughCoil(null, 0);
-            plant.SettleMash();
-        }
     }
 
     /// <summary>The liquor is kept somewhat hotter than the mash to come, its own heat on.</summary>

@@ -102,7 +102,7 @@ public class BagTests
     /// <summary>Grams typed for kilograms were taken by the next Enter.</summary>
     [Theory]
     [InlineData(0.09, "Nine tenths missing?")]
-    [InlineData(0.45, "More than half of it missing?")]
+    [InlineData(0.46, "More than half of it missing?")]
     [InlineData(3, "3 times as much?")]
     public void A_bag_far_from_the_plan_is_asked_about_in_words_and_typed_again_by_enter(double share, string words)
     {

@@ -36,18 +36,16 @@ internal static class Mashing
         return Contents.AtHeat(filled, bench.Wall(vessel), Contents.HeatJ(v, bench.Wall(vessel)) + brings);
     }
 
-    /// <summary>A rest, a vorlauf: time passes; directly heated tuns are kept at temperature, and a rest by the coil (a vorlauf runs past it).</summary>
+    /// <summary>A rest, a vorlauf: time passes. In a rest a directly heated tun is kept at temperature, or a coil keeps it; for a vorlauf the heat goes off.</summary>
     public static Progress Rest(Workbench bench, StepSpec spec, double limitS)
     {
         var i = bench.Setting.IndexOf(spec.Vessel);
         var progress = Progress.ByClock(spec, limitS);
-        if (bench.Setting.Habits.MashHeating == MashHeating.Coil && spec is { Kind: StepKind.Rest, TargetC: { } kept })
-        {
+        var kept = spec.Kind == StepKind.Rest ? spec.TargetC ?? double.NaN : double.NaN;
+        if (bench.Setting.Habits.MashHeating == MashHeating.Coil && double.IsFinite(kept))
             CoilHeat.Keep(bench, i, kept, progress.ElapsedS);
-            return progress with { TargetC = kept };
-        }
-        var hold = Holds(bench, i) && spec.TargetC is { } target ? target : double.NaN;
-        bench.Pass(i, progress.ElapsedS, hold);
+        else
+            bench.Pass(i, progress.ElapsedS, Holds(bench, i) ? kept : double.NaN);
         return progress with { TargetC = spec.TargetC };
     }
 
