@@ -24,6 +24,9 @@ public interface IRehearsalControls
     /// <summary>What shows itself beyond the dials and waits for an answer, what has waited longest first.</summary>
     IReadOnlyList<Sign> Signs => [];
 
+    /// <summary>What the hands are doing about such things.</summary>
+    IReadOnlyList<Tending> Tending => [];
+
     /// <summary>Thermometer and glass of each vessel that holds something.</summary>
     IReadOnlyList<Dial> Dials => [];
 
@@ -53,6 +56,9 @@ public sealed record Sign(MishapKind Kind, string About, ImmutableArray<HandAct>
     /// <summary>It has come to what it first only threatened: the foam is over the rim.</summary>
     public bool Worse { get; init; }
 }
+
+/// <param name="LeftS">For so much longer, seconds.</param>
+public sealed record Tending(double LeftS);
 
 /// <param name="TempC">As the thermometer shows it, °C.</param>
 /// <param name="StandsL">As the sight glass shows it, litres, grain included.</param>

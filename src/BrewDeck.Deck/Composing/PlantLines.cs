@@ -12,7 +12,11 @@ public static class PlantLines
     /// <param name="said">Cautions that the step in hand says already.</param>
     public static ImmutableArray<Line> Of(IRehearsalControls? rehearsal, Brewhouse brewhouse, Cautions said, Notation notation) => rehearsal is null
         ? []
-        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse, said, notation)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
+        : [.. rehearsal.Signs.SelectMany(s => Of(s, brewhouse, said, notation)), .. rehearsal.Tending.Select(t => Line.Of(Of(t, notation), Tone.Due)), .. rehearsal.HandsOn && rehearsal.Dials.Count > 0 ? [Dials(rehearsal.Dials, notation)] : Array.Empty<Line>()];
+
+    /// <summary>Until then nothing is as it should be, whatever has been reported.</summary>
+    public static string Of(Tending tending, Notation notation) =>
+        notation.Text($"Your hands are still at it, {Durations.Short(tending.LeftS)} more; till then it is as it was.");
 
     private static IEnumerable<Line> Of(Sign sign, Brewhouse brewhouse, Cautions said, Notation notation) =>
     [

@@ -1,6 +1,7 @@
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck.Asks;
+using BrewDeck.Deck.Composing;
 using BrewDeck.Deck.Runs;
 using BrewDeck.Deck.Screens;
 using BrewDeck.Deck.Wording;
@@ -14,7 +15,9 @@ internal sealed class TendKey(Shell shell, DeckPage page, Acts acts)
     {
         if (shell.Ports.Rehearsal?.Signs is not [var sign, ..])
         {
-            shell.Say(shell.Notation.Text("Nothing is wrong that can be seen."));
+            shell.Say(shell.Ports.Rehearsal?.Tending is [var tending, ..]
+                ? PlantLines.Of(tending, shell.Notation)
+                : shell.Notation.Text("Nothing is wrong that can be seen."));
             return;
         }
         // what may hurt someone stands behind leaving it, never beside what is right

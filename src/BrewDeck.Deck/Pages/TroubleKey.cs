@@ -18,7 +18,7 @@ internal sealed class TroubleKey(Shell shell, DeckPage page, BrewDay day, Acts a
         {
             shell.Say(shell.Ports.Rehearsal is { Signs.Count: > 0 }
                 ? shell.Notation.Text("There is nothing of that kind to report: m says what the hands can do about what shows itself.")
-                : shell.Notation.Text("Nothing runs that could go wrong."));
+                : shell.Notation.Text("Whatever goes wrong here shows in a reading: take it (t)."));
             return;
         }
         string Title(string step) => page.Moment(now).Title(step);

@@ -15,7 +15,7 @@ internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(m
 
     private string _step = "";
 
-    private double _upS = double.NaN, _share = 1;
+    private double _share = 1;
 
     public override bool Worse => OverS > 0;
 
@@ -37,10 +37,10 @@ internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(m
             Begin();
             Ask();
         }
-        if (NowS >= _upS)
+        if (NowS >= DoneS)
         {
             Plant.Faults.Elements(About, _share);
-            _upS = double.NaN;
+            DoneS = double.NaN;
         }
         Climb(seconds);
     }
@@ -49,7 +49,7 @@ internal sealed class BoilOver(Mishap mishap, VirtualPlant plant) : LiveMishap(m
     {
         _share = Plant.Faults.ElementShare(About);
         Plant.Faults.Elements(About, 0);
-        _upS = NowS + DownS;
+        DoneS = NowS + DownS;
     }
 
     /// <summary>Since the foam has reached the rim, s; below 0: it has not.</summary>

@@ -41,7 +41,13 @@ public abstract class LiveMishap(Mishap mishap, VirtualPlant plant)
     /// <summary>Every answer that is worth trying, the practised brewer's first.</summary>
     public virtual ImmutableArray<Answer> Answers => [.. Acts.Select(Core.Rehearsing.Answer.Of), Core.Rehearsing.Answer.Leave];
 
+    /// <summary>For how much longer the hands are at it, s; 0: they are not.</summary>
+    public double LeftS => NowS < DoneS ? DoneS - NowS : 0;
+
     protected VirtualPlant Plant => plant;
+
+    /// <summary>When what the hands do about it is done, seconds since the start of the plant's day; NaN: nothing that takes time.</summary>
+    protected double DoneS { get; set; } = double.NaN;
 
     protected double NowS => plant.NowS;
 

@@ -10,8 +10,6 @@ internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMis
 {
     private const double SucksAfterS = 20, HeardAfterS = 15, PrimingS = 60 * HandWork.PrimeMin, JugLPerMin = 3;
 
-    private double _primedS = double.NaN;
-
     /// <summary>What was left of its flow when the step ended.</summary>
     private double _share = 1;
 
@@ -51,7 +49,7 @@ internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMis
         }
         if (SeenS is null && NowS >= BeganS + HeardAfterS)
             Ask();
-        if (NowS >= _primedS && Plant.Faults.PumpShare < 1)
+        if (NowS >= DoneS && Plant.Faults.PumpShare < 1)
         {
             Plant.Faults.PumpShare = 1;
             Close();
@@ -61,7 +59,7 @@ internal sealed class PumpLostPrime(Mishap mishap, VirtualPlant plant) : LiveMis
     protected override void Mend(HandAct act)
     {
         if (act == HandAct.PrimePump)
-            _primedS = NowS + PrimingS;
+            DoneS = NowS + PrimingS;
         else
             Plant.Faults.PumpShare = Math.Max(Plant.Faults.PumpShare, JugLPerMin / Plant.Truth.PumpLPerMin);
     }

@@ -13,8 +13,6 @@ internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : LiveMisha
 {
     private const double ShowsAfterS = 90, FlushingS = 300, Nothing = 1e-3, WarmerK = 4;
 
-    private double _flushedS = double.NaN;
-
     public override ImmutableArray<HandAct> Acts => Plant.Truth.Chiller.IsCoil
         ? [HandAct.FlushChiller]
         : [HandAct.FlushChiller, HandAct.RunWarmer];
@@ -36,10 +34,10 @@ internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : LiveMisha
     {
         if (SeenS is null && sinceS >= ShowsAfterS)
             Ask();
-        if (NowS < _flushedS || double.IsNaN(_flushedS))
+        if (NowS < DoneS || double.IsNaN(DoneS))
             return;
         (Plant.Faults.ChillerTransferShare, Plant.Faults.ChillerWaterShare, Plant.Faults.CastOutStands) = (0.95, 0.95, false);
-        _flushedS = double.NaN;
+        DoneS = double.NaN;
     }
 
     protected override void Mend(HandAct act)
@@ -49,6 +47,7 @@ internal sealed class SlowChiller(Mishap mishap, VirtualPlant plant) : LiveMisha
             Plant.RunWarmer(WarmerK);
             return;
         }
-        (Plant.Faults.ChillerWaterShare, Plant.Faults.CastOutStands, _flushedS) = (Nothing, true, NowS + FlushingS);
+        (Plant.Faults.ChillerWaterShare, Plant.Faults.CastOutStands) = (Nothing, true);
+        DoneS = NowS + FlushingS;
     }
 }

@@ -14,8 +14,6 @@ internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(m
 {
     private const double ClosesAfterS = 480, ClosingS = 240, OpeningS = 600, RakingS = 60 * HandWork.RakeMin, ShowsAt = 0.7, Half = 0.5;
 
-    private double _rakedS = double.NaN;
-
     public override ImmutableArray<HandAct> Acts => [HandAct.RakeBed, HandAct.RunSlower];
 
     internal override void Finished(string stepId)
@@ -38,9 +36,9 @@ internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(m
 
     protected override void Watch(double sinceS, double seconds)
     {
-        if (NowS >= _rakedS)
+        if (NowS >= DoneS)
             Settled();
-        if (sinceS < ClosesAfterS || !Plant.RunsOff || !double.IsNaN(_rakedS))
+        if (sinceS < ClosesAfterS || !Plant.RunsOff || !double.IsNaN(DoneS))
             return;
         Begin();
         var (aims, takesS) = Plant.Faults.RunOffValve < 1 ? (0.8, OpeningS) : (By(0.45, 0.2, 0.06), ClosingS);
@@ -52,7 +50,7 @@ internal sealed class StuckBed(Mishap mishap, VirtualPlant plant) : LiveMishap(m
     protected override void Mend(HandAct act)
     {
         Plant.Faults.RunOffValve = act == HandAct.RakeBed ? 0 : Half;
-        _rakedS = act == HandAct.RakeBed ? NowS + RakingS : double.NaN;
+        DoneS = act == HandAct.RakeBed ? NowS + RakingS : double.NaN;
     }
 
     private void Settled()

@@ -16,7 +16,7 @@ internal sealed class TrippedCircuit(Mishap mishap, VirtualPlant plant) : LiveMi
 
     private string? _vessel;
 
-    private double _onS = double.NaN, _tripsS = double.NaN;
+    private double _tripsS = double.NaN;
 
     private bool _dry;
 
@@ -41,11 +41,11 @@ internal sealed class TrippedCircuit(Mishap mishap, VirtualPlant plant) : LiveMi
             Begin();
             Trip();
         }
-        else if (NowS >= _onS)
+        else if (NowS >= DoneS)
         {
             Plant.Faults.Reset(About);
             _tripsS = _dry ? double.NaN : NowS + By(double.PositiveInfinity, 240, 90);
-            _onS = double.NaN;
+            DoneS = double.NaN;
         }
         else if (NowS >= _tripsS)
         {
@@ -56,7 +56,7 @@ internal sealed class TrippedCircuit(Mishap mishap, VirtualPlant plant) : LiveMi
     protected override void Mend(HandAct act)
     {
         _dry = act == HandAct.DryAndReset;
-        _onS = NowS + (_dry ? DryingS : ResetS);
+        DoneS = NowS + (_dry ? DryingS : ResetS);
     }
 
     private void Trip()

@@ -9,6 +9,9 @@ internal sealed class PlantView(RehearsalPlayer player)
 {
     public IReadOnlyList<Sign> Signs => [.. player.LiveMishaps.Asking.Select(t => new Sign(t.Mishap.Kind, t.About, t.Acts) { Worse = t.Worse })];
 
+    public IReadOnlyList<Tending> Tending =>
+        [.. player.LiveMishaps.All.Where(t => t.LeftS > 0).Select(t => new Tending(t.LeftS))];
+
     public IReadOnlyList<Dial> Dials =>
     [
         .. player.Plant.Truth.Tanks.Select(t => t.Id).Where(id => player.Plant[id].LiquidKg > 0 && !player.IsClean(id))

@@ -47,6 +47,8 @@ internal sealed class RehearsalClock : IRehearsalControls
 
     public IReadOnlyList<Sign> Signs => Plant?.Signs ?? [];
 
+    public IReadOnlyList<Tending> Tending => Plant?.Tending ?? [];
+
     public IReadOnlyList<Dial> Dials => Plant?.Dials ?? [];
 
     public Shown? Look(ReadingKind kind, string vessel) => Plant?.Look(kind, vessel);

@@ -47,6 +47,20 @@ public sealed class MishapSessionTests
         Assert.Contains(ask.Lines, l => l.ToString().Contains("licensed electrician", StringComparison.Ordinal));
     }
 
+    /// <summary>Drying takes its minutes, whatever has been reported meanwhile: a dial that goes on falling is no riddle.</summary>
+    [Fact]
+    public void A_plug_that_is_being_dried_says_for_how_long()
+    {
+        using var at = new AtTheRehearsal(new Mishap(MishapKind.TrippedCircuit, Severity.Plain));
+        at.UntilItShows().Strike("m").Strike(Enter).WaitOnTheWall(60).Strike("m");
+        Assert.Equal("Your hands are still at it, 5 min more; till then it is as it was.", at.Screen.Notice!.ToString());
+        Assert.Contains("still at it", at.Signs, StringComparison.Ordinal);
+
+        at.WaitOnTheWall(301).Strike("m");
+        Assert.Equal("Nothing is wrong that can be seen.", at.Screen.Notice!.ToString());
+        Assert.DoesNotContain("still at it", at.Signs, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_kettle_that_runs_over_says_so_and_asks_to_be_read()
     {
