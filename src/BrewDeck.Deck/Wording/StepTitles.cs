@@ -106,7 +106,7 @@ public static class StepTitles
 
     /// <summary>
     /// "Boil, 60 to 15 min to go": a boil is cut at each addition, and its stretches are told apart by what additions go by. Alone it is
-    /// the boil.
+    /// the boil. One that has lost minutes to the stretch before it, or was made longer, says from where it goes.
     /// </summary>
     private static string Boiling(PlanStep step, Plan plan, Notation notation)
     {
@@ -115,7 +115,8 @@ public static class StepTitles
         if (at < 0 || stretches.Count < 2)
             return notation.Text("Boil");
         double Left(int from) => stretches.Skip(from).Sum(s => s.Spec.Minutes!.Value);
-        return notation.Text($"Boil, {notation.Number(Left(at), "0.#")} to {notation.Number(Left(at + 1), "0.#")} min to go");
+        var changed = Math.Round((step.Spec.Minutes ?? 0) - stretches[at].Spec.Minutes!.Value);
+        return notation.Text($"Boil, {notation.Number(Left(at) + changed, "0.#")} to {notation.Number(Left(at + 1), "0.#")} min to go");
     }
 
     private static string Cleaning(PlanStep step, Plan plan, Notation notation) => step.Spec switch

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
+using BrewDeck.Core.Running;
 using BrewDeck.Core.Recipes;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
@@ -195,6 +196,18 @@ public sealed class PlanOnPaperTests
         Assert.Equal(titles.Count, titles.Distinct().Count());
         Assert.StartsWith("Boil, 60 to ", titles[0], StringComparison.Ordinal);
         Assert.EndsWith(" to 0 min to go", titles[^1], StringComparison.Ordinal);
+    }
+
+    /// <summary>Minutes that the stretch before has used up are not promised again.</summary>
+    [Fact]
+    public void A_stretch_of_the_boil_that_was_cut_says_from_where_it_goes()
+    {
+        var plan = Demo.Plan();
+        var last = plan.Steps.Last(s => s.Spec is { Kind: StepKind.Boil, Label: "" }).Spec;
+        string Title(StepSpec spec) => StepTitles.Of(new RunStep(spec, RunStatus.Running), plan, Notation.Metric);
+
+        Assert.Equal($"Boil, {last.Minutes} to 0 min to go", Title(last));
+        Assert.Equal($"Boil, {last.Minutes - 4} to 0 min to go", Title(last with { Minutes = last.Minutes - 4.2 }));
     }
 
     [Fact]
