@@ -28,7 +28,9 @@ public sealed record HeatSwitch(string Vessel, bool On, double AtS)
             yield return new(house.Kettle.Id, true, now + missing / perS);
         var tank = house.HotLiquorTank;
         var spare = Level(plant, tank) - tank.CoverL;
-        if (tank.IsHeated && step.Spec.SpargeL is > 0 && spare > 0 && Level(step.After, tank) < tank.CoverL)
+        // a tank whose plug is in the kettle by now has no heat to switch
+        var fed = setting.NetHeatW(setting.IndexOf(tank.Id), tank.CapacityL, plant.PlugAt) > 0;
+        if (fed && step.Spec.SpargeL is > 0 && spare > 0 && Level(step.After, tank) < tank.CoverL)
             yield return new(tank.Id, false, now + spare / perS);
     }
 }

@@ -1,3 +1,4 @@
+using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
 using BrewDeck.Core.Running;
 using BrewDeck.Tests.Planning;
@@ -34,6 +35,22 @@ public class HeatSwitchTests
         Assert.Equal(covered, ahead.First(s => s.Vessel == "kettle").AtS, 60.0);
         Assert.Equal(shows, ahead.First(s => s.Vessel == "liquor").AtS, 120.0);
         Assert.Empty(_day.Forecast.Switches);
+    }
+
+    /// <summary>On one circuit the plug is in the kettle: nobody is sent to switch off what is not plugged in.</summary>
+    [Fact]
+    public void A_tank_that_is_unplugged_has_no_heat_to_switch_off()
+    {
+        var house = Demo.House with
+        {
+            Circuits = [new Circuit("A", 240, 30, 0.8)],
+            Vessels = [.. Demo.House.Vessels.Select(v => v with { Elements = [.. v.Elements.Select(e => e with { CircuitId = "A" })] })],
+        };
+        var day = new PerfectDay(Demo.Plan(house: house, choices: new DayChoices { BatchL = 30 }));
+        day.RunUntil("lauter.run");
+
+        Assert.Equal(house.Vessels.ToList().FindIndex(v => v.Id == "kettle"), day.State.Live!.Plant.PlugAt[0]);
+        Assert.DoesNotContain(day.Forecast.Switches, s => s.Vessel == "liquor");
     }
 
     /// <summary>What has run off already is in the levels: the moments stay where they were.</summary>
