@@ -36,6 +36,9 @@ internal sealed record Batch(
     /// <summary>Strike and sparge liquor are drawn together.</summary>
     public bool FillsOnce => Liquor is LiquorOrder.AllFirst or LiquorOrder.AllFirstThenLongestRest;
 
+    /// <summary>The bitterness is fitted with all hops alike, not with the bittering ones alone.</summary>
+    public bool HopsAlike { get; init; }
+
     /// <summary>Liquor that the first fill of the tank must give.</summary>
     public double FirstFillL => FillsOnce ? StrikeL + SpargeL : StrikeL;
 }
@@ -43,6 +46,9 @@ internal sealed record Batch(
 /// <summary>The day's substitutions and the solver's scaling, applied to a recipe.</summary>
 internal static class RecipeFit
 {
+    /// <summary>Boiled no longer than this, a hop is there for its aroma; minutes, common practice, no source.</summary>
+    private const double LateMin = 20;
+
     /// <summary>Grist and hops on hand in place of those that the recipe names; measured alpha acids in place of the printed ones.</summary>
     public static Recipe WithChoices(Brewhouse house, Recipe recipe, DayChoices choices) => recipe with
     {
@@ -52,11 +58,13 @@ internal static class RecipeFit
     };
 
     /// <summary>All masses times a factor.</summary>
+    /// <param name="bittering">Of the hops that are there for their bitterness.</param>
+    /// <param name="late">Of those that are there for their aroma.</param>
     /// <param name="litres">Of what goes by the litres, dry hops among it: they bring no bitterness that the others' would have to meet.</param>
-    public static Recipe Scaled(Recipe recipe, double grist, double hops, double litres) => recipe with
+    public static Recipe Scaled(Recipe recipe, double grist, double bittering, double late, double litres) => recipe with
     {
         Grist = [.. recipe.Grist.Select(g => g with { MassKg = g.MassKg * grist })],
-        Hops = [.. recipe.Hops.Select(h => h with { MassG = h.MassG * (h.Use == HopUse.DryHop ? litres : hops) })],
+        Hops = [.. recipe.Hops.Select(h => h with { MassG = h.MassG * (h.Use == HopUse.DryHop ? litres : Bitters(h) ? bittering : late) })],
         Others = [.. recipe.Others.Select(o => o with { Amount = o.Amount * litres })],
     };
 
@@ -76,9 +84,12 @@ internal static class RecipeFit
 
     /// <summary>Bittering additions keep their alpha acids, late ones their mass: they are there for aroma.</summary>
     private static double Keeps(HopAddition hop, double alpha) =>
-        hop.Use is HopUse.FirstWort or HopUse.Boil && hop.Minutes > 20 && alpha > 0
+        Bitters(hop) && alpha > 0
             ? hop.MassG * hop.AlphaFraction / alpha
             : hop.MassG;
+
+    /// <summary>A hop that is there for its bitterness: of those that go in the earliest (common practice, no source).</summary>
+    public static bool Bitters(HopAddition hop) => hop.Use == HopUse.FirstWort || (hop.Use == HopUse.Boil && hop.Minutes > LateMin);
 
     public static Charge Charge(GristLine g) => new(
         g.Use == GristUse.Mash ? ChargeKind.Grist : ChargeKind.Extract,

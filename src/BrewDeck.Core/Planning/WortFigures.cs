@@ -6,14 +6,17 @@ namespace BrewDeck.Core.Planning;
 public static class WortFigures
 {
     /// <summary>IBU by the day's formula, of each addition with the minutes at 100 °C and the mean gravity that it really saw.</summary>
-    public static double BitternessIbu(PlantSetting setting, PlantState state)
+    public static double BitternessIbu(PlantSetting setting, PlantState state) => BitternessIbu(setting, state, state.Hops.Length);
+
+    /// <summary>As <see cref="BitternessIbu(PlantSetting, PlantState)"/>, of the first so many doses alone.</summary>
+    public static double BitternessIbu(PlantSetting setting, PlantState state, int doses)
     {
         var litres = WortL(setting, state);
         if (litres <= 0)
             return 0;
         var gravity = SugarSolution.SgFromPlato(state.Vessels[KettleOf(setting)].Plato);
         var sum = 0.0;
-        foreach (var hop in state.Hops)
+        foreach (var hop in state.Hops.AsSpan()[..doses])
             sum += 1000 * hop.AlphaG * Utilisation(setting.Bitterness, hop.GravitySg > 0 ? hop.GravitySg : gravity, hop.BoilMinutes) / litres;
         return sum;
     }

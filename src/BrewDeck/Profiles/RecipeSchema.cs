@@ -13,7 +13,7 @@ internal static class RecipeSchema
         "1.048", "Wanted; left out: as the grist gives.", Required: false);
 
     public static readonly Quantity Bitterness = new("bitterness", Dimension.Bitterness, "IBU", 0, 300, "32 IBU",
-        "Wanted; left out: as the hops give.", Required: false);
+        "Wanted: hops that boil for over 20 min are weighed anew for it; all are, where the late ones alone bring over three quarters of it. Left out: as the hops give.", Required: false);
 
     public static readonly Quantity Boil = new("boil", Dimension.Time, "min", 1, 480, "60 min",
         "From the first addition to knock-out.");
