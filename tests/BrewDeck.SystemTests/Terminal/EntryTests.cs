@@ -80,13 +80,16 @@ public sealed class EntryTests
     }
 
     [Fact]
-    public void A_refused_line_stays_to_be_put_right()
+    public void A_refused_line_gives_way_to_what_is_typed_and_an_arrow_keeps_it_to_be_put_right()
     {
         using var bench = Asking(refuse: true);
         bench.Type("6x\r");
         Assert.Contains("! not a number", bench.Text(), StringComparison.Ordinal);
-        bench.Type("\u007f7");
-        Assert.Equal(new Input.Typed("67"), bench.Session.Received[^1]);
+        Assert.Contains("6x", bench.Text(), StringComparison.Ordinal);
+        bench.Type("7");
+        Assert.Equal(new Input.Typed("7"), bench.Session.Received[^1]);
+        bench.Type("x\r\e[F\u007f8");
+        Assert.Equal(new Input.Typed("78"), bench.Session.Received[^1]);
     }
 
     [Fact]

@@ -50,6 +50,8 @@ internal sealed class EntryPanel : View
 
         Arrange(entry, above);
         if (asked is null || asked.Question != entry.Question || asked.Initial != entry.Initial) Begin(entry.Initial, entry.Replaces);
+        // what was refused is typed anew more often than mended: an arrow keeps it
+        else if (entry.Fault is not null && asked.Fault is null) _field.SelectAll();
     }
 
     public void Paste(string text) => _field.InsertText(text, useOldCursorPos: false);
