@@ -103,14 +103,15 @@ internal sealed class RecipePage : ListPage
             Set(turn.Next(_recipe));
     }
 
-    private void Type(RecipeField.Line line, string typed, Func<Recipe, Recipe>? first = null, Action? then = null, bool replaces = false) => Ask(new EntryAsk(
+    private void Type(RecipeField.Line line, string typed, bool replaces = false) => Type(line, typed, _recipe, Set, replaces);
+
+    /// <param name="from">What the line changes.</param>
+    private void Type(RecipeField.Line line, string typed, Recipe from, Action<Recipe> then, bool replaces = false) => Ask(new EntryAsk(
         this, line.Question, typed, _ => Line.Of(line.Hint, Tone.Muted), (text, _) =>
         {
-            var from = first is null ? _recipe : first(_recipe);
             if (line.Read(from, text, Shell.Notation, out var fault) is not { } changed)
                 return fault;
-            Set(changed);
-            then?.Invoke();
+            then(changed);
             return null;
         }, replaces));
 
@@ -143,18 +144,20 @@ internal sealed class RecipePage : ListPage
         var fresh = with(_recipe);
         var at = place(fresh);
         var isHop = fresh.Hops.Length > _recipe.Hops.Length;
-        var row = RowOf(fresh, isHop, at);
-        Type((RecipeField.Line)row.Fields[0], "", with, () =>
+        var fields = RecipeRows.Of(fresh, Shell.Notation)[Place(fresh, isHop, at)].Fields;
+        var amount = (RecipeField.Line)fields[0];
+        // a hop whose time is left open would count as boiled for the whole boil
+        if (isHop)
+            Type(amount, "", fresh, weighed => Type((RecipeField.Line)fields[1], "", weighed, Done));
+        else
+            Type(amount, "", fresh, Done);
+
+        void Done(Recipe recipe)
         {
-            Show(isHop, at);
-            if (isHop)
-                Type((RecipeField.Line)RowOf(_recipe, true, at).Fields[1], "");
-        });
+            Set(recipe);
+            Select(Place(recipe, isHop, at));
+        }
     }
-
-    private RecipeRow RowOf(Recipe recipe, bool isHop, int at) => RecipeRows.Of(recipe, Shell.Notation)[Place(recipe, isHop, at)];
-
-    private void Show(bool isHop, int at) => Select(Place(_recipe, isHop, at));
 
     private static int Place(Recipe recipe, bool isHop, int at) => RecipeRows.HeadRows + at + (isHop ? recipe.Grist.Length + 1 + recipe.Rests.Length + 1 : 0);
 
@@ -162,7 +165,7 @@ internal sealed class RecipePage : ListPage
         new(Shell.Notation.Text("rest"), Shell.Notation.Text("Which rest?"), Shell.Notation.Text("its temperature, minutes and name, such as 72 20 dextrins"), RestReader.Read), "");
 
     private void AddOther() => Type(
-        new(Shell.Notation.Text("addition"), Shell.Notation.Text("What, how much and when?"), Shell.Notation.Text("such as 5 g carrageen finings 15 min"), OtherReader.Read), "");
+        new(Shell.Notation.Text("addition"), Shell.Notation.Text("What, how much and when?"), Shell.Notation.Text("such as 5 g carrageen finings 15 min, 4 g gypsum mash, 2 g yeast nutrient fermenter"), OtherReader.Read), "");
 
     private void Set(Recipe recipe)
     {
@@ -189,7 +192,11 @@ internal sealed class RecipePage : ListPage
         }
         if (_entry is null && _recipe.Name == RecipeKeys.Unnamed(Shell.Notation) && Rows[0].Fields is [RecipeField.Line name, ..])
         {
-            Type(name, name.Initial, then: () => Save(now), replaces: true);
+            Type(name, name.Initial, _recipe, named =>
+            {
+                Set(named);
+                Save(now);
+            }, replaces: true);
             return false;
         }
         return Shell.Try(() =>

@@ -15,7 +15,6 @@ internal sealed record Asked(Dimension Dimension, string Unit, double Least, dou
     public static readonly Asked Alpha = new(Dimension.Fraction, "%", 0, 30, "5.5 %", "percent, as printed on the bag");
     public static readonly Asked MashC = new(Dimension.Temperature, "°C", 20, 85, "66 °C", "of the mash, such as 66 °C");
     public static readonly Asked RestMin = new(Dimension.Time, "min", 1, 720, "60 min", "such as 60 min");
-    public static readonly Asked BoilMin = new(Dimension.Time, "min", 0, 480, "15 min", "minutes before knock-out");
     public static readonly Asked PitchC = new(Dimension.Temperature, "°C", 0, 45, "19 °C", "such as 19 °C");
     public static readonly Asked Attenuation = new(Dimension.Fraction, "%", 10, 100, "76 %", "percent");
 

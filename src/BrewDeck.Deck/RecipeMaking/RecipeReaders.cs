@@ -42,7 +42,7 @@ internal static class RecipeReaders
     /// <summary>When a hop goes in: minutes before knock-out, or <c>first wort</c>, <c>whirlpool 20</c>, <c>dry hop</c>.</summary>
     public static RecipeReader HopTime(int at) => (Recipe recipe, string text, Notation notation, out string fault) =>
     {
-        if (When(text, recipe.BoilMin, notation, out fault) is not { } when)
+        if (When(text, recipe, notation, out fault) is not { } when)
             return null;
         var hop = recipe.Hops[at] with { Use = when.Use, Minutes = when.Minutes };
         var changed = recipe with { Hops = recipe.Hops.SetItem(at, hop) };
@@ -50,26 +50,32 @@ internal static class RecipeReaders
         return fault.Length == 0 ? changed : null;
     };
 
-    private static (HopUse Use, double Minutes)? When(string text, double boilMin, Notation notation, out string fault)
+    private static (HopUse Use, double Minutes)? When(string text, Recipe recipe, Notation notation, out string fault)
     {
-        var line = text.Trim().ToLowerInvariant();
+        var line = text.Trim();
         fault = "";
         if (Is(line, "first wort", notation))
-            return (HopUse.FirstWort, boilMin);
-        if (line is "dry" || Is(line, "dry hop", notation))
+            return (HopUse.FirstWort, recipe.BoilMin);
+        if (Is(line, "dry", notation) || Is(line, "dry hop", notation))
             return (HopUse.DryHop, 0);
-        var stands = line.StartsWith("whirlpool", StringComparison.Ordinal);
-        var minutes = stands ? line["whirlpool".Length..].Trim() : line;
-        if (stands && minutes.Length == 0)
-            minutes = "15";
-        if (One(Dimension.Time, "min", 0, 1440, "60 min", minutes, notation, out fault) is { } value)
-            return (stands ? HopUse.Whirlpool : HopUse.Boil, value);
-        fault = notation.Text("Write minutes before knock-out such as 60, or first wort, whirlpool 20, dry hop.");
+        var stands = After(line, "whirlpool", notation) ?? After(line, "stand", notation);
+        if (stands is "")
+            return (HopUse.Whirlpool, recipe.StandMin);
+        if (One(Dimension.Time, "min", 0, 1440, "60 min", stands ?? line, notation, out fault) is { } value)
+            return (stands is null ? HopUse.Boil : HopUse.Whirlpool, value);
+        fault = stands is null
+            ? notation.Text("Write minutes before knock-out such as 60, or first wort, whirlpool 20, dry hop.")
+            : notation.Text("Write only the minutes of the stand, such as whirlpool 20: the wort stands as hot as it comes from the boil.");
         return null;
     }
 
+    /// <summary>What is typed behind a word; null: it does not begin with it.</summary>
+    public static string? After(string typed, string word, Notation notation) =>
+        new[] { word, notation.Name(word) }.FirstOrDefault(w => typed.StartsWith(w, StringComparison.OrdinalIgnoreCase)) is { } said ? typed[said.Length..].Trim() : null;
+
     /// <summary>In English, or as this brewer's language calls it.</summary>
-    private static bool Is(string typed, string word, Notation notation) => typed == word || typed.Equals(notation.Name(word), StringComparison.OrdinalIgnoreCase);
+    public static bool Is(string typed, string word, Notation notation) =>
+        typed.Equals(word, StringComparison.OrdinalIgnoreCase) || typed.Equals(notation.Name(word), StringComparison.OrdinalIgnoreCase);
 
     public static double? One(Dimension dimension, string unit, double least, double most, string example, string text, Notation notation, out string fault)
     {

@@ -42,10 +42,17 @@ internal static class RecipeRows
             Wish(Dimension.Bitterness, "IBU", 0, 300, (x, v) => x with { BitternessIbu = v }, "30 IBU"))),
         new(notation.Text("boil"), Durations.Short(60 * r.BoilMin), "", new RecipeField.Line(
             notation.Text("boil"), notation.Text("How long is the boil?"), notation.Text("such as 60 min"), Quantity(Dimension.Time, "min", 1, 480, Boiled, "60 min"))),
-        new(notation.Text("whirlpool stand"), Durations.Short(60 * r.StandMin), "", new RecipeField.Line(
+        new(notation.Text("whirlpool stand"), Durations.Short(60 * r.StandMin), LongerForHops(r, notation), new RecipeField.Line(
             notation.Text("stand"), notation.Text("How long is the stand after the whirlpool?"), notation.Text("such as 15 min"),
             Quantity(Dimension.Time, "min", 0, 240, (x, v) => x with { StandMin = v }, "15 min"))),
     ];
+
+    /// <summary>The plan stands as long as the hop that stands longest, if that is longer than the recipe's own stand.</summary>
+    private static string LongerForHops(Recipe recipe, Notation notation)
+    {
+        var longest = recipe.Hops.Where(h => h.Use == HopUse.Whirlpool).Select(h => h.Minutes).DefaultIfEmpty(0).Max();
+        return longest > recipe.StandMin ? notation.Text($"{Durations.Short(60 * longest)} for hops") : "";
+    }
 
     /// <summary>First-wort hops stay for the whole boil.</summary>
     private static Recipe Boiled(Recipe recipe, double minutes) => recipe with
@@ -110,7 +117,8 @@ internal static class RecipeRows
         return new(
             other.Name, notation.Value(other.Amount, other.Unit), when,
             Number(notation.Text("amount"), notation.Text($"How much {other.Name}, in {notation.Name(other.Unit)}?"), Asked.Count(other.Unit, notation), (o, v) => o with { Amount = v }),
-            Number(notation.Text("time"), notation.Text("How long does it boil?"), Asked.BoilMin, (o, v) => o with { Minutes = v, Use = AdditionUse.Boil }),
+            new RecipeField.Line(
+                notation.Text("time"), notation.Text($"When does the {other.Name} go in?"), notation.Text("minutes before knock-out such as 15, or mash, or fermenter"), OtherReader.Time(at)),
             new RecipeField.Turn(notation.Text("take it out"), r => r with { Others = r.Others.RemoveAt(at) }, TakesOut: true));
     }
 

@@ -39,6 +39,50 @@ public sealed class RecipeMakingTests : IDisposable
     }
 
     [Fact]
+    public void A_hop_whose_time_is_left_open_is_not_in_the_recipe()
+    {
+        Recipes().Strike("n");
+        Malt("pale ale", "4 kg");
+        _at.Pick("+ hop").Pick("Find it by name").Line("Saaz");
+        _at.Strike(Enter).Line("30 g").Line("whirlpool 20 80c");
+        Assert.Contains("Write only the minutes of the stand", Assert.IsType<EntryOverlay>(_at.Session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        _at.Strike(Escape);
+        Assert.DoesNotContain("Saaz", _at.Text, StringComparison.Ordinal);
+        Assert.Contains("No hops yet.", _at.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_hop_that_stands_longer_than_the_recipe_says_is_told_beside_its_stand()
+    {
+        Recipes().Strike("n");
+        Malt("pale ale", "4 kg");
+        Hop("Saaz", "30 g", "whirlpool");
+        Assert.Equal(["whirlpool stand", "15 min", ""], Row("whirlpool stand"));
+        Assert.StartsWith("stand 15 min", Row("Saaz")[2], StringComparison.Ordinal);
+        Hop("Fuggle", "30 g", "stand 20");
+        Assert.Equal(["whirlpool stand", "15 min", "20 min for hops"], Row("whirlpool stand"));
+        _at.MoveTo("whirlpool stand").Line("25");
+        Assert.Equal(["whirlpool stand", "25 min", ""], Row("whirlpool stand"));
+    }
+
+    [Fact]
+    public void Salt_goes_into_the_mash_and_nutrient_into_the_fermenter()
+    {
+        Recipes().MoveTo("Quayside Amber").Strike("e");
+        _at.Pick("+ finings").Line("10g gypsum mash");
+        _at.Pick("+ finings").Line("2 g yeast nutrient fermenter");
+        _at.Pick("+ finings").Line("3 each orange boil 10");
+        _at.Pick("+ finings").Line("1 g coriander 5 min");
+        _at.Pick("coriander").Strike(Down).Strike(Enter).Line("later");
+        Assert.Contains("or mash, or fermenter", Assert.IsType<EntryOverlay>(_at.Session.Screen.Overlay).Fault!.ToString(), StringComparison.Ordinal);
+        _at.Line("mash").Strike("s");
+
+        Assert.Equal(
+            [("gypsum", "g", AdditionUse.Mash, 0.0), ("yeast nutrient", "g", AdditionUse.Fermenter, 0.0), ("orange", "each", AdditionUse.Boil, 10.0), ("coriander", "g", AdditionUse.Mash, 0.0)],
+            Read("quayside-amber.toml").Others.TakeLast(4).Select(o => (o.Name, o.Unit, o.Use, o.Minutes)));
+    }
+
+    [Fact]
     public void A_recipe_is_read_without_a_brewhouse_and_asks_for_one_only_to_be_brewed()
     {
         Recipes().MoveTo("Quayside Amber");
@@ -148,6 +192,8 @@ public sealed class RecipeMakingTests : IDisposable
         _at.Pick("+ hop").Pick("Find it by name").Line(name);
         _at.Strike(Enter).Line(amount).Line(when);
     }
+
+    private string[] Row(string name) => [.. Assert.IsType<ListScreen>(_at.Session.Screen).Rows.First(r => r.Cells[0].StartsWith(name, StringComparison.Ordinal)).Cells];
 
     private (double Gravity, double Ibu) Gives()
     {
