@@ -52,6 +52,9 @@ public interface IProfiles
 
     IReadOnlyList<ProfileEntry> Recipes();
 
+    /// <summary>Files among the brewer's recipes that are none until they are converted: their names.</summary>
+    IReadOnlyList<string> RecipesToConvert() => [];
+
     /// <exception cref="ProfileException">The file cannot be used; its message is the one clear line.</exception>
     Brewhouse Brewhouse(ProfileEntry entry);
 

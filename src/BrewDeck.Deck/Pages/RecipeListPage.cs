@@ -21,6 +21,8 @@ internal abstract class RecipeListPage(Shell shell, Brewhouse house) : ProfilePa
             shell.Say(shell.Notation.Text("There is no recipe file in the profiles folder."), Tone.Warning);
         else
             shell.Push(page());
+        if (shell.Ports.Profiles.RecipesToConvert() is [var first, ..])
+            shell.Say(shell.Notation.Text($"{first} is no recipe yet. In its folder: brewdeck convert {first} {Path.ChangeExtension(first, ".toml")}"));
     }
 
     protected override Recipe Load(ProfileEntry entry) => Shell.Ports.Profiles.Recipe(entry);

@@ -27,8 +27,13 @@ public static class RefusalWords
             .Select(m => Line.Of("  " + MendWords.Of(m, notation)))
             .Prepend(Line.Of(Of(r, notation), Tone.Warning))),
         .. AllAtOnce(refusals).Select(m => Line.Of(notation.Text($"For all of it: {MendWords.Of(m, notation)}"), Tone.Strong)),
-        Line.Of(notation.Text("q goes back to the day's choices (litres, sparge, circuits). The brewhouse's or the recipe's file says how thick the mash is."), Tone.Muted),
+        Line.Of(notation.Text("q goes back to the day's choices (litres, source water, sparge, circuits)."), Tone.Muted),
+        .. refusals.Any(AsksThickness)
+            ? [Line.Of(notation.Text("The brewhouse's or the recipe's file says how thick the mash is."), Tone.Muted)]
+            : ImmutableArray<Line>.Empty,
     ];
+
+    private static bool AsksThickness(Refusal refusal) => refusal.Mends.Any(m => m.Code is MendCode.ThickerMash or MendCode.ThinnerMash);
 
     /// <summary>The mends that each of several refusals names, as far as the one that needs most of it.</summary>
     private static IEnumerable<Mend> AllAtOnce(ImmutableArray<Refusal> refusals)

@@ -33,7 +33,13 @@ public sealed partial class ProfileFolder(string bundledFolder, string ownFolder
 
     public Brewhouse Brewhouse(ProfileEntry entry) => BrewhouseFile.Read(ProfileText.Of(entry.Path), entry.Path);
 
-    public Recipe Recipe(ProfileEntry entry) => RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+    public Recipe Recipe(ProfileEntry entry) => IsOther(entry.Path)
+        ? throw new ProfileException($"{entry.Path}: is no TOML; make a recipe of it: {Converting(entry.Path)}")
+        : RecipeFile.Read(ProfileText.Of(entry.Path), entry.Path, Catalogue);
+
+    public IReadOnlyList<string> RecipesToConvert() => Directory.Exists(Path.Combine(ownFolder, "recipes"))
+        ? [.. Directory.EnumerateFiles(Path.Combine(ownFolder, "recipes")).Where(f => IsOther(f) && !File.Exists(Path.ChangeExtension(f, ".toml"))).Select(f => ProfileError.OneLine(Path.GetFileName(f))).Order(StringComparer.Ordinal)]
+        : [];
 
     public GristLine? GristOnHand(string name) => Catalogue.Fermentable(name) is { } f
         ? new GristLine(f.Name, 0, f.ExtractFraction, f.MoistureFraction, f.ColourEbc, f.Use)
@@ -130,6 +136,11 @@ public sealed partial class ProfileFolder(string bundledFolder, string ownFolder
             return null;
         }
     }
+
+    /// <summary>BeerXML or BeerJSON, by its ending.</summary>
+    private static bool IsOther(string path) => Path.GetExtension(path).ToLowerInvariant() is ".xml" or ".json";
+
+    private static string Converting(string path) => $"brewdeck convert \"{path}\" \"{Path.ChangeExtension(path, ".toml")}\"";
 
     private static Catalogue ReadCatalogue(string bundledFolder, string ownFolder)
     {

@@ -22,6 +22,18 @@ public sealed class StockCommandTests
     }
 
     [Fact]
+    public void A_recipe_of_another_format_is_sent_to_convert()
+    {
+        using var folder = new TempFolder();
+        var xml = folder.At("stout.xml");
+        File.WriteAllText(xml, "<RECIPES/>");
+        var (code, _, errors) = RehearsedLogbook.RunOn(folder.At("log"), "plan", "--recipe", xml);
+        Assert.NotEqual(0, code);
+        Assert.Contains($"brewdeck convert \"{xml}\" \"{folder.At("stout.toml")}\"", errors, StringComparison.Ordinal);
+        Assert.Single(errors.TrimEnd().Split('\n'));
+    }
+
+    [Fact]
     public void A_finish_that_a_given_start_does_not_keep_is_said()
     {
         using var folder = new TempFolder();

@@ -83,6 +83,21 @@ public sealed class RecipeMakingTests : IDisposable
     }
 
     [Fact]
+    public void A_file_that_must_be_converted_first_is_told_on_the_list_until_it_is()
+    {
+        var folder = Path.Combine(_at.Folder, "recipes");
+        Directory.CreateDirectory(folder);
+        File.WriteAllText(Path.Combine(folder, "stout.xml"), "<RECIPES/>");
+        Recipes();
+        Assert.StartsWith("stout.xml is no recipe yet. ", _at.Session.Screen.Notice!.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("brewdeck convert stout.xml stout.toml", _at.Session.Screen.Notice!.ToString(), StringComparison.Ordinal);
+        _at.Strike(Escape);
+        File.WriteAllText(Path.Combine(folder, "stout.toml"), "name = \"Stout\"");
+        Recipes();
+        Assert.Null(_at.Session.Screen.Notice);
+    }
+
+    [Fact]
     public void A_recipe_is_read_without_a_brewhouse_and_asks_for_one_only_to_be_brewed()
     {
         Recipes().MoveTo("Quayside Amber");

@@ -36,6 +36,17 @@ public class SessionPickingTests
     }
 
     [Fact]
+    public void Where_the_chiller_is_the_trouble_nothing_is_said_of_a_thick_mash()
+    {
+        Choices().Down(4).Enter().Line("30");
+        Assert.Contains("Cool with colder water:", _brewer.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("how thick the mash is", _brewer.Text, StringComparison.Ordinal);
+        _brewer.Enter().Line("10").Escape();
+        _brewer.Down().Enter();
+        Assert.Contains("how thick the mash is", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Digits_type_a_new_batch_volume_and_the_plan_is_drawn_anew()
     {
         Choices().Down().Keys("3");
