@@ -23,7 +23,7 @@ internal sealed class ChoicesPage : ListPage
     {
         (_brewhouse, _recipe, _choices) = (brewhouse, recipe, shell.ChoicesFor(brewhouse, recipe));
         if (_choices != new DayChoices())
-            shell.Say(shell.Notation.Text("The day's choices are as you left them."));
+            shell.Say(shell.Notation.Text("The day's choices are as you left them; water, room and grain as last given for this brewhouse."));
         _rows =
         [
             .. DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles),

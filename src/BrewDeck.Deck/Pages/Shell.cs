@@ -17,6 +17,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
 {
     private readonly Stack<Page> _pages = new();
     private readonly Dictionary<(string House, string Recipe), DayChoices> _choices = [];
+    private readonly Dictionary<string, DayChoices> _places = [];
     private int _noticesSaid;
 
     public SessionPorts Ports => ports;
@@ -70,10 +71,20 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
             _pages.Pop();
     }
 
-    /// <summary>The day's choices as they were left; leaving the page before the batch is opened loses none.</summary>
-    public DayChoices ChoicesFor(Brewhouse house, Recipe recipe) => _choices.GetValueOrDefault((house.Name, recipe.Name)) ?? new DayChoices();
+    /// <summary>
+    /// The day's choices as they were left; leaving the page before the batch is opened loses none. Tap, room, sack and height are the
+    /// brewhouse's, whatever is brewed there.
+    /// </summary>
+    public DayChoices ChoicesFor(Brewhouse house, Recipe recipe)
+    {
+        var own = _choices.GetValueOrDefault((house.Name, recipe.Name)) ?? new DayChoices();
+        return _places.GetValueOrDefault(house.Name) is { } at
+            ? own with { SourceWaterC = at.SourceWaterC, AmbientC = at.AmbientC, GrainC = at.GrainC, AltitudeM = at.AltitudeM }
+            : own;
+    }
 
-    public void KeepChoices(Brewhouse house, Recipe recipe, DayChoices choices) => _choices[(house.Name, recipe.Name)] = choices;
+    public void KeepChoices(Brewhouse house, Recipe recipe, DayChoices choices) =>
+        _choices[(house.Name, recipe.Name)] = _places[house.Name] = choices;
 
     public void Say(string text, Tone tone = Tone.Normal) => Notice = Line.Of(text, tone);
 

@@ -47,6 +47,21 @@ public class SessionPickingTests
     }
 
     [Fact]
+    public void Tap_room_and_sack_are_the_brewhouses_whatever_is_brewed_on_it()
+    {
+        Choices().Down(4).Enter().Line("14").Down().Enter().Line("21").Down().Enter().Line("12").Key(KeyName.Home).Down().Enter().Line("30").Escape();
+        _brewer.Down().Enter();
+        Assert.Contains("Source water | 14.0 °C", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Room | 21.0 °C", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Grain | 12.0 °C", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Into the fermenter | 90.0 L", _brewer.Text, StringComparison.Ordinal);
+        _brewer.Down(4).Enter().Line("13").Escape();
+        _brewer.Key(KeyName.Up).Enter();
+        Assert.Contains("Source water | 13.0 °C", _brewer.Text, StringComparison.Ordinal);
+        Assert.Contains("Into the fermenter | 30.0 L", _brewer.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Digits_type_a_new_batch_volume_and_the_plan_is_drawn_anew()
     {
         Choices().Down().Keys("3");
