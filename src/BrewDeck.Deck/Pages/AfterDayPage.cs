@@ -146,7 +146,7 @@ internal sealed class AfterDayPage(Shell shell, BrewDay day) : ListPage(shell)
     private Entry Made(DueItem item)
     {
         var grams = State.Recipe?.Hops.FirstOrDefault(h => h.Name == item.Name && h.Use == Core.Recipes.HopUse.DryHop)?.MassG;
-        return new(Names.Sentence(FermentWords.Due(item, State, Shell.Notation)), Shell.Notation.Text("done"), at =>
+        return new(Names.Sentence(FermentWords.Due(item, State, Shell.Notation)), Shell.Notation.Text("write it down as in"), at =>
             Do(new RunCommand.After.Add(new DatedAddition(item.Name, grams ?? 1, grams is null ? "lot" : "g")), at));
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using BrewDeck.Core.Fermenting;
 using BrewDeck.Core.Physics;
 using BrewDeck.Core.Running;
@@ -7,7 +8,7 @@ using BrewDeck.Deck.Wording;
 namespace BrewDeck.Deck.Readings;
 
 /// <summary>What is typed after the day: gravities with their instrument, additions, a rating with a note.</summary>
-internal sealed class FermenterTyping(Typed reader, FermentState state, Notation notation)
+internal sealed partial class FermenterTyping(Typed reader, FermentState state, Notation notation)
 {
     /// <returns>Null when it cannot be taken; <paramref name="reason"/> then says why.</returns>
     public FermenterReading? Read(FermenterFigure figure, string text, DateTimeOffset now, out string reason)
@@ -51,16 +52,23 @@ internal sealed class FermenterTyping(Typed reader, FermentState state, Notation
         return parts.Length == 3 && Number(parts[0]) is { } amount and > 0 ? new DatedAddition(parts[2], amount, parts[1]) : null;
     }
 
-    /// <summary>"4 clean, dry" rates and notes, "4" only rates; without a leading 1 to 5 it only notes.</summary>
+    /// <summary>"4 clean, dry" and "4/5 clean, dry" rate and note, "4" only rates; without a leading 1 to 5 it only notes.</summary>
     /// <returns>Null: a number that is no rating.</returns>
     public static (string Text, int? Rating)? Tasting(string text)
     {
         var typed = text.Trim();
-        if (typed.Length > 0 && typed.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '/' or '-'))
-            return typed is [>= '1' and <= '5'] ? ("", typed[0] - '0') : null;
-        var rated = typed.Length > 1 && typed[0] is >= '1' and <= '5' && typed[1] is ' ' or ',' or ':';
-        return rated ? (typed[2..].Trim(), typed[0] - '0') : (typed, null);
+        if (Rated().Match(typed) is { Success: true } rated)
+            return (typed[rated.Length..].Trim(), typed[0] - '0');
+        return OtherScale().IsMatch(typed) ? null : (typed, null);
     }
+
+    /// <summary>1 to 5, also of 5.</summary>
+    [GeneratedRegex(@"^[1-5](\s*/\s*5)?($|\s+|[,:;](?!\d))")]
+    private static partial Regex Rated();
+
+    /// <summary>A number alone, a fraction or a decimal in front of the words: 8, 4.5 or 7/10.</summary>
+    [GeneratedRegex(@"^\d+\s*([-/.,]\s*\d+|$)")]
+    private static partial Regex OtherScale();
 
     private FermenterReading? Gravity(string typed, out string reason)
     {

@@ -348,6 +348,9 @@ public sealed class AfterDayPageTests
     [InlineData("6 pints gone", null, "6 pints gone")]
     [InlineData("still young", null, "still young")]
     [InlineData("3", 3, "")]
+    [InlineData("4/5 bright, thin", 4, "bright, thin")]
+    [InlineData("2 / 5", 2, "")]
+    [InlineData("1,thin", 1, "thin")]
     public void A_tasting_is_rated_by_a_leading_figure(string text, int? rating, string note)
     {
         Strike(KeyName.Enter);
@@ -362,6 +365,9 @@ public sealed class AfterDayPageTests
     [InlineData("0")]
     [InlineData("3.5")]
     [InlineData("8/10")]
+    [InlineData("4/10 bright")]
+    [InlineData("4.5 clean")]
+    [InlineData("4,5 clean")]
     public void A_number_alone_that_is_no_rating_is_asked_again(string text)
     {
         Strike(KeyName.Enter);
