@@ -30,7 +30,7 @@ internal sealed class RemedyKey(Shell shell, DeckPage page, BrewDay day, Acts ac
         var leaveItIsBest = offers.Length > 1 && ranked[0].Kind == RemedyKind.LeaveIt;
         page.Ask(new ChoiceAsk(
             page,
-            leaveItIsBest ? shell.Notation.Text("Which remedy? Leaving it keeps nearest to the plan.") : offers.Length > 2 ? shell.Notation.Text("Which remedy? Nearest to the plan first.") : shell.Notation.Text("Which remedy?"),
+            leaveItIsBest ? shell.Notation.Text($"Which remedy? Leaving it, number {offers.Length}, keeps nearest to the plan.") : offers.Length > 2 ? shell.Notation.Text("Which remedy? Nearest to the plan first.") : shell.Notation.Text("Which remedy?"),
             [.. Cause(now), .. OffPlan(ranked), .. offers.Any(Replugs) ? TroubleWords.OfCurrent(shell.Notation).Select(l => Line.Of(l, Tone.Warning)) : []],
             [.. offers.Select(Offer), .. CanGiveUp(offers) ? [GiveUp()] : Array.Empty<Row>()],
             (row, at) =>

@@ -19,7 +19,7 @@ public sealed class PlainDesk(ISession session, Notation notation)
         Rang = false;
         if (line.Trim().Length == 0 && !session.Where.HasFlag(KeyContext.Entry))
             return Begin();
-        if (session.Where.HasFlag(KeyContext.Choice) && PlainWords.AsksForHelp(line, notation))
+        if ((session.Where & (KeyContext.Choice | KeyContext.Entry)) != 0 && PlainWords.AsksForHelp(line, notation))
             return Begin();
         if (PlainWords.Of(line, session.Screen, session.Where, notation) is not { } inputs)
             return session.Where.HasFlag(KeyContext.Choice)
@@ -43,7 +43,8 @@ public sealed class PlainDesk(ISession session, Notation notation)
     private IReadOnlyList<string> Said(IEnumerable<string> lines)
     {
         List<string> said = [.. lines];
-        if (session.Where != _where && !session.Ended)
+        // who typed what a question does not take looks for the way out of it
+        if ((session.Where != _where || session.Screen.Overlay is EntryOverlay { Fault: not null }) && said.Count > 0 && !session.Ended)
             said.Add(PlainWords.Said(session.Where, notation));
         (_said, _where) = (session.Screen, session.Where);
         return said;

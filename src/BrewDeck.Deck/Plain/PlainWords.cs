@@ -16,14 +16,14 @@ public static class PlainWords
     {
         var word = line.Trim();
         if (where.HasFlag(KeyContext.Entry))
-            return Entered(word, where);
+            return Entered(word, where, notation);
         if (word.StartsWith("row ", StringComparison.OrdinalIgnoreCase) && Row(word[4..], screen) is { } moves)
             return moves;
         if (word.Length > 0 && char.IsAsciiDigit(word[0]))
             return (where & TypesValues) != 0 ? Value(word) : Row(word, screen) is { } to ? [.. to, Key(KeyName.Enter)] : null;
         if (Find(word, where, notation) is { } stroke)
             return [new Input.Key(stroke)];
-        return where.HasFlag(KeyContext.Choice) && word.ToUpperInvariant() is "Q" or "QUIT" ? [Key(KeyName.Escape)]
+        return where.HasFlag(KeyContext.Choice) && Leaves(word, notation) ? [Key(KeyName.Escape)]
             : where.HasFlag(KeyContext.Naming) && word.Length > 0 && char.IsAsciiLetter(word[0]) ? Value(word)
             : null;
     }
@@ -35,7 +35,7 @@ public static class PlainWords
     public static string Said(KeyContext where, Notation notation)
     {
         if (where.HasFlag(KeyContext.Entry))
-            return notation.Text($"Type it and press Enter; esc leaves it as it was{(where.HasFlag(KeyContext.Kinds) ? notation.Text(", tab turns to another kind") : "")}.");
+            return notation.Text($"Type it and press Enter; back leaves it as it was{(where.HasFlag(KeyContext.Kinds) ? notation.Text(", tab turns to another kind") : "")}.");
         var numbers = (where & TypesValues) != 0 ? notation.Text("a value") : notation.Text("the number of a row");
         return notation.Text($"Words: {string.Join(", ", Bindings(where).Select(b => Name(b, notation)).Where(n => n.Length > 0).Distinct())}; or {numbers}. An empty line says all again.");
     }
@@ -59,12 +59,14 @@ public static class PlainWords
 
     private static bool Same(string name, string word) => name.Length > 0 && name.Equals(word, StringComparison.OrdinalIgnoreCase);
 
-    private static Input[] Entered(string word, KeyContext where) => word.ToUpperInvariant() switch
-    {
-        "ESC" => [Key(KeyName.Escape)],
-        "TAB" when where.HasFlag(KeyContext.Kinds) => [Key(KeyName.Tab)],
-        _ => [new Input.Typed(word), new Input.Submitted(word)],
-    };
+    private static Input[] Entered(string word, KeyContext where, Notation notation) =>
+        Leaves(word, notation) ? [Key(KeyName.Escape)]
+        : where.HasFlag(KeyContext.Kinds) && word.ToUpperInvariant() is "TAB" ? [Key(KeyName.Tab)]
+        : [new Input.Typed(word), new Input.Submitted(word)];
+
+    /// <summary>A question, whether it is answered by a row or by a value, is left by the same words.</summary>
+    private static bool Leaves(string word, Notation notation) =>
+        word.ToUpperInvariant() is "ESC" or "BACK" or "Q" or "QUIT" || Same(notation.Text("back"), word) || Same(notation.Name(Words(Command.Back)), word);
 
     private static Input[] Value(string word) => [new Input.Key(KeyStroke.Of(word[0])), new Input.Typed(word), new Input.Submitted(word)];
 

@@ -118,6 +118,31 @@ public class PlainDeskTests
     }
 
     [Fact]
+    public void A_value_is_left_by_the_same_words_and_what_it_does_not_take_says_which()
+    {
+        Begin();
+        foreach (var leaves in (string[])["q", "quit", "back", "esc"])
+        {
+            Line("note");
+            Assert.IsType<EntryOverlay>(_session.Screen.Overlay);
+            Line(leaves);
+            Assert.Null(_session.Screen.Overlay);
+        }
+        Assert.Empty(_store[1].OfType<NoteWritten>());
+        Line("other reading");
+        Line("1");
+        foreach (var word in (string[])["skip", "other reading", "help"])
+        {
+            _heard.Clear();
+            Line(word);
+            Assert.IsType<EntryOverlay>(_session.Screen.Overlay);
+            Assert.Contains(_heard, line => line.Contains("back leaves it as it was", StringComparison.Ordinal));
+        }
+        Line("back");
+        Assert.Null(_session.Screen.Overlay);
+    }
+
+    [Fact]
     public void Nothing_is_said_of_a_key_that_plain_mode_does_not_have()
     {
         Begin();
