@@ -18,6 +18,7 @@ public sealed class Session : ISession
     private readonly AlarmBell _alarmBell = new();
     private readonly ProbeEar _probe;
     private readonly ProbeRule _rule;
+    private readonly ClockSetBack _setBack;
     private DateTimeOffset _now;
     private Screen? _screen;
 
@@ -27,10 +28,12 @@ public sealed class Session : ISession
         _shell = new Shell(ports, settings);
         _probe = new ProbeEar(_shell);
         _rule = new ProbeRule(_shell, settings.TakenByRule);
+        _setBack = new ClockSetBack(_shell);
         _shell.Push(new OpeningPage(_shell));
         _now = now;
         if (settings.TakesUp)
             _shell.Recover(now);
+        _setBack.Look(now);
         _shell.SayNotices();
     }
 
@@ -90,6 +93,7 @@ public sealed class Session : ISession
         _shell.SayNotices();
         _probe.Say();
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
+        _setBack.Look(now);
             _shell.Say(_shell.Notation.Text($"Alarms cannot be written: {trouble}"), Tone.Alarm);
         Listen(input, now);
         _screen = Compose();
