@@ -30,7 +30,7 @@ internal static class MashSums
             "malt with 4 % moisture; losses while it is stirred not counted",
             v => [Strike(v), v["water"] / v["grain"], Grain.MashVolumeL(v["water"], v["grain"]), MashConventions.StrikeTemp(ShortConstant, v["water"] / v["grain"], v["grain-temp"], v["target"])],
             "Hot liquor scalds: pour low and slowly.")
-        { Beside = [Short("short_strike_c", "°C")] },
+        { Beside = [Short("short_strike_c", "°C")], Doubt = TooHot },
         new(
             "infusion",
             "Infusion to the next rest",
@@ -45,11 +45,14 @@ internal static class MashSums
             [new("add_l", "add, measured cold", "L", "0.00")],
             "heat given by the added water is heat taken up by mash and tun",
             Source,
-            "added water beyond the temperature wanted",
+            "added water beyond the temperature wanted: hotter to raise the mash, colder to cool it",
             v => [Infusion(v), MashConventions.Infusion(ShortConstant, v["grain"], v["water"], v["mash"], v["target"], v["added"])],
             "Near-boiling water scalds: add it low, stirring.")
-        { Orders = [NotAbove("mash", "target"), NotAbove("target", "added")], Beside = [Short("short_add_l", "L", "0.00")] },
+        { Doubt = WrongWay, Beside = [Short("short_add_l", "L", "0.00")] },
     ];
+
+    /// <summary>Of water at sea level.</summary>
+    private const double BoilC = 100;
 
     // printed for quarts and pounds
     private const double ShortConstant = MashConventions.PalmerQuartsPerPound * UsUnits.LitresPerKgFromQuartsPerPound;
@@ -59,8 +62,30 @@ internal static class MashSums
     private static SumInput.Quantity Tun() =>
         new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");
 
-    private static double Strike(SumValues v) => MashHeat.StrikeTempC(
-        Cold(v["water"]), v["grain"], v["grain-temp"], Grain.UsualMoistureFraction, v["target"], 1000 * v["tun"], v["tun-temp"]);
+    /// <summary>No liquor is hotter than the boil.</summary>
+    private static SumDoubt? TooHot(SumValues v, Notation notation) => Strike(v) is var celsius && celsius <= BoilC ? null : new("target", Enough(v) is { } litres
+        ? notation.Text($"the liquor would have to be {notation.Temp(celsius)}, and water boils at {notation.Target(BoilC)}; take {notation.Volume(litres)} liquor or more, or a cooler mash")
+        : notation.Text($"the liquor would have to be {notation.Temp(celsius)}, and water boils at {notation.Target(BoilC)}; take a cooler mash, or warm the tun first"));
+
+    /// <summary>The least liquor that will do, to the next 0.1 L; null: not ten times as much.</summary>
+    private static double? Enough(SumValues v)
+    {
+        for (var litres = Math.Ceiling(10 * v["water"]) / 10; litres <= 10 * v["water"]; litres += Math.Max(0.1, v["water"] / 200))
+        {
+            if (Strike(v, litres) <= BoilC)
+                return Math.Ceiling(10 * litres) / 10;
+        }
+        return null;
+    }
+
+    private static SumDoubt? WrongWay(SumValues v, Notation notation) => (v["target"] - v["mash"]) * (v["added"] - v["target"]) >= 0 ? null : new("added", v["target"] > v["mash"]
+        ? notation.Text($"water of {notation.Temp(v["added"])} raises no mash to {notation.Temp(v["target"])}; take hotter water")
+        : notation.Text($"water of {notation.Temp(v["added"])} cools no mash to {notation.Temp(v["target"])}; take cold water, such as {notation.Temp(12)}"));
+
+    private static double Strike(SumValues v) => Strike(v, v["water"]);
+
+    private static double Strike(SumValues v, double litres) => MashHeat.StrikeTempC(
+        Cold(litres), v["grain"], v["grain-temp"], Grain.UsualMoistureFraction, v["target"], 1000 * v["tun"], v["tun-temp"]);
 
     private static double Infusion(SumValues v)
     {

@@ -26,7 +26,7 @@ internal static class PlantSums
             "heating-time",
             "Heating time",
             [
-                Volume("volume", "water or wort, measured cold", "45 L"), Temp("from", "from", -5, 110, "12 °C"), Temp("to", "to", -5, 110, "76 °C"),
+                Volume("volume", "water or wort, measured cold", "45 L"), Temp("from", "from", -5, 100, "12 °C"), Temp("to", "to", -5, 100, "76 °C"),
                 new SumInput.Quantity("power", "power", Dimension.Power, "W", 50, 1e6, "5.5 kW"),
                 new SumInput.Quantity("net", "share that reaches the liquid", Dimension.Fraction, "%", 30, 100, "97 %", "96 %"),
                 new SumInput.Quantity("vessel", "heat capacity of the vessel", Dimension.HeatCapacity, "kJ/K", 0, 1000, "5.5 kJ/K", "5 kJ/K"),

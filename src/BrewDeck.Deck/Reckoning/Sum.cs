@@ -22,9 +22,16 @@ public sealed record Sum(
     /// <summary>Inputs of which the first cannot be more than the second.</summary>
     public ImmutableArray<(string Lower, string Upper)> Orders { get; init; } = [];
 
+    /// <summary>Why the inputs together cannot be; null: they can.</summary>
+    public Func<SumValues, Notation, SumDoubt?> Doubt { get; init; } = (_, _) => null;
+
     /// <summary>What other published rules make of the same inputs, each named by its label: for printed figures, and for those who must match a table.</summary>
     public ImmutableArray<SumOutput> Beside { get; init; } = [];
 }
+
+/// <param name="Key">The input at fault.</param>
+/// <param name="Why">With what would mend it.</param>
+public sealed record SumDoubt(string Key, string Why);
 
 /// <summary>A number that a sum gives.</summary>
 /// <param name="Name">Stable name, snake_case with its unit.</param>

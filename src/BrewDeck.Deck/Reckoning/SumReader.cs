@@ -27,7 +27,8 @@ public static class SumReader
             if (values[lower] > values[upper])
                 return new(null, Reversed(Of(sum, lower), values[lower], Of(sum, upper), values[upper], notation), lower);
         }
-        return new(new SumValues(values), null);
+        var all = new SumValues(values);
+        return sum.Doubt(all, notation) is { } doubt ? new(null, doubt.Why, doubt.Key) : new(all, null);
     }
 
     private static SumInput.Quantity Of(Sum sum, string name) => sum.Inputs.OfType<SumInput.Quantity>().First(i => i.Name == name);
@@ -79,9 +80,17 @@ public static class SumReader
         var read = input.Dimension == Dimension.Number
             ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number, null, notation)
             : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, notation.Units), notation);
-        fault = read.Why ?? notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}");
+        fault = read.Why ?? (MeantFahrenheit(input, text, notation)
+            ? notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}; did you mean {text.Trim()}f?")
+            : notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}"));
         return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
     }
+
+    /// <summary>A bare number that is out of range in °C and would not be in °F.</summary>
+    private static bool MeantFahrenheit(SumInput.Quantity input, string text, Notation notation) =>
+        input.Dimension == Dimension.Temperature && notation.Units == UnitSystem.Metric && !text.Any(char.IsLetter)
+        && QuantityReader.ReadIn(text.Trim() + "f", input.Dimension, input.Unit, null, notation) is { Ok: true, Value: var celsius }
+        && celsius >= input.Least && celsius <= input.Most;
 
     /// <summary>A plain number may carry the unit that it is asked in, such as °Bx or mg/L.</summary>
     private static string Bare(string text, string unit)

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using BrewDeck.Core.Physics;
 using BrewDeck.Deck.Reckoning;
 using BrewDeck.Deck.Wording;
 
@@ -145,7 +146,6 @@ public partial class ReckonerTests
     [InlineData("alcohol", "final", "original")]
     [InlineData("dilution", "target", "gravity")]
     [InlineData("boil-down", "gravity", "target")]
-    [InlineData("infusion", "mash", "target")]
     [InlineData("heating-time", "from", "to")]
     public void Two_inputs_the_wrong_way_round_are_refused_and_equal_ones_are_not(string name, string lower, string upper)
     {
@@ -158,6 +158,51 @@ public partial class ReckonerTests
         texts[lower] = texts[upper];
         Assert.DoesNotContain("write that or less", SumReader.Read(sum, texts, Notation.Metric).Fault ?? "", StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("strike", "grain=10 kg;water=5 L;target=80 °C", "target", "water boils at 100 °C; take [0-9.]+ L liquor or more")]
+    [InlineData("heating-time", "to=105 °C", "to", "105 °C is outside -5 °C to 100 °C")]
+    [InlineData("infusion", "mash=66 °C;target=72 °C;added=70 °C", "added", "raises no mash to 72.0 °C; take hotter")]
+    [InlineData("infusion", "mash=72 °C;target=66 °C", "added", "cools no mash to 66.0 °C; take cold water")]
+    [InlineData("strike", "target=154", "target", "did you mean 154f\\?")]
+    [InlineData("strike", "target=254", "target", "254 °C is outside 30 °C to 80 °C$")]
+    [InlineData("strike", "target=154c", "target", "154 °C is outside 30 °C to 80 °C$")]
+    public void What_no_water_can_do_is_refused_with_what_would_mend_it(string name, string given, string input, string why)
+    {
+        var read = Given(name, given);
+        Assert.Equal(input, read.Input);
+        Assert.Matches(why, read.Fault!);
+    }
+
+    [Fact]
+    public void The_liquor_that_is_named_as_enough_boils_no_more_and_a_tenth_of_it_less_would()
+    {
+        var litres = double.Parse(EnoughL().Match(Given("strike", "grain=10 kg;water=5 L;target=80 °C").Fault!).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        double Liquor(double l) => MashHeat.StrikeTempC(l * Water.DensityKgPerM3(20) / 1000, 10, 18, Grain.UsualMoistureFraction, 80, 6500, 18);
+        Assert.InRange(Liquor(litres), 99, 100);
+        Assert.True(Liquor(0.98 * litres) > 100);
+    }
+
+    [Fact]
+    public void Cold_water_cools_a_mash_by_what_the_two_give_mixed()
+    {
+        var litres = Reckoned("infusion", ("mash", "70 °C"), ("target", "66 °C"), ("added", "12 °C"));
+        var mash = MashHeat.MashHeatCapacityJPerK(27 * Water.DensityKgPerM3(20) / 1000, 9, Grain.UsualMoistureFraction, 68, 6500);
+        Assert.Equal(66, MashHeat.AfterInfusionC(mash, 70, litres * Water.DensityKgPerM3(20) / 1000, 12), 0.01);
+        Assert.InRange(litres, 2, 3);
+    }
+
+    private static SumRead Given(string name, string given)
+    {
+        var sum = Sums.Find(name)!;
+        var texts = Examples(sum);
+        foreach (var part in given.Split(';').Select(p => p.Split('=')))
+            texts[part[0]] = part[1];
+        return SumReader.Read(sum, texts, Notation.Metric);
+    }
+
+    [GeneratedRegex("take ([0-9.]+) L liquor")]
+    private static partial Regex EnoughL();
 
     [Fact]
     public void A_pump_gives_less_through_a_longer_hose_and_nothing_beyond_its_head()
