@@ -47,6 +47,9 @@ public sealed class Session : ISession
     /// <summary>Number of the exercise that this deck was left for; null: none.</summary>
     public int? Exercise => _shell.Exercise;
 
+    /// <summary>The deck was left for the rehearsal that was broken off.</summary>
+    public bool LeftForRehearsal => _shell.LeftForRehearsal;
+
     /// <summary>State of the open batch; null without one.</summary>
     public RunState? State => _shell.Day?.State;
 
@@ -90,10 +93,10 @@ public sealed class Session : ISession
         }
         if (input is Input.Tick or Input.Offered)
             _rule.Look(now);
+        _setBack.Look(now);
         _shell.SayNotices();
         _probe.Say();
         if (_shell.Day?.WatchAlarms(now) is { } trouble)
-        _setBack.Look(now);
             _shell.Say(_shell.Notation.Text($"Alarms cannot be written: {trouble}"), Tone.Alarm);
         Listen(input, now);
         _screen = Compose();

@@ -48,13 +48,14 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
     private ImmutableArray<Entry> Entries()
     {
         BatchHead? open = null;
-        Shell.Try(() => open = Shell.OpenBatch());
+        Shell.Try(() => open = Shell.OpenBatch(Shell.Ports.Rehearsal is not null));
         Entry[] goOn = open is null
             ? []
             : [new(Shell.Notation.Text($"Go on with batch {open.Number}: {open.Recipe}"), Shell.Notation.Text($"Opened {Shell.Notation.Date(open.OpenedMs)} on {open.Brewhouse}. Its clock runs on while you are here."), _ => Shell.GoOn(open.Number))];
         return
         [
             .. goOn,
+            .. Rehearsed(),
             .. Due(),
             new(Shell.Notation.Text("New brew day"), Shell.Notation.Text("Choose a brewhouse and a recipe, see the plan, brew it."), _ => PickBrewhousePage.Enter(Shell)),
             .. Shell.Ports.Exercises is { } book
@@ -70,6 +71,27 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
             new(Shell.Notation.Text("Reckoner"), Shell.Notation.Text("One-off sums: hydrometer, dilution, priming and so on. The key k opens it anywhere."), _ => ReckonerPage.Enter(Shell)),
             new(Shell.Notation.Text("Keys"), Shell.Notation.Text("What each key does."), _ => Shell.Push(new HelpPage(Shell, Context))),
             new(Shell.Notation.Text("Leave"), Shell.Notation.Text("Close the program. Everything is on disk already."), _ => Leave()),
+        ];
+    }
+
+    /// <summary>A rehearsal needs its own clock and plant: the deck is left for it, as for an exercise.</summary>
+    private ImmutableArray<Entry> Rehearsed()
+    {
+        BatchHead? open = null;
+        if (Shell.Ports is { Rehearsal: null, Exercises: not null })
+            Shell.Try(() => open = Shell.OpenBatch(rehearsed: true));
+        return open is null ? [] :
+        [
+            new(
+                Shell.Notation.Text($"Go on with rehearsal {open.Number}: {open.Recipe}"),
+                Shell.Notation.Text($"Rehearsed on {open.Brewhouse}, not brewed. It stands still until you go on with it."),
+                _ =>
+                {
+                    if (Shell.Day is { Over: false } day)
+                        Shell.Say(Shell.Notation.Text($"Batch {day.Number} still runs: finish it or give it up first."), Tone.Warning);
+                    else
+                        (Shell.LeftForRehearsal, Shell.Ended) = (true, true);
+                }),
         ];
     }
 

@@ -50,6 +50,9 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     /// <summary>Number of the exercise that this deck is left for; null: none.</summary>
     public int? Exercise { get; set; }
 
+    /// <summary>The deck is left for the rehearsal that was broken off.</summary>
+    public bool LeftForRehearsal { get; set; }
+
     /// <summary>Time that hands keep to: the wall's, where the day has another.</summary>
     public DateTimeOffset Wall(DateTimeOffset now) => ports.Rehearsal?.Wall ?? now;
 
@@ -159,7 +162,7 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     /// <summary>At the start: an open batch whose last act is recent is gone on with at once.</summary>
     public void Recover(DateTimeOffset now) => Try(() =>
     {
-        if (OpenBatch() is not { } head || BrewDay.GoOn(ports.Store, head.Number) is not { Over: false } day)
+        if (OpenBatch(ports.Rehearsal is not null) is not { } head || BrewDay.GoOn(ports.Store, head.Number) is not { Over: false } day)
             return;
         Day = day;
         if (now.ToUnixTimeMilliseconds() - day.Events[^1].AtMs <= settings.Recent.TotalMilliseconds)
@@ -187,8 +190,8 @@ internal sealed class Shell(SessionPorts ports, SessionSettings settings)
     }
 
     /// <summary>A rehearsal never takes up a real batch, nor a brew day a rehearsed one.</summary>
-    public BatchHead? OpenBatch() => ports.Store.List().FirstOrDefault(
-        b => b.Rehearsed == (ports.Rehearsal is not null) && b.Status is not (RunStatus.Complete or RunStatus.Aborted));
+    public BatchHead? OpenBatch(bool rehearsed) => ports.Store.List().FirstOrDefault(
+        b => b.Rehearsed == rehearsed && b.Status is not (RunStatus.Complete or RunStatus.Aborted));
 
     private bool Enter(BrewDay day)
     {

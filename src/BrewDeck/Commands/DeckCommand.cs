@@ -11,12 +11,12 @@ internal static class DeckCommand
 {
     public static int Brew(Workplace place, DeckOptions options)
     {
-        var (code, exercise) = Once(place, options);
-        return exercise is { } number ? RehearseCommand.Exercise(place, number, options) : code;
+        var (code, left) = Once(place, options);
+        return left.LeftForRehearsal ? RehearseCommand.GoOn(place, options) : left.Exercise is { } number ? RehearseCommand.Exercise(place, number, options) : code;
     }
 
-    /// <returns>The exit code, and the exercise that the deck was left for.</returns>
-    private static (int Code, int? Exercise) Once(Workplace place, DeckOptions options)
+    /// <returns>The exit code, and the session as it was left.</returns>
+    private static (int Code, Session Left) Once(Workplace place, DeckOptions options)
     {
         FirstFrame.Begins();
         using var journal = place.OpenJournal();
@@ -31,7 +31,7 @@ internal static class DeckCommand
         // of a start with an open batch a third are the bands of its first outlook: they are reckoned while the terminal is taken over
         if (session.Forecast is { } forecast)
             _ = Task.Run(() => forecast.Outlook);
-        return (Show(place, session, options, "brew"), session.Exercise);
+        return (Show(place, session, options, "brew"), session);
     }
 
     private static int Say(Workplace place, ISession session, DeckOptions options, string again, BellCommand? bell, ProbeMail? mail)

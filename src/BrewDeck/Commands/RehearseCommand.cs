@@ -62,7 +62,14 @@ internal static class RehearseCommand
             return Exercise(place, number, options);
         if (day.Draw(place.Profiles()) is not PlanResult.Drawn { Plan: var plan })
             return PlanCommand.Run(place, day, PlanFormat.Text);
-        var (code, next) = Once(place, plan, rehearsal.Deal(plan, rehearsal.Seed), rehearsal, options);
+        var (code, next) = Once(place, (plan, rehearsal.Deal(plan, rehearsal.Seed)), rehearsal, options);
+        return next is { } exercise ? Exercise(place, exercise, options) : code;
+    }
+
+    /// <summary>Goes on with the rehearsal that was broken off.</summary>
+    public static int GoOn(Workplace place, DeckOptions options)
+    {
+        var (code, next) = Once(place, null, new RehearseOptions { Speed = 1 }, options);
         return next is { } exercise ? Exercise(place, exercise, options) : code;
     }
 
@@ -73,19 +80,19 @@ internal static class RehearseCommand
         var (code, next) = (ExitCode.Done, (int?)number);
         while (next is { } chosen)
         {
-            var (plan, card) = ExerciseDay.Draw(chosen, place.Profiles());
-            (code, next) = Once(place, plan, card, new RehearseOptions { Speed = 1, Given = [$"--exercise {chosen}"] }, options);
+            (code, next) = Once(place, ExerciseDay.Draw(chosen, place.Profiles()), new RehearseOptions { Speed = 1, Given = [$"--exercise {chosen}"] }, options);
         }
         return code;
     }
 
+    /// <param name="fresh">Begun when none was broken off.</param>
     /// <returns>The exit code, and the exercise that the deck was left for.</returns>
-    private static (int Code, int? Exercise) Once(Workplace place, Plan plan, RehearsalCard card, RehearseOptions asked, DeckOptions options)
+    private static (int Code, int? Exercise) Once(Workplace place, (Plan Plan, RehearsalCard Card)? fresh, RehearseOptions asked, DeckOptions options)
     {
         using var journal = place.OpenJournal();
         var deck = RehearsalDeck.Open(
             journal, place.Profiles(), DeckCommand.Settings(place, options) with { Unheeded = asked.Given }, place.Time.GetLocalNow(), asked.Speed, new ExerciseBook(place.Folder));
-        if (deck.Session.State is null)
+        if (deck.Session.State is null && fresh is var (plan, card))
             deck.Begin(plan, card);
         if (options.Plain && !deck.Clock.HandsOn)
             place.Output.WriteLine(PlainSpeech.StandIn(options.Notation));

@@ -3,6 +3,7 @@ using BrewDeck.Core.Planning;
 using BrewDeck.Core.Rehearsing;
 using BrewDeck.Core.Running;
 using BrewDeck.Deck;
+using BrewDeck.Deck.Screens;
 using BrewDeck.Logbook;
 using BrewDeck.Profiles;
 using BrewDeck.Rehearsals;
@@ -47,6 +48,34 @@ public sealed class RealAndRehearsedTests : IDisposable
         Assert.True(Rehearsal().Session.State!.Rehearsed);
     }
 
+    [Fact]
+    public void The_opening_page_offers_a_rehearsal_that_was_left_and_the_deck_is_left_for_it()
+    {
+        Assert.True(Rehearsal().Begin(_plan, new RehearsalCard(1, [])));
+        var day = BrewDay(Morning.AddMinutes(1));
+        var list = Assert.IsType<ListScreen>(day.Screen);
+        Assert.Equal($"Go on with rehearsal 1: {_plan.Recipe.Name}", list.Rows[0].Cells[0]);
+        day.Receive(new Input.Key(new KeyStroke(KeyName.Enter)), Morning.AddMinutes(2));
+        Assert.True(day.Ended);
+        Assert.True(day.LeftForRehearsal);
+    }
+
+    [Fact]
+    public void A_batch_that_is_brewed_goes_before_the_rehearsal()
+    {
+        Assert.True(Rehearsal().Begin(_plan, new RehearsalCard(1, [])));
+        var day = BrewDay(Morning.AddMinutes(1));
+        Assert.True(day.Begin(_plan, Morning.AddMinutes(1)));
+        day.Receive(new Input.Key(KeyStroke.Of('q')), Morning.AddMinutes(2));
+        var rows = Assert.IsType<ListScreen>(day.Screen).Rows.Select(r => r.Cells[0]).ToList();
+        Assert.StartsWith("Go on with batch 2:", rows[0], StringComparison.Ordinal);
+        Assert.StartsWith("Go on with rehearsal 1:", rows[1], StringComparison.Ordinal);
+        day.Receive(new Input.Key(KeyStroke.Of('2')), Morning.AddMinutes(3));
+        day.Receive(new Input.Key(new KeyStroke(KeyName.Enter)), Morning.AddMinutes(4));
+        Assert.False(day.Ended);
+        Assert.StartsWith("Batch 2 still runs", day.Screen.Notice!.ToString(), StringComparison.Ordinal);
+    }
+
     /// <summary>A headless day took over an open rehearsed batch of another recipe, and gave it up.</summary>
     [Fact]
     public void A_headless_day_is_a_batch_of_its_own_and_leaves_an_open_one_as_it_is()
@@ -73,7 +102,7 @@ public sealed class RealAndRehearsedTests : IDisposable
         _own.Dispose();
     }
 
-    private Session BrewDay(DateTimeOffset now) => new(new SessionPorts(_journal, _profiles), new SessionSettings { ProgramVersion = Workplace.Version }, now);
+    private Session BrewDay(DateTimeOffset now) => new(new SessionPorts(_journal, _profiles) { Exercises = new ExerciseBook(_own.Path) }, new SessionSettings { ProgramVersion = Workplace.Version }, now);
 
     private RehearsalDeck Rehearsal() => RehearsalDeck.Open(_journal, _profiles, new SessionSettings { ProgramVersion = Workplace.Version }, Morning, 1);
 }
