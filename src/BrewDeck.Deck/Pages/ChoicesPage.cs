@@ -22,8 +22,10 @@ internal sealed class ChoicesPage : ListPage
         : base(shell)
     {
         (_brewhouse, _recipe, _choices) = (brewhouse, recipe, shell.ChoicesFor(brewhouse, recipe));
-        if (_choices != new DayChoices())
-            shell.Say(shell.Notation.Text("The day's choices are as you left them; water, room and grain as last given for this brewhouse."));
+        if (_choices == Place(_choices) && _choices != new DayChoices())
+            shell.Say(shell.Notation.Text("Water, room, grain and height are as last given for this brewhouse."));
+        else if (_choices != new DayChoices())
+            shell.Say(shell.Notation.Text("The day's choices are as you left them."));
         _rows =
         [
             .. DayRows.For(brewhouse, recipe, shell.Notation, shell.Typed, shell.Ports.Profiles),
@@ -32,6 +34,9 @@ internal sealed class ChoicesPage : ListPage
     }
 
     public override KeyContext Context => KeyContext.Choices;
+
+    /// <summary>What of the choices is the brewhouse's.</summary>
+    private static DayChoices Place(DayChoices c) => new() { SourceWaterC = c.SourceWaterC, AmbientC = c.AmbientC, GrainC = c.GrainC, AltitudeM = c.AltitudeM };
 
     protected override int Count => _rows.Length;
 

@@ -51,6 +51,7 @@ public class SessionPickingTests
     {
         Choices().Down(4).Enter().Line("14").Down().Enter().Line("21").Down().Enter().Line("12").Key(KeyName.Home).Down().Enter().Line("30").Escape();
         _brewer.Down().Enter();
+        Assert.StartsWith("Water, room, grain and height are as last given", _brewer.Notice, StringComparison.Ordinal);
         Assert.Contains("Source water | 14.0 °C", _brewer.Text, StringComparison.Ordinal);
         Assert.Contains("Room | 21.0 °C", _brewer.Text, StringComparison.Ordinal);
         Assert.Contains("Grain | 12.0 °C", _brewer.Text, StringComparison.Ordinal);
