@@ -42,13 +42,13 @@ internal static class MashSums
                 Temp("added", "added water at", 0, 100, "98 °C", "98 °C"),
                 Tun(),
             ],
-            [new("add_l", "add, measured cold", "L", "0.00")],
+            [new("add_l", "add, measured cold", "L")],
             "heat given by the added water is heat taken up by mash and tun",
             Source,
             "added water beyond the temperature wanted: hotter to raise the mash, colder to cool it",
             v => [Infusion(v), MashConventions.Infusion(ShortConstant, v["grain"], v["water"], v["mash"], v["target"], v["added"])],
             "Near-boiling water scalds: add it low, stirring.")
-        { Doubt = WrongWay, Beside = [Short("short_add_l", "L", "0.00")] },
+        { Doubt = WrongWay, Beside = [Short("short_add_l", "L")] },
     ];
 
     /// <summary>Of water at sea level.</summary>
@@ -57,7 +57,7 @@ internal static class MashSums
     // printed for quarts and pounds
     private const double ShortConstant = MashConventions.PalmerQuartsPerPound * UsUnits.LitresPerKgFromQuartsPerPound;
 
-    private static SumOutput Short(string name, string unit, string format = "0.0") => new(name, "Palmer's short form, without tun and slaking heat", unit, format);
+    private static SumOutput Short(string name, string unit) => new(name, "Palmer's short form, without tun and slaking heat", unit);
 
     private static SumInput.Quantity Tun() =>
         new("tun", "heat capacity of the tun", Dimension.HeatCapacity, "kJ/K", 0, 1000, "6.5 kJ/K", "0 kJ/K");

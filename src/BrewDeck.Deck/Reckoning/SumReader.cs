@@ -80,7 +80,8 @@ public static class SumReader
         var read = input.Dimension == Dimension.Number
             ? QuantityReader.Read(Bare(text, input.Unit), Dimension.Number, null, notation)
             : QuantityReader.ReadIn(text, input.Dimension, input.Unit, BareUnit(input, notation.Units), notation);
-        fault = read.Why ?? (MeantFahrenheit(input, text, notation)
+        fault = read.Why is not null && input is { Dimension: Dimension.Number, Unit.Length: > 0 } ? notation.Text($"'{OneLine(text.Trim())}' is no number in {input.Unit}; write {Range(input, notation)}, such as {notation.Decimals(input.Example)}")
+            : read.Why ?? (MeantFahrenheit(input, text, notation)
             ? notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}; did you mean {text.Trim()}f?")
             : notation.Text($"{Written(read.Value, input, notation)} is outside {Range(input, notation)}"));
         return read.Ok && read.Value >= input.Least && read.Value <= input.Most ? read.Value : null;
@@ -125,7 +126,7 @@ public static class SumReader
     {
         var unit = input.Unit == "g" && value >= 1000 && notation.Units == UnitSystem.Metric ? "kg" : BareUnit(input, notation.Units);
         var shown = unit == input.Unit ? value : unit == "°F" ? notation.InTempUnit(value) : QuantityUnits.Convert(input.Dimension, value, input.Unit, unit);
-        var number = notation.Number(shown, unit == "SG" ? "0.####" : Math.Abs(shown) >= 1000 ? "0" : "0.##");
+        var number = notation.Number(shown, unit == "SG" ? "0.000#" : Math.Abs(shown) >= 1000 ? "0" : "0.##");
         return unit is "" or "SG" or "pH" ? number : $"{number} {unit}";
     }
 

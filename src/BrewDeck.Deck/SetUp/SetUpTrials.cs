@@ -47,12 +47,12 @@ internal static class SetUpTrials
                 new SumInput.Quantity("wide", "kettle inside", Dimension.Length, "cm", 5, 500, "45 cm", sheet["kettle.diameter"]),
                 new SumInput.Quantity("altitude", "above the sea", Dimension.Length, "m", -400, 5000, "200 m", "0 m"),
             ],
-            [new("evaporation_kg_per_h", "boils off", "kg/h", "0.00")],
+            [new("evaporation_kg_per_h", "boils off", "kg/h")],
             "litres of an upright cylinder, at the density of boiling water", "ISO 2533:1975; water by IAPWS",
             "level read with the heat briefly off; an hour gives better than 5 %",
             v => [WaterTrials.EvaporationKgPerH(v["wide"] / 100, v["before"] / 100, v["after"] / 100, Atmosphere.BoilingPointC(v["altitude"]), 60 * v["time"])],
             "Boiling water and steam scald; measure from above with a long rule, heat off."),
-        r => r[0] >= 0.1 ? new([("evaporation", LineReaders.Kept(r[0], "kg/h"))]) : new([], "The level did not fall; boil longer."));
+        r => r[0] >= 0.1 ? new([("evaporation", LineReaders.Kept(Math.Round(r[0], 1), "kg/h"))]) : new([], "The level did not fall; boil longer."));
 
     private static double[] Reckon(SumValues v, double ratedW, double wallJPerK, double usualLossWPerK)
     {

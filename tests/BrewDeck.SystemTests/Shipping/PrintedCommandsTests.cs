@@ -19,7 +19,7 @@ public sealed class PrintedCommandsTests(RehearsedLogbook logbook)
     [InlineData("--batch: 0.0 L cannot be right; write 1.0 L to 2000.0 L", "plan", "--batch", "0L")]
     [InlineData("--alpha: '500' cannot be right; write percent from 0 to 25, such as 8.2%", "plan", "--alpha", "Northern Brewer=500")]
     [InlineData("--final: 1.052 is above 1.048 (original gravity); write that or less", "reckon", "alcohol", "--original", "1.048", "--final", "1.052")]
-    [InlineData("--target: 1.06 is above 1.05 (gravity); write that or less", "reckon", "dilution", "--volume", "40", "--gravity", "1.050", "--target", "1.060")]
+    [InlineData("--target: 1.060 is above 1.050 (gravity); write that or less", "reckon", "dilution", "--volume", "40", "--gravity", "1.050", "--target", "1.060")]
     [InlineData("--target: 66.5 °F is outside 86 °F to 176 °F", "reckon", "strike", "--units", "us", "--grain", "16", "--water", "6", "--target", "66.5")]
     [InlineData("--language: 'xx' is not known; write en or de", "brew", "--language", "xx", "--plain")]
     public void What_cannot_be_believed_is_one_line(string line, params string[] args)

@@ -166,6 +166,8 @@ public partial class ReckonerTests
     [InlineData("infusion", "mash=72 °C;target=66 °C", "added", "cools no mash to 66.0 °C; take cold water")]
     [InlineData("strike", "target=154", "target", "did you mean 154f\\?")]
     [InlineData("strike", "target=254", "target", "254 °C is outside 30 °C to 80 °C$")]
+    [InlineData("dilution", "gravity=1.04;target=1.05", "target", "^1.050 is above 1.040 ")]
+    [InlineData("refractometer", "reading=12p", "reading", "^'12p' is no number in °Bx; write 0 °Bx to 32 °Bx, such as 12.5$")]
     [InlineData("strike", "target=154c", "target", "154 °C is outside 30 °C to 80 °C$")]
     public void What_no_water_can_do_is_refused_with_what_would_mend_it(string name, string given, string input, string why)
     {
