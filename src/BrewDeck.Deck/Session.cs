@@ -160,7 +160,10 @@ public sealed class Session : ISession
             return;
         }
         if (KeyMap.Find(_shell.Top.Where, stroke) is not { } binding)
+        {
+            _shell.Top.Unbound(stroke);
             return;
+        }
         if (IsGuarded(binding.Command) && !_shell.Guard.Lets(stroke, _shell.Wall(now)))
         {
             // where something is said already, that matters more

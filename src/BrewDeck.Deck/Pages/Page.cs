@@ -45,6 +45,13 @@ internal abstract class Page(Shell shell)
             shell.Push(new HelpPage(shell, Context));
     }
 
+    /// <summary>A key that does nothing here.</summary>
+    public void Unbound(KeyStroke stroke)
+    {
+        if (_ask is null)
+            Ignored(stroke);
+    }
+
     public void Typed(string text) => _ask?.Typed(text);
 
     public void Submitted(string text, DateTimeOffset now) => _ask?.Submitted(text, now);
@@ -61,6 +68,11 @@ internal abstract class Page(Shell shell)
     public virtual DateTimeOffset? NextTick(DateTimeOffset now) => null;
 
     protected abstract Screen Compose(DateTimeOffset now);
+
+    /// <summary>Mostly nobody need know.</summary>
+    protected virtual void Ignored(KeyStroke stroke)
+    {
+    }
 
     protected virtual void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {

@@ -16,6 +16,9 @@ internal sealed class SetUpPage : ListPage
     private readonly ImmutableArray<string> _names;
     private ImmutableDictionary<string, SetUpAnswer> _answers;
     private SetUpSheet _sheet;
+    /// <summary>Whoever typed a word ends it with Enter, which must not take what is offered.</summary>
+    private bool _lettersTyped;
+
     private int _at;
 
     private SetUpPage(Shell shell, IProfileWriter writer)
@@ -61,8 +64,13 @@ internal sealed class SetUpPage : ListPage
 
     protected override void Handle(Command command, KeyStroke stroke, DateTimeOffset now)
     {
+        var endsLetters = _lettersTyped && command == Command.Choose;
+        _lettersTyped = false;
         switch (command)
         {
+            case Command.Choose when endsLetters:
+                SayDigits();
+                break;
             case Command.Before:
                 Open(Math.Max(0, _at - 1));
                 break;
@@ -74,6 +82,15 @@ internal sealed class SetUpPage : ListPage
                 break;
         }
     }
+
+    protected override void Ignored(KeyStroke stroke)
+    {
+        _lettersTyped = Question is SetUpQuestion.Line && char.IsLetter(stroke.Character);
+        if (_lettersTyped)
+            SayDigits();
+    }
+
+    private void SayDigits() => Shell.Say(Shell.Notation.Text("A number is wanted: begin with a digit, or take a row."), Tone.Warning);
 
     protected override void Choose(int row, DateTimeOffset now)
     {

@@ -19,7 +19,7 @@ internal static class PlantQuestions
             sheet.Vessels.Length == 1 ? "immersion" : "counterflow"));
         var usual = Math.Round(0.9 * sheet.CapacityL("kettle"));
         sheet.Ask(new SetUpQuestion.Line(
-            "fermenter", "How much does the fermenter hold?", "To the brim; a ninth of it is kept free for foam.", LineReaders.Kept(usual, "L"), "",
+            "fermenter", "How much does the fermenter hold?", "To the brim; about a tenth of it is kept free for foam. Wheat beer and warm ale foam more: then write a tenth less.", LineReaders.Kept(usual, "L"), "",
             "60 L, 15 gal", LineReaders.Quantity(Dimension.Volume, "L", 2, 10_000, "60 L")));
         sheet.Ask(new SetUpQuestion.Pick(
             "cooling", "What cools the fermenter?", "With it a lager can be cast out as cold as the water allows, and cooled on before the yeast.",

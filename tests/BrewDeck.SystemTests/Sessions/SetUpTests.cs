@@ -45,6 +45,18 @@ public sealed class SetUpTests : IDisposable
     }
 
     [Fact]
+    public void Letters_where_a_number_is_wanted_take_nothing_with_their_enter()
+    {
+        _at.Pick("New brewhouse");
+        Until("How wide is the hot liquor tank inside?");
+        _at.Line("acd");
+        Assert.StartsWith("How wide is the hot liquor tank", _at.Session.Screen.Title, StringComparison.Ordinal);
+        Assert.Equal("A number is wanted: begin with a digit, or take a row.", _at.Session.Screen.Notice!.ToString());
+        _at.Strike(Enter);
+        Assert.StartsWith("How high is the hot liquor tank", _at.Session.Screen.Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_outlive_the_program_and_one_key_goes_back()
     {
         _at.Pick("New brewhouse");
