@@ -43,7 +43,7 @@ internal sealed class DeckPage(Shell shell, BrewDay day) : Page(shell)
     private DeckScreen Compose(DeckMoment moment)
     {
         ImmutableArray<KeyHint> heard = AlarmLines.Unheard(moment).Count > 0 ? [new KeyHint("a", moment.Notation.Text("heard"))] : [];
-        return DeckComposer.Of(moment, [.. heard, .. Hints(moment).Select(h => Precise(h, moment))], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
+        return DeckComposer.Of(moment, [.. heard, .. Hints(moment).Where(h => h.Key != "u" || day.State.UndoSeq is not null).Select(h => Precise(h, moment))], RehearsalWords.Of(Shell.Ports.Rehearsal, moment.Notation)) with
         {
             Alarms = AlarmLines.Of(moment, Shell.Pace),
             Plant = PlantLines.Of(Shell.Ports.Rehearsal, Brewhouse, moment.Current?.Spec.Cautions ?? Cautions.None, Shell.Notation),

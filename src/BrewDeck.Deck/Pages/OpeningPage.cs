@@ -15,6 +15,8 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
     private readonly DueToday _due = new(shell);
 
     private DateTimeOffset _now;
+    private string? _on;
+    private int _count;
 
     private sealed record Entry(string Title, string Detail, Action<DateTimeOffset> Choose);
 
@@ -26,7 +28,11 @@ internal sealed class OpeningPage(Shell shell) : ListPage(shell)
     {
         _now = now;
         var entries = Entries();
+        // what is put in above leaves the cursor on its row; who was on the first one meets the batch to go on with there
+        if (Selected > 0 && entries.Length != _count && entries.ToList().FindIndex(e => e.Title == _on) is >= 0 and var at)
+            Select(at);
         Select(Selected);
+        (_on, _count) = (entries[Selected].Title, entries.Length);
         return new ListScreen(
             "BrewDeck",
             Shell.Notation.Date(now.ToUnixTimeMilliseconds()),

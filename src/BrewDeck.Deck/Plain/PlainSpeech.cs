@@ -111,7 +111,7 @@ public static class PlainSpeech
         .. deck.Alarms.Select(x => Toned(x, notation)),
         .. deck.Background.Select(b => notation.Text($"Meanwhile: {b}.")),
         .. deck.Vessels.Select(v => $"{v.Name}: {v.Text}."),
-        .. deck.Outlook.Select(o => notation.Text($"Outlook, {o.Label}: {o.Value}{(o.Band == "" ? "" : notation.Text($", 80 % band {o.Band}"))}.")),
+        .. deck.Outlook.Select(o => notation.Text($"Outlook, {o.Label.TrimEnd(':')}: {o.Value}{(o.Band == "" ? "" : notation.Text($", 80 % band {o.Band}"))}.")),
         .. deck.Plant.Select(x => Toned(x, notation)),
     ];
 

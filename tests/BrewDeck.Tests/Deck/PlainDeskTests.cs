@@ -143,6 +143,14 @@ public class PlainDeskTests
     }
 
     [Fact]
+    public void What_is_off_plan_is_said_with_one_colon()
+    {
+        Begin();
+        var off = Assert.IsType<DeckScreen>(_session.Screen) with { Outlook = [new OutlookItem("into fermenter off plan 23.0 L:", "23.7 L", "", Tone.Warning)] };
+        Assert.Contains("Outlook, into fermenter off plan 23.0 L: 23.7 L.", PlainSpeech.Whole(off, Notation.Metric));
+    }
+
+    [Fact]
     public void Nothing_is_said_of_a_key_that_plain_mode_does_not_have()
     {
         Begin();

@@ -63,6 +63,27 @@ public class SessionPickingTests
     }
 
     [Fact]
+    public void The_cursor_of_the_opening_page_stays_on_its_row_when_a_batch_comes_above_it()
+    {
+        var rows = Assert.IsType<ListScreen>(_brewer.Screen).Rows.Select(r => r.Cells[0]).ToList();
+        var keys = rows.IndexOf("Keys");
+        _brewer.Down(keys);
+        _brewer.Store.Open(new BrewDeck.Core.Running.BatchOpened(Quayside.StartMs, Quayside.Plan, "test", false));
+        _brewer.Wait(1);
+        var list = Assert.IsType<ListScreen>(_brewer.Screen);
+        Assert.Equal(("Keys", keys + 1), (list.Rows[list.Selected].Cells[0], list.Selected));
+    }
+
+    [Fact]
+    public void Undo_is_named_only_where_there_is_something_to_take_back()
+    {
+        _brewer.Begin();
+        Assert.DoesNotContain(_brewer.Deck.Keys, k => k.Key == "u");
+        _brewer.GoOn();
+        Assert.Contains(_brewer.Deck.Keys, k => k.Key == "u" && k.Does.StartsWith("undo", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Digits_type_a_new_batch_volume_and_the_plan_is_drawn_anew()
     {
         Choices().Down().Keys("3");
