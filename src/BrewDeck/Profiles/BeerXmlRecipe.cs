@@ -140,6 +140,8 @@ internal sealed class BeerXmlRecipe(Importing import, SourceNode node)
         }
 
         var minutes = Needed(record, "TIME", "min", RecipeSchema.HopTime);
+        if (record["FORM"] is null)
+            import.Note(record, "says no FORM: carried over as pellets");
         var form = record["FORM"] is { } shape && import.Word(shape, "Pellet", "Plug", "Leaf") != "Pellet"
             ? HopForm.Cone : HopForm.Pellet;
         var massG = Needed(record, "AMOUNT", "kg", RecipeSchema.HopAmount);

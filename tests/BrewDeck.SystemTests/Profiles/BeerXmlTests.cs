@@ -37,6 +37,15 @@ public sealed class BeerXmlTests
     }
 
     [Fact]
+    public void A_hop_without_its_form_is_told_to_be_pellets()
+    {
+        var at = Document.IndexOf("<FORM>", StringComparison.Ordinal);
+        var without = Document.Remove(at, Document.IndexOf("</FORM>", at, StringComparison.Ordinal) + "</FORM>".Length - at);
+        var told = BeerXmlReader.Read(without).Notes.Where(n => n.Contains("says no FORM", StringComparison.Ordinal)).ToList();
+        Assert.Equal(1 + BeerXmlReader.Read(Document).Notes.Count(n => n.Contains("says no FORM", StringComparison.Ordinal)), told.Count);
+    }
+
+    [Fact]
     public void What_was_not_carried_over_is_told_line_by_line() => Assert.Equal(
     [
         "/RECIPES/RECIPE/HOPS/HOP[5]: 'Hop for the mash' not carried over: no hops go into the mash here",
