@@ -3,6 +3,11 @@ using System.Diagnostics;
 using System.Text.Json;
 using BrewDeck.Commands;
 using BrewDeck.Commands.Shipping;
+using BrewDeck.Core.Running;
+using BrewDeck.Deck.Keys;
+using BrewDeck.Deck.Readings;
+using BrewDeck.Deck.Wording;
+using BrewDeck.Logbook;
 
 namespace BrewDeck.SystemTests.Shipping;
 
@@ -40,6 +45,19 @@ public sealed class ShippingTests
                 o => Assert.Contains(o.Name.Replace("-", "\\-", StringComparison.Ordinal), page, StringComparison.Ordinal));
         }
         Assert.All(page.Split('\n').Where(l => l.StartsWith('.')), l => Assert.Matches(@"^\.(TH|SH|SS|TP|B)( |$)", l));
+    }
+
+    [Fact]
+    public void The_manual_page_has_the_keys_of_the_deck_how_readings_are_written_and_the_files()
+    {
+        var page = ManualPage.Of(Root).Replace("\\-", "-", StringComparison.Ordinal);
+        Assert.All(KeyMap.Table.Where(b => b.Where.HasFlag(KeyContext.Deck)), b => Assert.Contains($"\n{b.Help}\n".Replace("\\", "\\e", StringComparison.Ordinal), page, StringComparison.Ordinal));
+        foreach (var gravity in (string[])["1046", "1.046@40", "12.1p"])
+        {
+            Assert.Contains(gravity, page, StringComparison.Ordinal);
+            Assert.True(new Typed(Notation.Metric).TryRead(ReadingKind.Gravity, gravity.Split('@')[0], out var sg, out _) && sg is > 1.04 and < 1.05);
+        }
+        Assert.Contains($".B {Tape.NameOf(1).Replace("00001", "NUMBER", StringComparison.Ordinal)}\n", page, StringComparison.Ordinal);
     }
 
     [Theory]
