@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using BrewDeck.Core.Brewhouses;
 using BrewDeck.Core.Planning;
-using BrewDeck.Core.Running;
 using BrewDeck.Core.Recipes;
+using BrewDeck.Core.Running;
 using BrewDeck.Deck.Wording;
 using BrewDeck.Tests.Planning;
 

@@ -1,4 +1,3 @@
-using BrewDeck.Core.Planning;
 using BrewDeck.Core.Recipes;
 
 namespace BrewDeck.Tests.Planning;
