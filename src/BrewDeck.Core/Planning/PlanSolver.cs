@@ -39,11 +39,10 @@ internal static class PlanSolver
     /// <summary>What hose moves and plug moves shift on the finished sheet, at most: a day that is further off was not solved, and is refused.</summary>
     private const double Shifted = 0.01;
 
-    public static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor) =>
-        Solve(setting, recipe, written, choices, liquor, hopsAlike: !recipe.Hops.Any(h => RecipeFit.Bitters(h) && h.AlphaFraction > 0));
-
-    private static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor, bool hopsAlike)
+    /// <param name="hopsAlike">The bitterness is fitted with all hops, not with the bittering ones alone.</param>
+    public static Batch Solve(PlantSetting setting, Recipe recipe, Recipe written, DayChoices choices, LiquorOrder liquor, bool hopsAlike)
     {
+        hopsAlike |= !recipe.Hops.Any(h => RecipeFit.Bitters(h) && h.AlphaFraction > 0);
         var scale = recipe.BatchL / written.BatchL;
         var batch = FirstGuess(setting, RecipeFit.Scaled(recipe, scale, scale, scale, scale), choices) with { Liquor = liquor, HopsAlike = hopsAlike };
         for (var round = 0; round < Rounds; round++)

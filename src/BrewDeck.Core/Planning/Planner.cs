@@ -48,17 +48,18 @@ public static class Planner
     /// something is made. The water is not treated.
     /// </summary>
     /// <returns>Null when there is nothing to reckon with: no mash, or circuits that carry nothing.</returns>
-    public static DayFigures? Figures(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    /// <param name="hopsAlike">Of a recipe whose hops keep their proportion where the bitterness is fitted.</param>
+    public static DayFigures? Figures(Brewhouse brewhouse, Recipe recipe, DayChoices choices, bool hopsAlike = false)
     {
         var fitting = choices with { Water = null, Sparge = brewhouse.CanSparge ? choices.Sparge : SpargeMethod.None };
-        return KettleRings.Fewest(brewhouse, house => FiguresOn(house, recipe, fitting), f => f?.Limits.Any(l => !l.Ok && l.Name == LimitName.WortInKettle) == true);
+        return KettleRings.Fewest(brewhouse, house => FiguresOn(house, recipe, fitting, hopsAlike), f => f?.Limits.Any(l => !l.Ok && l.Name == LimitName.WortInKettle) == true);
     }
 
-    private static DayFigures? FiguresOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+    private static DayFigures? FiguresOn(Brewhouse brewhouse, Recipe recipe, DayChoices choices, bool hopsAlike)
     {
         if (!Refusals.Beforehand(brewhouse, recipe, choices).IsEmpty)
             return null;
-        var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices);
+        var (setting, batch, steps, _) = Solved(brewhouse, recipe, choices, hopsAlike);
         return new(batch.Recipe, DayTotals.Of(setting, batch.StrikeL, batch.SpargeL, steps), LimitChecks.Of(setting, batch, steps));
     }
 
@@ -70,11 +71,11 @@ public static class Planner
     }
 
     private static (PlantSetting Setting, Batch Batch, ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Solved(
-        Brewhouse brewhouse, Recipe recipe, DayChoices choices)
+        Brewhouse brewhouse, Recipe recipe, DayChoices choices, bool hopsAlike = false)
     {
         var setting = PlantSetting.Of(brewhouse, choices);
         var fitted = RecipeFit.WithChoices(brewhouse, recipe, choices);
-        var (batch, (steps, water)) = Finished(setting, fitted, Shortest(setting, fitted, recipe, choices), choices);
+        var (batch, (steps, water)) = Finished(setting, fitted, Shortest(setting, fitted, recipe, choices, hopsAlike), choices);
         return (setting, batch, steps, water);
     }
 
@@ -89,9 +90,9 @@ public static class Planner
     }
 
     private static (Batch Batch, (ImmutableArray<PlanStep> Steps, WaterTreatment? Water) Day) Shortest(
-        PlantSetting setting, Recipe fitted, Recipe written, DayChoices choices)
+        PlantSetting setting, Recipe fitted, Recipe written, DayChoices choices, bool hopsAlike)
     {
-        var usual = PlanSolver.Solve(setting, fitted, written, choices, LiquorOrder.WhileMashing);
+        var usual = PlanSolver.Solve(setting, fitted, written, choices, LiquorOrder.WhileMashing, hopsAlike);
         var day = Fold(setting, usual, choices);
         var orders = LiquorOrders.WorthTrying(setting, usual, day.Steps).ToArray();
         if (orders.Length == 0)
@@ -100,7 +101,7 @@ public static class Planner
         var (cost, best) = orders.Select(o => (Cost(setting, Fold(setting, usual with { Liquor = o }, choices).Steps), o)).MinBy(x => x.Item1);
         if (cost >= Cost(setting, day.Steps))
             return (usual, day);
-        var batch = PlanSolver.Solve(setting, fitted, written, choices, best);
+        var batch = PlanSolver.Solve(setting, fitted, written, choices, best, hopsAlike);
         return (batch, Fold(setting, batch, choices));
     }
 

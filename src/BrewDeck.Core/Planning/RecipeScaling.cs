@@ -31,14 +31,15 @@ public static class RecipeScaling
     public static Scaling? Of(Brewhouse from, Brewhouse to, Recipe recipe, KeptFigures keep, DayChoices day, double? batchL)
     {
         var there = day with { BatchL = batchL, Circuits = null };
-        if (Side(from, recipe, day) is not { } old || Side(to, Wished(old, keep), there) is not { } plain)
+        if (Side(from, recipe, day) is not { } old || Side(to, Wished(old, keep), there, moved: true) is not { } plain)
             return null;
         var moved = keep.HasFlag(KeptFigures.Colour) ? WithColour(plain, Wished(old, keep), old.Day.Totals.ColourEbc, there) : plain;
         return new(old, moved, keep, keep & Alike(old, moved));
     }
 
-    private static ScaledSide? Side(Brewhouse house, Recipe recipe, DayChoices day) =>
-        Planner.Figures(house, recipe, day) is { } figures ? new(house, figures.Recipe, figures) : null;
+    /// <param name="moved">Its hops keep their proportion on the way, or it would come back as another recipe.</param>
+    private static ScaledSide? Side(Brewhouse house, Recipe recipe, DayChoices day, bool moved = false) =>
+        Planner.Figures(house, recipe, day, hopsAlike: moved) is { } figures ? new(house, figures.Recipe, figures) : null;
 
     /// <summary>A figure that is not to be kept falls where the new brewhouse lets it: masses go with the litres.</summary>
     private static Recipe Wished(ScaledSide old, KeptFigures keep) => old.Recipe with
@@ -61,7 +62,7 @@ public static class RecipeScaling
             (lastFactor, lastMiss, factor) = (factor, miss, factor * Math.Exp(-miss / slope));
             if (!(factor is > 1 / MostColoured and < MostColoured))
                 return plain;
-            if (Side(plain.House, ColouredMalts.Times(wished, leastEbc, factor), day) is not { } next)
+            if (Side(plain.House, ColouredMalts.Times(wished, leastEbc, factor), day, moved: true) is not { } next)
                 return plain;
             (side, miss) = (next, Miss(next, wantedEbc));
             // malts that turn the colour the other way, or not at all, leave the slope as it was
